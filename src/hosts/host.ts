@@ -1,0 +1,40 @@
+/** An error in a cell: Excel's name for it (`#N/A`) and, where the function gave one, its message. */
+export interface CellError {
+  error: string;
+  message?: string;
+}
+
+/** What a cell holds: null is a blank cell. */
+export type Cell = number | string | boolean | null | CellError;
+
+/** What a person types into a cell: a value, or a formula as text that begins with `=`; "" empties the cell. */
+export type Input = number | string | boolean;
+
+/** A rectangle of cells: the sheet's name as shown on its tab and an A1 address without `$` and without the sheet. */
+export interface Area {
+  sheet: string;
+  address: string;
+}
+
+/** The one port through which the pane speaks to a spreadsheet. */
+export interface Host {
+  /** What the pane calls it: `Excel` or `desk`. */
+  readonly label: string;
+  /** The selected rectangle, cut to the used part of its sheet. */
+  selection(): Promise<Area>;
+  select(area: Area): Promise<void>;
+  /** Calls back when the selection moves or a cell changes; the answer stops that. */
+  watch(changed: () => void): Promise<() => void>;
+  /** Exact values, spilled ones too. */
+  read(area: Area): Promise<Cell[][]>;
+  /** What was typed into each cell: formula text in A1 form, value, or "" for a blank cell and for the body of a spill. */
+  inputs(area: Area): Promise<Input[][]>;
+  write(area: Area, inputs: Input[][]): Promise<void>;
+  /** The area behind a defined name, or null where there is none. */
+  named(name: string): Promise<Area | null>;
+  sheets(): Promise<string[]>;
+  addSheet(name: string): Promise<void>;
+  removeSheet(name: string): Promise<void>;
+  /** Resolves when every formula has been calculated. */
+  settled(): Promise<void>;
+}
