@@ -1,0 +1,32 @@
+// Sees to it that the programs the tests drive are on this machine: installs them on Debian as root, or names them.
+import { spawnSync } from "node:child_process";
+import { existsSync } from "node:fs";
+import { delimiter, join } from "node:path";
+
+const PROGRAMS = [
+  { command: "chromium", debian: "chromium", usedFor: "the browser tests" },
+  { command: "soffice", debian: "libreoffice-calc", usedFor: "recalculating workbook files" },
+];
+
+const onPath = (command) => process.env.PATH.split(delimiter).some((folder) => existsSync(join(folder, command)));
+const missing = PROGRAMS.filter(({ command }) => !onPath(command));
+
+if (missing.length > 0) {
+  const packages = missing.map(({ debian }) => debian);
+  const canInstall = process.getuid?.() === 0 && onPath("apt-get");
+  if (canInstall) {
+    console.log(`Installing ${packages.join(" and ")} for the tests`);
+    const apt = (...words) =>
+      spawnSync("apt-get", words, {
+        stdio: ["ignore", "ignore", "inherit"],
+        env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },
+      });
+    apt("update", "-q");
+    apt("install", "-y", "-q", "--no-install-recommends", ...packages);
+  }
+  const still = missing.filter(({ command }) => !onPath(command));
+  for (const { command, debian, usedFor } of still) {
+    console.error(`The tests need ${command} for ${usedFor}: install it (on Debian: apt-get install ${debian}).`);
+  }
+  if (still.length > 0) process.exit(1);
+}
