@@ -1,0 +1,105 @@
+import { plainAddress } from "./address";
+import { typed, values } from "./excel-read";
+import type { Area, Host, Input } from "./host";
+import { pause } from "./pause";
+
+const CALCULATION_LIMIT_MS = 60_000;
+const AREA = "address,worksheet/name";
+
+const area = (range: Excel.Range): Area => ({ sheet: range.worksheet.name, address: plainAddress(range.address) });
+
+const rangeOf = (context: Excel.RequestContext, { sheet, address }: Area): Excel.Range =>
+  context.workbook.worksheets.getItem(sheet).getRange(address);
+
+async function selection(context: Excel.RequestContext): Promise<Area> {
+  const selected = context.workbook.getSelectedRange();
+  const first = selected.getCell(0, 0).load(AREA);
+  const used = selected.worksheet.getUsedRangeOrNullObject(true);
+  used.load("address");
+  await context.sync();
+  if (used.isNullObject) return area(first);
+  const part = selected.getIntersectionOrNullObject(used).load(AREA);
+  await context.sync();
+  return area(part.isNullObject ? first : part);
+}
+
+async function watch(context: Excel.RequestContext, changed: () => void): Promise<() => Promise<void>> {
+  const { workbook } = context;
+  let live = true;
+  const handler = async () => {
+    if (live) changed();
+  };
+  const handlers = [
+    workbook.onSelectionChanged.add(handler),
+    workbook.worksheets.onChanged.add(handler),
+    workbook.worksheets.onCalculated.add(handler),
+  ];
+  await context.sync();
+  return async () => {
+    live = false;
+    for (const one of handlers) one.remove();
+    await context.sync();
+  };
+}
+
+async function named(context: Excel.RequestContext, name: string): Promise<Area | null> {
+  const range = context.workbook.names.getItemOrNullObject(name).getRangeOrNullObject();
+  range.load(AREA);
+  await context.sync();
+  return range.isNullObject ? null : area(range);
+}
+
+async function settled(context: Excel.RequestContext): Promise<void> {
+  const { application } = context.workbook;
+  const end = Date.now() + CALCULATION_LIMIT_MS;
+  application.load("calculationMode");
+  await context.sync();
+  if (application.calculationMode === "Manual") application.calculate("Recalculate");
+  for (;;) {
+    application.load("calculationState");
+    await context.sync();
+    if (application.calculationState === "Done") return;
+    if (Date.now() > end) throw new Error(`Excel is still calculating after ${CALCULATION_LIMIT_MS / 1000} s`);
+    await pause(50);
+  }
+}
+
+/** Excel through Office.js; call it after Office.onReady. */
+export function excelHost(): Host {
+  return {
+    label: "Excel",
+    selection: () => Excel.run(selection),
+    select: (wanted) =>
+      Excel.run(async (context) => {
+        context.workbook.worksheets.getItem(wanted.sheet).activate();
+        rangeOf(context, wanted).select();
+        await context.sync();
+      }),
+    watch: (changed) => Excel.run((context) => watch(context, changed)),
+    read: (wanted) => Excel.run((context) => values(rangeOf(context, wanted))),
+    inputs: (wanted) => Excel.run((context) => typed(rangeOf(context, wanted))),
+    write: (wanted: Area, inputs: Input[][]) =>
+      Excel.run(async (context) => {
+        rangeOf(context, wanted).formulas = inputs;
+        await context.sync();
+      }),
+    named: (name) => Excel.run((context) => named(context, name)),
+    sheets: () =>
+      Excel.run(async (context) => {
+        const sheets = context.workbook.worksheets.load("items/name");
+        await context.sync();
+        return sheets.items.map(({ name }) => name);
+      }),
+    addSheet: (name) =>
+      Excel.run(async (context) => {
+        context.workbook.worksheets.add(name);
+        await context.sync();
+      }),
+    removeSheet: (name) =>
+      Excel.run(async (context) => {
+        context.workbook.worksheets.getItem(name).delete();
+        await context.sync();
+      }),
+    settled: () => Excel.run(settled),
+  };
+}

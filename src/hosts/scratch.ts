@@ -1,0 +1,58 @@
+import type { Area, Cell, Host, Input } from "./host";
+import { pause } from "./pause";
+
+const CALCULATION_LIMIT_MS = 20_000;
+const PENDING = ["#BUSY!", "#GETTING_DATA"];
+
+/** Throws unless both hold the same, numbers to the last bit. */
+export function same(got: unknown, wanted: unknown): void {
+  const [shownGot, shownWanted] = [JSON.stringify(got), JSON.stringify(wanted)];
+  if (shownGot !== shownWanted) throw new Error(`expected ${shownWanted}, got ${shownGot}`);
+}
+
+/** A sheet that a check may fill. */
+export interface Scratch {
+  host: Host;
+  sheet: string;
+  at(address: string): Area;
+  write(address: string, inputs: Input[][]): Promise<void>;
+  /** Values once every formula has been calculated; Excel can say so while functions of add-ins still run. */
+  read(address: string): Promise<Cell[][]>;
+}
+
+const pending = (cell: Cell): boolean => typeof cell === "object" && cell !== null && PENDING.includes(cell.error);
+
+function scratch(host: Host, sheet: string): Scratch {
+  const at = (address: string): Area => ({ sheet, address });
+  return {
+    host,
+    sheet,
+    at,
+    write: (address, inputs) => host.write(at(address), inputs),
+    async read(address) {
+      const end = Date.now() + CALCULATION_LIMIT_MS;
+      for (;;) {
+        await host.settled();
+        const cells = await host.read(at(address));
+        if (!cells.flat().some(pending)) return cells;
+        if (Date.now() > end) throw new Error(`no result after ${CALCULATION_LIMIT_MS / 1000} s in ${address}`);
+        await pause(100);
+      }
+    },
+  };
+}
+
+/** Adds a sheet, lets `work` fill it, and removes it again whether or not that went well. */
+export async function onScratch(host: Host, sheet: string, work: (scratch: Scratch) => Promise<void>): Promise<void> {
+  if ((await host.sheets()).includes(sheet)) {
+    throw new Error(`there is already a sheet "${sheet}": delete it and start again`);
+  }
+  const before = await host.selection().catch(() => null);
+  await host.addSheet(sheet);
+  try {
+    await work(scratch(host, sheet));
+  } finally {
+    await host.removeSheet(sheet);
+    if (before) await host.select(before);
+  }
+}
