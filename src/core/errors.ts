@@ -1,0 +1,44 @@
+const LONGEST_TEXT = 40;
+
+/** What an InputError can say besides parameter, rule and value. */
+export interface InputErrorOptions {
+  /** Where the value stands, such as "row 4, column 1". */
+  place?: string;
+  /** True when the inputs are right but cannot give an answer. */
+  missing?: boolean;
+}
+
+/** An input that breaks a rule; the message reads `PARAMETER must RULE, got VALUE[ in PLACE]`. */
+export class InputError extends Error {
+  readonly parameter: string;
+  readonly rule: string;
+  readonly value: unknown;
+  readonly place?: string;
+  readonly missing: boolean;
+
+  constructor(parameter: string, rule: string, value: unknown, options: InputErrorOptions = {}) {
+    super(`${parameter} must ${rule}, got ${shown(value)}${options.place ? ` in ${options.place}` : ""}`);
+    this.name = "InputError";
+    this.parameter = parameter;
+    this.rule = rule;
+    this.value = value;
+    this.missing = options.missing ?? false;
+    if (options.place) this.place = options.place;
+  }
+
+  /** The same error at a place that only the caller knows. */
+  at(place: string): InputError {
+    return new InputError(this.parameter, this.rule, this.value, { place, missing: this.missing });
+  }
+}
+
+function shown(value: unknown): string {
+  if (typeof value === "string") {
+    return value.length > LONGEST_TEXT ? `"${value.slice(0, LONGEST_TEXT)}…"` : `"${value}"`;
+  }
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  if (value === null || value === undefined) return "a blank cell";
+  if (Array.isArray(value)) return "a list";
+  if (typeof value === "number") return String(value);
+  return "a linked value";
+}
