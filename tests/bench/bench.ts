@@ -1,0 +1,5 @@
+import { intervalBench } from "./interval-bench";
+import { summaryBench } from "./summary-bench";
+
+await summaryBench();
+await intervalBench();
