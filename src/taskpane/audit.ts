@@ -1,0 +1,86 @@
+import { caughtRate } from "../core/application/rate";
+import { runTime } from "../core/application/run-time";
+import { InputError } from "../core/errors";
+import { mean } from "../core/readings";
+import { type SummaryRow, summary } from "../core/summary/summary";
+import { multiplier } from "../core/uniformity/multiplier";
+import { mouth as depthBy } from "../functions/arguments";
+import type { Area, Cell } from "../hosts/host";
+import { type Catches, catchesOf, withCells } from "./catches";
+import { type CatchClass, catchClasses } from "./classes";
+import type { Unit } from "./entries";
+import { readingUnit, type Settings } from "./settings";
+
+/** A run time, or why there is none. */
+export type RunTime = { minutes: number } | { reason: string };
+
+/** Everything that the pane shows of one range of readings. */
+export interface Audit {
+  area: Area;
+  unit: Unit;
+  catches: Catches;
+  mean: number;
+  rows: SummaryRow[];
+  classes: CatchClass[];
+  /** Run time for the driest can. */
+  driest: RunTime;
+  /** Run time by the basis that the settings name, where it is another one. */
+  byBasis: RunTime | null;
+}
+
+/** What the settings lack before a rate can be worked out; "" when nothing. */
+function lackOfRate({ minutes, mouth }: Settings): string {
+  const lacking = [
+    minutes.value === undefined && "the minutes of the test",
+    mouth.value === undefined && "the can's mouth",
+  ].filter(Boolean);
+  return lacking.length > 0 ? `needs ${lacking.join(" and ")}` : "";
+}
+
+function lackOfRunTime(settings: Settings): string {
+  const lacking = lackOfRate(settings);
+  if (settings.depth.value !== undefined) return lacking;
+  return lacking ? `${lacking} and the wanted depth` : "needs the wanted depth";
+}
+
+/** Rate [mm/h] that a reading of 1 stands for; null while the settings don't say. */
+export function rateOfOne({ minutes, mouth }: Settings): number | null {
+  if (minutes.value === undefined || mouth.value === undefined) return null;
+  return caughtRate(depthBy(mouth.value)(1), minutes.value);
+}
+
+export function auditOf(area: Area, cells: Cell[][], settings: Settings): Audit {
+  const catches = catchesOf(cells, area);
+  const rate = rateOfOne(settings);
+  const within = <T>(work: (values: Float64Array) => T) => withCells(cells, area, work);
+  const average = within((values) => mean(values, 1));
+  const lack = lackOfRunTime(settings);
+
+  function timeFor(basis: "can" | "quarter" | number): RunTime {
+    if (lack) return { reason: lack };
+    try {
+      const times = multiplier(catches.values, basis);
+      return { minutes: runTime(settings.depth.value!, average * rate!, times) };
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      return { reason: error.message };
+    }
+  }
+
+  const share = settings.share.value;
+  const named = settings.basis === "share" ? share : settings.basis;
+  return {
+    area,
+    unit: readingUnit(settings),
+    catches,
+    mean: average,
+    rows: within((values) => summary(values, rate ?? 1)).map((row) =>
+      rate === null && row.unit === "mm/h"
+        ? { ...row, value: lackOfRate(settings), low: "", high: "", limit: "", verdict: "" }
+        : row,
+    ),
+    classes: catchClasses(catches.values),
+    driest: catches.dry > 0 ? { reason: "a dry can gets nothing, however long the run" } : timeFor("can"),
+    byBasis: named === undefined ? { reason: "needs the share of cans" } : named === "can" ? null : timeFor(named),
+  };
+}

@@ -1,0 +1,54 @@
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { Area, Host } from "../hosts/host";
+import { type Answer, answerFor } from "./answer";
+import { type Entries, NO_ENTRIES } from "./entries";
+import { latest } from "./latest";
+
+const words = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason));
+
+/** Follows the selection and the cells: the newest answer, the settings as typed, and the last range that held readings. */
+export function useAnswer(host: Host) {
+  const [entries, setEntries] = useState<Entries>(NO_ENTRIES);
+  const [answer, setAnswer] = useState<Answer | null>(null);
+  const [failure, setFailure] = useState("");
+  const [readings, setReadings] = useState<Area | null>(null);
+  const typed = useRef(entries);
+  const ask = useRef<() => void>(() => {});
+
+  const change = useCallback((changed: Partial<Entries>) => {
+    typed.current = { ...typed.current, ...changed };
+    setEntries(typed.current);
+    ask.current();
+  }, []);
+
+  useEffect(() => {
+    const show = (next: Answer) => {
+      const untouched = Object.entries(next.prefilled).filter(([name]) => !typed.current[name as "minutes"].touched);
+      if (untouched.length > 0) {
+        typed.current = { ...typed.current, ...Object.fromEntries(untouched) };
+        setEntries(typed.current);
+      }
+      setAnswer(next);
+      setFailure("");
+      if (next.audit) setReadings(next.area);
+    };
+    const line = latest(
+      () => answerFor(host, typed.current),
+      show,
+      (reason) => setFailure(words(reason)),
+    );
+    ask.current = line.ask;
+    const watching = host.watch(line.ask);
+    watching.catch((reason) => setFailure(words(reason)));
+    line.ask();
+    return () => {
+      line.stop();
+      watching.then(
+        (stop) => stop(),
+        () => {},
+      );
+    };
+  }, [host]);
+
+  return { answer, entries, change, failure, readings };
+}
