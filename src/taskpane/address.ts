@@ -87,3 +87,12 @@ export function boxOf(area: Area): Box {
   if (!box) throw new Error(`${area.address} is not an address`);
   return box;
 }
+
+/** True when the two areas share a cell. */
+export function overlap(one: Area, other: Area): boolean {
+  if (one.sheet !== other.sheet) return false;
+  const [a, b] = [boxOf(one), boxOf(other)];
+  const meet = (start: number, size: number, from: number, length: number) =>
+    start < from + length && from < start + size;
+  return meet(a.row, a.rows, b.row, b.rows) && meet(a.column, a.columns, b.column, b.columns);
+}

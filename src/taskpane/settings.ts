@@ -23,7 +23,7 @@ export async function readSettings(host: Host, entries: Entries): Promise<Settin
     minutes: await resolve(host, "minutes", minutes, (value) => above0("minutes", value, "min")),
     mouth: unit === "mm" ? { value: "mm" } : await resolve(host, "mouth", mouth, mouthOf),
     depth: await resolve(host, "depth", depth, (value) => above0("depth", value, "mm")),
-    share: basis === "share" ? await resolve(host, "share", share, (value) => between("share", value, 0.5, 1)) : {},
+    share: await resolve(host, "share", share, (value) => between("share", value, 0.5, 1)),
     basis,
   };
 }

@@ -30,7 +30,7 @@ export function useAnswer(host: Host) {
       }
       setAnswer(next);
       setFailure("");
-      if (next.audit) setReadings(next.area);
+      if (next.audit && next.audit.catches.values.length > 1) setReadings(next.area);
     };
     const line = latest(
       () => answerFor(host, typed.current),

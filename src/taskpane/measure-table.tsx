@@ -1,0 +1,78 @@
+import type { SummaryRow } from "../core/summary/summary";
+import type { Audit } from "./audit";
+import { figure, shown } from "./figure";
+
+const SYMBOLS: [string, string][] = [
+  ["within", "✓"],
+  ["outside", "✗"],
+  ["too close", "≈"],
+  ["too few", "?"],
+];
+
+function Verdict({ words }: { words: string }) {
+  const symbol = SYMBOLS.find(([start]) => words.startsWith(start))?.[1] ?? "";
+  return (
+    <span className="verdict">
+      <span aria-hidden="true">{symbol} </span>
+      {words}
+    </span>
+  );
+}
+
+function Row({ row }: { row: SummaryRow }) {
+  const words = typeof row.value === "string";
+  const unit = row.unit || (row.measure.startsWith("SC") ? "ratio" : "cans");
+  return (
+    <tr>
+      <th scope="row">{row.measure}</th>
+      <td className="right">
+        <span className={words ? "" : "figure"}>
+          {shown(row.value, unit)}
+          {!words && ` ${unit}`}
+        </span>
+        {row.low !== "" && row.high !== "" && (
+          <span className="detail">
+            interval {figure(row.low)} to {figure(row.high)} {unit}
+          </span>
+        )}
+        {row.limit && <span className="detail">limit {row.limit}</span>}
+        {row.verdict && <Verdict words={row.verdict} />}
+      </td>
+    </tr>
+  );
+}
+
+/** Cans counted, dry and skipped, then each index with its unit, interval, limit and verdict. */
+export function MeasureTable({ audit }: { audit: Audit }) {
+  const [counted, dry, ...indices] = audit.rows;
+  const { marked, blank } = audit.catches;
+  const skipped: SummaryRow = { ...counted!, measure: "Skipped", value: marked + blank, limit: "", verdict: "" };
+  return (
+    <>
+      <table>
+        <caption>Each with its 90 % interval, limit and verdict where they exist</caption>
+        <thead>
+          <tr>
+            <th scope="col">Measure</th>
+            <th scope="col" className="right">
+              Value and unit
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {[counted!, dry!].map((row) => (
+            <Row key={row.measure} row={row} />
+          ))}
+          <Row row={{ ...skipped, measure: `Skipped (${marked} marked x, ${blank} blank)` }} />
+          {indices.map((row) => (
+            <Row key={row.measure} row={row} />
+          ))}
+        </tbody>
+      </table>
+      <p className="note">
+        The interval: the true value of the bed lies inside about nine times in ten when cans are independent; fewer
+        with few cans.
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,21 @@
+import { Button } from "@fluentui/react-components";
+import { useEffect, useId, useRef } from "react";
+import type { Question } from "./use-insert";
+
+/** Asks before something is overwritten; keeping what is there has the focus. */
+export function QuestionBox({ question, dismiss }: { question: Question; dismiss: () => void }) {
+  const id = useId();
+  const keep = useRef<HTMLButtonElement>(null);
+  useEffect(() => keep.current?.focus(), []);
+  return (
+    <div role="alertdialog" aria-labelledby={id} className="problem">
+      <p id={id}>{question.text}</p>
+      <div className="actions">
+        <Button onClick={question.act}>{question.yes}</Button>
+        <Button ref={keep} appearance="primary" onClick={dismiss}>
+          {question.no}
+        </Button>
+      </div>
+    </div>
+  );
+}
