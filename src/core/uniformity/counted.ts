@@ -1,0 +1,50 @@
+import { InputError } from "../errors";
+import { quarterCount } from "./distribution";
+
+/** An index of readings in rising order of which the i-th counts counts[i] times, `total` times in all. */
+export type CountedIndex = (sorted: Float64Array, counts: Uint32Array, total: number) => number;
+
+/** Mean catch. */
+export function countedMean(sorted: Float64Array, counts: Uint32Array, total: number): number {
+  const low = sorted[0] as number;
+  let even = 0;
+  let odd = 0;
+  let i = 0;
+  for (; i + 1 < sorted.length; i += 2) {
+    even += (counts[i] as number) * ((sorted[i] as number) - low);
+    odd += (counts[i + 1] as number) * ((sorted[i + 1] as number) - low);
+  }
+  if (i < sorted.length) even += (counts[i] as number) * ((sorted[i] as number) - low);
+  return low + (even + odd) / total;
+}
+
+/** Christiansen's CU [%]: the catches under the mean lie as far from it, in sum, as those above. */
+export function countedChristiansen(sorted: Float64Array, counts: Uint32Array, total: number): number {
+  const mean = wetMean(sorted, counts, total);
+  let below = 0;
+  for (let i = 0; i < sorted.length && (sorted[i] as number) < mean; i += 1) {
+    below += (counts[i] as number) * (mean - (sorted[i] as number));
+  }
+  return 100 * (1 - (2 * below) / (total * mean));
+}
+
+/** Low-quarter DU [%]. */
+export function countedDistribution(sorted: Float64Array, counts: Uint32Array, total: number): number {
+  const low = sorted[0] as number;
+  const quarter = quarterCount(total);
+  let wanted = quarter;
+  let sum = 0;
+  for (let i = 0; wanted > 0; i += 1) {
+    const taken = Math.min(wanted, counts[i] as number);
+    sum += taken * ((sorted[i] as number) - low);
+    wanted -= taken;
+  }
+  return (100 * (low + sum / quarter)) / wetMean(sorted, counts, total);
+}
+
+function wetMean(sorted: Float64Array, counts: Uint32Array, total: number): number {
+  const mean = countedMean(sorted, counts, total);
+  if (mean > 0) return mean;
+  const wet = sorted.reduce((count, x) => (x > 0 ? count + 1 : count), 0);
+  throw new InputError("readings", "have more wet cans for an interval", wet, { missing: true });
+}

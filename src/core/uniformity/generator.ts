@@ -1,0 +1,50 @@
+/** The random generator xoshiro128** 1.1 (Blackman and Vigna, public domain). */
+export class Generator {
+  readonly #state: Uint32Array;
+
+  /** @param state Four whole numbers from 0 to 2^32 - 1, not all 0 */
+  constructor(state: ArrayLike<number>) {
+    this.#state = Uint32Array.from(state);
+  }
+
+  /** A generator whose state is the first four numbers of splitmix32. */
+  static seeded(seed: number): Generator {
+    let sum = seed;
+    const state = Array.from({ length: 4 }, () => {
+      sum = (sum + 0x9e3779b9) | 0;
+      let mixed = Math.imul(sum ^ (sum >>> 16), 0x85ebca6b);
+      mixed = Math.imul(mixed ^ (mixed >>> 13), 0xc2b2ae35);
+      return (mixed ^ (mixed >>> 16)) >>> 0;
+    });
+    return new Generator(state);
+  }
+
+  /** Draws as many places as `counts` has, each equally likely, and counts how often each came. */
+  draw(counts: Uint32Array): void {
+    const size = counts.length;
+    const step = size / 2 ** 32;
+    const state = this.#state;
+    let a = state[0] as number;
+    let b = state[1] as number;
+    let c = state[2] as number;
+    let d = state[3] as number;
+    counts.fill(0);
+    for (let i = 0; i < size; i += 1) {
+      const five = Math.imul(b, 5);
+      const word = Math.imul((five << 7) | (five >>> 25), 9) >>> 0;
+      const shifted = b << 9;
+      c ^= a;
+      d ^= b;
+      b ^= c;
+      a ^= d;
+      c ^= shifted;
+      d = (d << 11) | (d >>> 21);
+      const place = (word * step) | 0;
+      counts[place] = (counts[place] as number) + 1;
+    }
+    state[0] = a;
+    state[1] = b;
+    state[2] = c;
+    state[3] = d;
+  }
+}
