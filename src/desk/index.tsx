@@ -1,0 +1,41 @@
+import "./custom-functions";
+import "../functions/uniformity";
+import "../functions/application";
+import "../functions/water";
+import "../functions/summary";
+import { deskHost } from "../hosts/desk";
+import type { Blank } from "./arguments";
+import { exampleWorkbook } from "./example";
+import { startGrid } from "./grid";
+import { showMessages } from "./messages";
+import { functionsMetadata } from "./metadata";
+import { registerFunctions } from "./register";
+import { scriptAccess } from "./script-access";
+import { mendSort } from "./sort";
+import "./page.css";
+
+const BLANKS = ["zero", "null", "empty"] as const;
+
+function blank(): Blank {
+  const asked = new URLSearchParams(location.search).get("blank");
+  return BLANKS.find((one) => one === asked) ?? "null";
+}
+
+function part(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`the page must hold an element "${id}"`);
+  return found;
+}
+
+async function start(): Promise<void> {
+  const known = await functionsMetadata();
+  const grid = startGrid(part("grid"), exampleWorkbook());
+  registerFunctions(grid.injector, known, blank());
+  mendSort(grid.injector);
+  grid.api.getFormula().executeCalculation();
+  const host = deskHost(grid);
+  await showMessages(host, part("message"));
+  window.desk = scriptAccess(host);
+}
+
+void start();

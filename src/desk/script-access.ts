@@ -1,0 +1,23 @@
+import type { Cell, Host, Input } from "../hosts/host";
+
+/** What the page offers to scripts and tests as `window.desk`. */
+export interface Desk {
+  host: Host;
+  read(sheet: string, address: string): Promise<Cell[][]>;
+  /** One value or formula, or a rectangle of them that fits the address. */
+  write(sheet: string, address: string, inputs: Input | Input[][]): Promise<void>;
+  settled(): Promise<void>;
+}
+
+declare global {
+  interface Window {
+    desk: Desk;
+  }
+}
+
+export const scriptAccess = (host: Host): Desk => ({
+  host,
+  read: (sheet, address) => host.read({ sheet, address }),
+  write: (sheet, address, inputs) => host.write({ sheet, address }, Array.isArray(inputs) ? inputs : [[inputs]]),
+  settled: () => host.settled(),
+});

@@ -1,0 +1,71 @@
+import type { ICellData, Nullable } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/preset-sheets-core";
+import { bookOf, type Grid, type Range, type Sheet } from "./desk-grid";
+import type { Cell, Input } from "./host";
+
+const [TEXT, NUMBER, BOOLEAN] = [1, 2, 3];
+const ERROR = /^#(DIV\/0!|N\/A|NAME\?|NULL!|NUM!|REF!|VALUE!|SPILL!|CALC!|ERROR!|CYCLE!)$/;
+const TYPED_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+
+type Content = Pick<ICellData, "v" | "t" | "p" | "custom">;
+
+/** The cells that array formulas fill on a sheet, by row and column. */
+export function spills(grid: Grid, sheet: Sheet): Record<number, Record<number, Nullable<Content>>> {
+  const all = grid.injector.get(FormulaDataModel).getArrayFormulaCellData();
+  return (all[bookOf(grid).getId()]?.[sheet.getSheetId()] ?? {}) as ReturnType<typeof spills>;
+}
+
+function shown(content: Nullable<Content>): Cell {
+  const value = content && (content.v ?? content.p?.body?.dataStream.trimEnd());
+  if (!content || value == null) return null;
+  if (content.t === BOOLEAN) return value === true || value === 1;
+  if (typeof value !== "string" || !ERROR.test(value)) return value;
+  const message: unknown = content.custom?.message;
+  return message ? { error: value, message: String(message) } : { error: value };
+}
+
+/** Every cell's value, to the last digit. */
+export function cells(grid: Grid, sheet: Sheet, range: Range): Cell[][] {
+  const spilled = spills(grid, sheet);
+  const matrix = sheet.getSheet().getCellMatrix();
+  return places(range).map((line) =>
+    line.map(({ row, column }) => {
+      const own = shown(matrix.getValue(row, column));
+      return own ?? shown(spilled[row]?.[column]);
+    }),
+  );
+}
+
+/** What was typed into every cell. */
+export function typed(sheet: Sheet, range: Range): Input[][] {
+  const matrix = sheet.getSheet().getCellMatrix();
+  const formulas = range.getFormulas();
+  return places(range).map((line, i) =>
+    line.map(({ row, column }, j) => {
+      const formula = formulas[i]?.[j];
+      if (formula) return formula;
+      const value = shown(matrix.getValue(row, column));
+      if (value !== null && typeof value === "object") return value.error;
+      return value ?? "";
+    }),
+  );
+}
+
+/** A cell as the grid stores it after somebody typed `input`. */
+export function entered(input: Input): ICellData {
+  const empty: ICellData = { v: null, f: null, si: null, p: null, t: null, custom: null };
+  if (typeof input === "number") return { ...empty, v: input, t: NUMBER };
+  if (typeof input === "boolean") return { ...empty, v: input ? 1 : 0, t: BOOLEAN };
+  if (input === "") return empty;
+  if (input.startsWith("=")) return { ...empty, f: input };
+  if (TYPED_NUMBER.test(input.trim())) return { ...empty, v: Number(input), t: NUMBER };
+  if (/^(true|false)$/i.test(input)) return { ...empty, v: input.toLowerCase() === "true" ? 1 : 0, t: BOOLEAN };
+  return { ...empty, v: input.replace(/^'/, ""), t: TEXT };
+}
+
+function places(range: Range): { row: number; column: number }[][] {
+  const { startRow, endRow, startColumn, endColumn } = range.getRange();
+  return Array.from({ length: endRow - startRow + 1 }, (_, i) =>
+    Array.from({ length: endColumn - startColumn + 1 }, (_, j) => ({ row: startRow + i, column: startColumn + j })),
+  );
+}

@@ -1,0 +1,27 @@
+import type { Injector } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import "@univerjs/preset-sheets-core";
+
+/** The running grid: its outer interface and the services behind it. */
+export interface Grid {
+  api: FUniver;
+  injector: Injector;
+}
+
+export type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
+export type Sheet = ReturnType<Book["getActiveSheet"]>;
+export type Range = ReturnType<Sheet["getRange"]>;
+
+export function bookOf({ api }: Grid): Book {
+  const book = api.getActiveWorkbook();
+  if (!book) throw new Error("no workbook is open");
+  return book;
+}
+
+export function sheetOf(grid: Grid, name: string): Sheet {
+  const sheet = bookOf(grid)
+    .getSheets()
+    .find((one) => one.getSheetName().toLowerCase() === name.toLowerCase());
+  if (!sheet) throw new Error(`there is no sheet named "${name}"`);
+  return sheet;
+}

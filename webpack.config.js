@@ -1,0 +1,137 @@
+const { resolve } = require("node:path");
+const CopyPlugin = require("copy-webpack-plugin");
+const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
+const HtmlPlugin = require("html-webpack-plugin");
+const MinimizerPlugin = require("minimizer-webpack-plugin");
+
+const PORT = 3000;
+const DEVELOPMENT_URL = `https://localhost:${PORT}/`;
+const DEVELOPMENT_ID = "58e23272-da88-485b-bd96-4547cf5c8ad1";
+const PRODUCTION_ID = "b7f3f1c2-4f0e-4d57-9a43-0c6f3a5d8e21";
+const FUNCTIONS = ["uniformity", "application", "water", "summary"].map((family) =>
+  resolve(__dirname, `src/functions/${family}.ts`),
+);
+
+const page = (template, chunks) =>
+  new HtmlPlugin({ template, filename: template.split("/").at(-1), chunks, chunksSortMode: "manual" });
+
+/** The manifest for the address that the add-in is put up at. */
+function productionManifest(text, address) {
+  if (!/^https:\/\/./.test(address ?? "")) {
+    throw new Error("CANFALL_URL must be the https address that dist/ will be served from, ending in /");
+  }
+  const url = address.endsWith("/") ? address : `${address}/`;
+  const manifest = text
+    .replaceAll(DEVELOPMENT_URL, url)
+    .replaceAll(
+      `<AppDomain>${DEVELOPMENT_URL.slice(0, -1)}</AppDomain>`,
+      `<AppDomain>${new URL(url).origin}</AppDomain>`,
+    )
+    .replace(DEVELOPMENT_ID, PRODUCTION_ID);
+  if (manifest.includes("localhost") || manifest.includes(DEVELOPMENT_ID)) {
+    throw new Error("dist/manifest.xml must not hold localhost or the development Id");
+  }
+  return manifest;
+}
+
+const assets = { from: "src/taskpane/assets", to: "assets" };
+
+function shared(name, production) {
+  return {
+    name,
+    mode: production ? "production" : "development",
+    devtool: production ? false : "cheap-source-map",
+    target: ["web", "es2022"],
+    resolve: { extensions: [".ts", ".tsx", ".js"] },
+    module: {
+      rules: [
+        {
+          test: /\.tsx?$/,
+          exclude: /node_modules/,
+          loader: "ts-loader",
+          options: {
+            transpileOnly: true,
+            compilerOptions: { composite: false, emitDeclarationOnly: false, declaration: false },
+          },
+        },
+        { test: /\.css$/, use: ["style-loader", "css-loader"] },
+      ],
+    },
+    optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })] },
+    performance: { hints: false },
+    stats: "errors-warnings",
+    infrastructureLogging: { level: "warn" },
+    cache: production
+      ? false
+      : {
+          type: "filesystem",
+          cacheDirectory: resolve(__dirname, ".cache/webpack"),
+          buildDependencies: { config: [__filename] },
+        },
+  };
+}
+
+const metadata = () => new CustomFunctionsMetadataPlugin({ output: "functions.json", input: FUNCTIONS });
+
+const announce = (text) => ({
+  apply(compiler) {
+    let said = false;
+    compiler.hooks.done.tap("announce", (stats) => {
+      if (!said && !stats.hasErrors()) setImmediate(() => console.log(text));
+      said ||= !stats.hasErrors();
+    });
+  },
+});
+
+const server = { port: PORT, host: "localhost", hot: false, static: false };
+
+const desk = (production) => ({
+  ...shared("desk", production),
+  entry: { desk: "./src/desk/index.tsx" },
+  output: { path: resolve(__dirname, "dist/desk"), filename: "[name].js", clean: true },
+  plugins: [
+    metadata(),
+    new CopyPlugin({ patterns: [assets] }),
+    page("src/desk/index.html", ["desk"]),
+    ...(production ? [] : [announce(`The desk is ready: http://localhost:${PORT}/`)]),
+  ],
+  ...(production ? {} : { devServer: server }),
+});
+
+const addIn = async (production) => ({
+  ...shared("add-in", production),
+  entry: { functions: FUNCTIONS, taskpane: "./src/taskpane/index.tsx" },
+  output: { path: resolve(__dirname, "dist"), filename: "[name].js", clean: { keep: /^desk\// } },
+  plugins: [
+    metadata(),
+    new CopyPlugin({
+      patterns: [
+        assets,
+        ...(production
+          ? [
+              {
+                from: "manifest.xml",
+                transform: (text) => productionManifest(text.toString("utf8"), process.env.CANFALL_URL),
+              },
+            ]
+          : []),
+      ],
+    }),
+    page("src/taskpane/taskpane.html", ["functions", "taskpane"]),
+    ...(production ? [] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),
+  ],
+  ...(production
+    ? {}
+    : {
+        devServer: {
+          ...server,
+          headers: { "Access-Control-Allow-Origin": "*" },
+          server: { type: "https", options: await require("office-addin-dev-certs").getHttpsServerOptions() },
+        },
+      }),
+});
+
+module.exports = async (env) => {
+  if (env.production) return [await addIn(true), desk(true)];
+  return env.desk ? desk(false) : addIn(false);
+};
