@@ -4,9 +4,15 @@ import { pause } from "./pause";
 const CALCULATION_LIMIT_MS = 20_000;
 const PENDING = ["#BUSY!", "#GETTING_DATA"];
 
+function plain(_: string, value: unknown): unknown {
+  if (typeof value === "number" && !Number.isFinite(value)) return String(value);
+  if (typeof value !== "object" || value === null || Array.isArray(value)) return value;
+  return Object.fromEntries(Object.entries(value).sort());
+}
+
 /** Throws unless both hold the same, numbers to the last bit. */
 export function same(got: unknown, wanted: unknown): void {
-  const [shownGot, shownWanted] = [JSON.stringify(got), JSON.stringify(wanted)];
+  const [shownGot, shownWanted] = [JSON.stringify(got, plain), JSON.stringify(wanted, plain)];
   if (shownGot !== shownWanted) throw new Error(`expected ${shownWanted}, got ${shownGot}`);
 }
 

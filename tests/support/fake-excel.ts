@@ -1,0 +1,125 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { Fault, type Matrix, PENDING } from "./fake-excel-formula";
+import type { AddIn } from "./fake-excel-functions";
+import { type Listener, root } from "./fake-excel-objects";
+import { type Request, Server } from "./fake-excel-request";
+import { Workbook } from "./fake-excel-workbook";
+
+const CLIENT = resolve(import.meta.dirname, "../../node_modules/@microsoft/office-js/dist/excel-win32-16.01.debug.js");
+
+const REQUEST = 1;
+const RESPONSE = 2;
+const EVENT = 3;
+
+const FUNCTION_CATEGORY = 1;
+const INVOKE = 1000;
+const WORKBOOK_CATEGORY = 65_536;
+const EVENT_TYPES = { Selection: 2, DataChanged: 10, Calculated: 16 };
+
+const ERRORS: Record<number, string> = { 1: "#N/A", 5: "#DIV/0!", 6: "#NUM!", 7: "#VALUE!", 8: "#NULL!" };
+
+type Result = [id: number, ok: boolean, value: unknown, code?: number];
+
+interface Message {
+  id: number;
+  message: { body: Request };
+}
+
+/** Microsoft's client for Excel in this page, with a workbook behind it that lives in memory. */
+export class FakeExcel {
+  readonly workbook = new Workbook();
+  /** Whether the add-in's functions are known, as they are not in a workbook opened without it. */
+  registered = true;
+  /** Events that the client asked for and has not given back. */
+  readonly listening: string[] = [];
+  /** The methods of every request, for tests of what is not asked. */
+  readonly requests: Request[] = [];
+  readonly #results = new Map<string, Matrix | null>();
+  readonly #running = new Map<number, string>();
+  readonly #bridge = { sendMessageToHost: (text: string) => this.#receive(text), onMessageFromHost: (_: string) => {} };
+  readonly #server: Server;
+  #untilDone = 0;
+
+  constructor({ signatures, functions }: AddIn = { signatures: [], functions: new Map() }) {
+    // biome-ignore lint/security/noGlobalEval: a script of a page, which names its globals at the top level
+    // biome-ignore lint/complexity/noCommaOperator: an indirect eval runs in the page, not in this function
+    (0, eval)(readFileSync(CLIENT, "utf8"));
+    const { HostBridge } = OfficeExtension as unknown as { HostBridge: { init(bridge: object): void } };
+    HostBridge.init(this.#bridge);
+    for (const [id, work] of functions) CustomFunctions.associate(id, work as () => unknown);
+    const known = new Map(signatures.map(({ id, ranges }) => [id, ranges]));
+    this.workbook.call = (id, parameters) => this.#call(id, known.get(id), parameters);
+    this.#server = new Server(root(this.workbook, this.#listener()), {
+      setInvocationArrayResults: (results) => this.#accept(results as Result[]),
+    });
+  }
+
+  #listener(): Listener {
+    const excel = this;
+    return {
+      get registered() {
+        return excel.registered;
+      },
+      changed: () => this.#calculate("DataChanged"),
+      selected: () => this.#tell("Selection", ""),
+      listen: (event, on) => {
+        if (on) this.listening.push(event);
+        else this.listening.splice(this.listening.indexOf(event), 1);
+      },
+      calculationState: () => (this.#untilDone-- > 0 ? "Calculating" : "Done"),
+    };
+  }
+
+  #calculate(event: "DataChanged" | "Calculated"): void {
+    this.#untilDone = 1;
+    this.workbook.calculate();
+    this.#tell(event, "Workbook");
+  }
+
+  #call(id: string, ranges: boolean[] | undefined, parameters: Matrix[]): Matrix {
+    if (!this.registered || !ranges) return [[new Fault("#NAME?")]];
+    const fault = parameters.flat(2).find((value) => value instanceof Fault);
+    if (fault) return [[fault]];
+    const values = ranges.map((isRange, i) => (isRange ? parameters[i] : parameters[i]?.[0]?.[0]) ?? null);
+    const call = JSON.stringify([id, values]);
+    const result = this.#results.get(call);
+    if (result) return result;
+    if (result === undefined) {
+      this.#results.set(call, null);
+      const number = this.#running.size + 1;
+      this.#running.set(number, call);
+      this.#send([{ messageCategory: FUNCTION_CATEGORY, messageType: INVOKE, message: [number, id, values, "", 0] }]);
+    }
+    throw PENDING;
+  }
+
+  #accept(results: Result[]): void {
+    for (const [id, ok, value, code] of results) {
+      const fault = () => new Fault(ERRORS[code!] ?? "#VALUE!", String(value));
+      const values = Array.isArray(value) ? (value as Matrix) : [[value as number]];
+      this.#results.set(this.#running.get(id)!, ok ? values : [[fault()]]);
+    }
+    this.#calculate("Calculated");
+  }
+
+  #receive(text: string): void {
+    const { id, message } = JSON.parse(text) as Message;
+    this.requests.push(message.body);
+    const answer = this.#server.answer(message.body);
+    this.#post({ type: RESPONSE, id, message: { statusCode: 200, headers: {}, body: JSON.stringify(answer) } });
+  }
+
+  #tell(event: keyof typeof EVENT_TYPES, targetId: string): void {
+    const messageType = EVENT_TYPES[event];
+    this.#send([{ messageCategory: WORKBOOK_CATEGORY, messageType, targetId, message: "{}" }]);
+  }
+
+  #send(entries: object[]): void {
+    this.#post({ type: EVENT, message: { entries } });
+  }
+
+  #post(message: { type: number }): void {
+    if (message.type !== REQUEST) setTimeout(() => this.#bridge.onMessageFromHost(JSON.stringify(message)));
+  }
+}
