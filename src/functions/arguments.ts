@@ -1,12 +1,13 @@
 import { caughtDepth } from "../core/application/depth";
 import { positive, upTo, within } from "../core/checks";
 import { InputError } from "../core/errors";
+import type { IntervalIndex } from "../core/uniformity/interval";
 import { type Basis, parseBasis } from "../core/uniformity/multiplier";
-import { isBlank, plain } from "./cells";
+import { plain } from "./cells";
 
 function optional<T>(value: unknown, otherwise: T, read: (value: unknown) => T): T {
   const given = plain(value);
-  return isBlank(given) ? otherwise : read(given);
+  return given === null ? otherwise : read(given);
 }
 
 /** How a reading becomes a depth [mm]: millilitres by the can's mouth, millimetres as they stand. */
@@ -27,20 +28,13 @@ export function basis(value: unknown): Basis {
   );
 }
 
-const INDICES = ["MEAN", "CU.CHRISTIANSEN", "DU.QUARTER", "SC.QUARTER"] as const;
-export type Index = (typeof INDICES)[number];
-
-/** The index that an interval is asked for. */
-export function index(value: unknown): Index {
+/** The index that an interval is asked for, in any case; core refuses the ones that it does not know. */
+export function index(value: unknown): IntervalIndex {
   const given = plain(value);
-  const name = typeof given === "string" ? given.trim().toUpperCase() : given;
-  const known = INDICES.find((index) => index === name);
-  if (known) return known;
-  const reason = name === "SC.CAN" ? " because the lowest can has no dependable interval" : "";
-  throw new InputError("index", `be "MEAN", "CU.CHRISTIANSEN", "DU.QUARTER" or "SC.QUARTER"${reason}`, given);
+  return (typeof given === "string" ? given.trim().toUpperCase() : given) as IntervalIndex;
 }
 
-/** The share of resamples between the ends of an interval; 0.9 where nothing is said. */
+/** The share of such intervals that should hold the true value; 0.9 where nothing is said. */
 export function level(value: unknown): number {
   return optional(value, 0.9, (given) => within("level", given, 0.5, 0.99));
 }

@@ -12,22 +12,19 @@ export interface Readings {
 
 const UNWRAPPED = new Set<unknown>(["FormattedNumber", "Double", "String", "Boolean"]);
 
-/** The bare value of a cell: simple data types are unwrapped, null stands for an empty one, an error cell is thrown on. */
+/** The bare value of a cell: null for an empty one, simple data types unwrapped, an error cell thrown on. */
 export function plain(cell: unknown): unknown {
+  if (cell === undefined || cell === "") return null;
   if (typeof cell !== "object" || cell === null || Array.isArray(cell)) return cell;
   if (cell instanceof CustomFunctions.Error) throw cell;
   const { type, basicValue } = cell as { type?: unknown; basicValue?: unknown };
   if (type === "Error") throw new CustomFunctions.Error(basicValue as CustomFunctions.ErrorCode);
   if (type === "Empty") return null;
-  return UNWRAPPED.has(type) ? basicValue : cell;
-}
-
-export function isBlank(value: unknown): boolean {
-  return value === null || value === undefined || value === "";
+  return UNWRAPPED.has(type) ? plain(basicValue) : cell;
 }
 
 function isSkipped(value: unknown): boolean {
-  return isBlank(value) || (typeof value === "string" && value.trim().toLowerCase() === "x");
+  return value === null || (typeof value === "string" && value.trim().toLowerCase() === "x");
 }
 
 function placeOf(row: number, column: number): string {

@@ -1,0 +1,51 @@
+import * as application from "../../src/functions/application";
+import { summary } from "../../src/functions/summary";
+import * as uniformity from "../../src/functions/uniformity";
+import * as water from "../../src/functions/water";
+
+export interface Call {
+  id: string;
+  run: (...values: unknown[]) => unknown;
+  /** Names of the arguments in their order. */
+  names: string[];
+  /** Arguments that give an answer; the first is a range of 20 catches from 8 to 12. */
+  good: unknown[];
+}
+
+/** Twenty catches in a column. */
+export const COLUMN = [8, 9, 10, 11, 12, 8, 9, 10, 11, 12, 8, 9, 10, 11, 12, 8, 9, 10, 11, 12].map((x) => [x]);
+
+/** The same catches as a bed of four rows. */
+export const BED = [0, 5, 10, 15].map((start) => COLUMN.slice(start, start + 5).flat());
+
+function call(id: string, run: unknown, names: string, ...rest: unknown[]): Call {
+  const first = names.startsWith("readings") ? [COLUMN] : names.startsWith("grid") ? [BED] : [];
+  return { id, run: run as Call["run"], names: names.split(" "), good: [...first, ...rest] };
+}
+
+/** Every worksheet function with arguments that give an answer. */
+export const CALLS = [
+  call("CU.CHRISTIANSEN", uniformity.cuChristiansen, "readings"),
+  call("DU.QUARTER", uniformity.duQuarter, "readings"),
+  call("SC.CAN", uniformity.scCan, "readings"),
+  call("SC.QUARTER", uniformity.scQuarter, "readings"),
+  call("SC.SHARE", uniformity.scShare, "readings share", 0.9),
+  call("SC.PATCH", uniformity.scPatch, "grid share", 0.1),
+  call("INTERVAL", uniformity.interval, "readings index level", "DU.QUARTER", 0.9),
+  call("DEPTH.CAUGHT", application.depthCaught, "readings mouth", 100),
+  call("RATE.CAUGHT", application.rateCaught, "readings minutes mouth", 20, 100),
+  call("MAR", application.mar, "readings minutes mouth", 20, 100),
+  call("RATE.HEAD", application.rateHead, "flow spacing row_spacing", 480, 8, 6),
+  call("RUNTIME", application.runtime, "readings minutes mouth depth basis", 20, 100, 6, "can"),
+  call("WATER.ANNUAL", water.waterAnnual, "readings area depth days basis in_bed_share", 180, 6, 300, "can", 0.8),
+  call("COST.ANNUAL", water.costAnnual, "readings area depth days price basis in_bed_share", 180, 6, 300, 2, "can", 1),
+  call("SUMMARY", summary, "readings minutes mouth limits", 20, 100, [["CU (Christiansen)", ">= 85"]]),
+];
+
+/** The functions that take a range of catches. */
+export const RANGE_CALLS = CALLS.filter(({ id }) => id !== "RATE.HEAD");
+
+/** A call with one argument exchanged. */
+export function exchanged(call: Call, at: number, value: unknown): unknown {
+  return call.run(...call.good.map((good, i) => (i === at ? value : good)));
+}
