@@ -82,10 +82,10 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
       <h3 style={{ marginTop: 10 }}>Formula</h3>
       {preview ? <code>{preview.text}</code> : <p>{lackOf(formula)}</p>}
       <div className="actions">
-        <Button appearance="primary" disabled={!preview} onClick={start}>
+        <Button appearance="primary" disabledFocusable={!preview} onClick={start}>
           Insert
         </Button>
-        <Button disabled={!canUndo} onClick={undo}>
+        <Button disabledFocusable={!canUndo} onClick={undo}>
           Undo last insert
         </Button>
       </div>

@@ -36,11 +36,22 @@ export async function siteOf(host: Host, target: Area, rows: number, columns: nu
   return { area, taken: { address: cell.address, holds: holds(filled[first]), count }, fixed: fixed && body };
 }
 
+/** What was typed, such that typing it again gives the same: text that a sheet could take for a number or date stays text. */
+async function retypable(host: Host, area: Area): Promise<Input[][]> {
+  const [typed, shown] = [await host.inputs(area), await host.read(area)];
+  return typed.map((line, row) =>
+    line.map((input, column) => {
+      const isText = typeof input === "string" && input !== "" && input === shown[row]![column];
+      return isText ? `'${input}` : input;
+    }),
+  );
+}
+
 /** Writes the formula into the first cell of the site and, where the site was taken, empties the rest of it. */
 export async function insertAt(host: Host, { area, taken }: Site, formula: string): Promise<Done> {
   const written = taken ? area : cellAt(area, 0, 0);
   const { rows, columns } = boxOf(written);
-  const before = await host.inputs(written);
+  const before = await retypable(host, written);
   const cells: Input[][] = Array.from({ length: rows }, () => Array.from({ length: columns }, () => ""));
   cells[0]![0] = formula;
   await host.write(written, cells);

@@ -5,14 +5,24 @@ import type { Question } from "./use-insert";
 /** Asks before something is overwritten; keeping what is there has the focus. */
 export function QuestionBox({ question, dismiss }: { question: Question; dismiss: () => void }) {
   const id = useId();
-  const keep = useRef<HTMLButtonElement>(null);
-  useEffect(() => keep.current?.focus(), []);
+  const keep = useRef<HTMLButtonElement | null>(null);
+  useEffect(() => {
+    const before = document.activeElement as HTMLElement | null;
+    keep.current?.focus();
+    return () => before?.focus();
+  }, []);
   return (
     <div role="alertdialog" aria-labelledby={id} className="problem">
       <p id={id}>{question.text}</p>
       <div className="actions">
         <Button onClick={question.act}>{question.yes}</Button>
-        <Button ref={keep} appearance="primary" onClick={dismiss}>
+        <Button
+          appearance="primary"
+          onClick={dismiss}
+          ref={(button: HTMLButtonElement | null) => {
+            keep.current = button;
+          }}
+        >
           {question.no}
         </Button>
       </div>

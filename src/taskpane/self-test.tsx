@@ -1,32 +1,22 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { contract } from "../hosts/contract";
+import { runContract } from "../hosts/contract";
 import type { Host } from "../hosts/host";
-
-interface Failure {
-  name: string;
-  reason: string;
-}
 
 /** Runs every promise of the host port in this spreadsheet and says what failed. */
 export function SelfTest({ host }: { host: Host }) {
   const [progress, setProgress] = useState("");
-  const [failures, setFailures] = useState<Failure[]>([]);
+  const [failures, setFailures] = useState<{ name: string; error?: string }[]>([]);
   const [running, setRunning] = useState(false);
 
   async function run(): Promise<void> {
     setRunning(true);
-    const failed: Failure[] = [];
-    for (const [index, { name, check }] of contract.entries()) {
-      setProgress(`Check ${index + 1} of ${contract.length}: ${name}`);
-      try {
-        await check(host);
-      } catch (reason) {
-        failed.push({ name, reason: reason instanceof Error ? reason.message : String(reason) });
-      }
-    }
+    setFailures([]);
+    setProgress("Running the checks…");
+    const results = await runContract(host);
+    const failed = results.filter(({ error }) => error !== undefined);
     setFailures(failed);
-    setProgress(`${contract.length - failed.length} of ${contract.length} checks passed in ${host.label}.`);
+    setProgress(`${results.length - failed.length} of ${results.length} checks passed in ${host.label}.`);
     setRunning(false);
   }
 
@@ -42,9 +32,9 @@ export function SelfTest({ host }: { host: Host }) {
       <p role="status">{progress}</p>
       {failures.length > 0 && (
         <ul aria-label="Failed checks">
-          {failures.map(({ name, reason }) => (
+          {failures.map(({ name, error }) => (
             <li key={name}>
-              {name}: {reason}
+              {name}: {error}
             </li>
           ))}
         </ul>

@@ -1,4 +1,5 @@
-import { above0, between, mouth as depthBy } from "../functions/arguments";
+import { positive, within } from "../core/checks";
+import { mouth as depthBy } from "../functions/arguments";
 import type { Host } from "../hosts/host";
 import type { Basis, Entries, Unit } from "./entries";
 import { resolve, type Setting } from "./resolve";
@@ -20,10 +21,10 @@ function mouthOf(value: unknown): number | "mm" {
 export async function readSettings(host: Host, entries: Entries): Promise<Settings> {
   const { minutes, mouth, depth, share, unit, basis } = entries;
   return {
-    minutes: await resolve(host, "minutes", minutes, (value) => above0("minutes", value, "min")),
+    minutes: await resolve(host, "minutes", minutes, (value) => positive("minutes", value, "min")),
     mouth: unit === "mm" ? { value: "mm" } : await resolve(host, "mouth", mouth, mouthOf),
-    depth: await resolve(host, "depth", depth, (value) => above0("depth", value, "mm")),
-    share: await resolve(host, "share", share, (value) => between("share", value, 0.5, 1)),
+    depth: await resolve(host, "depth", depth, (value) => positive("depth", value, "mm")),
+    share: await resolve(host, "share", share, (value) => within("share", value, 0.5, 1)),
     basis,
   };
 }

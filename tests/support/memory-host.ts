@@ -1,0 +1,93 @@
+import type { Area, Cell, Host, Input } from "../../src/hosts/host";
+import { boxOf, cellAt } from "../../src/taskpane/address";
+
+type Sheet = Map<string, Input>;
+
+/** A workbook in memory: it keeps what is typed but calculates nothing, so a formula shows #NAME?. */
+export interface MemoryHost extends Host {
+  /** Types into a cell as a person would, and tells the watchers. */
+  type(area: Area, inputs: Input[][]): Promise<void>;
+}
+
+const NUMBER = /^-?\d+(\.\d+)?$/;
+
+function entered(input: Input): Input {
+  if (typeof input !== "string" || input.startsWith("=")) return input;
+  if (input.startsWith("'")) return input;
+  return NUMBER.test(input) ? Number(input) : input;
+}
+
+function cellFor(input: Input | undefined): Cell {
+  if (input === undefined) return null;
+  if (typeof input !== "string") return input;
+  return input.startsWith("=") ? { error: "#NAME?" } : input.replace(/^'/, "");
+}
+
+export function memoryHost(
+  sheets: Record<string, Record<string, Input>>,
+  names: Record<string, Area> = {},
+): MemoryHost {
+  const book = new Map<string, Sheet>();
+  for (const [name, cells] of Object.entries(sheets)) book.set(name, new Map(Object.entries(cells)));
+  const watchers = new Set<() => void>();
+  let selected: Area = { sheet: Object.keys(sheets)[0]!, address: "A1" };
+  const tell = () => {
+    for (const watcher of watchers) watcher();
+  };
+
+  function sheetOf(area: Area): Sheet {
+    const sheet = book.get(area.sheet);
+    if (!sheet) throw new Error(`no sheet ${area.sheet}`);
+    return sheet;
+  }
+
+  function each<T>(area: Area, work: (sheet: Sheet, address: string, row: number, column: number) => T): T[][] {
+    const { rows, columns } = boxOf(area);
+    return Array.from({ length: rows }, (_, row) =>
+      Array.from({ length: columns }, (_, column) =>
+        work(sheetOf(area), cellAt(area, row, column).address, row, column),
+      ),
+    );
+  }
+
+  function put(area: Area, inputs: Input[][]): void {
+    each(area, (sheet, address, row, column) => {
+      const input = entered(inputs[row]![column]!);
+      if (input === "") sheet.delete(address);
+      else sheet.set(address, input);
+    });
+    tell();
+  }
+
+  return {
+    label: "memory",
+    selection: async () => selected,
+    select: async (area) => {
+      selected = area;
+      tell();
+    },
+    watch: async (changed) => {
+      watchers.add(changed);
+      return async () => {
+        watchers.delete(changed);
+      };
+    },
+    read: async (area) => each(area, (sheet, address) => cellFor(sheet.get(address))),
+    inputs: async (area) =>
+      each(area, (sheet, address) => {
+        const input = sheet.get(address) ?? "";
+        return typeof input === "string" ? input.replace(/^'/, "") : input;
+      }),
+    write: async (area, inputs) => put(area, inputs),
+    type: async (area, inputs) => put(area, inputs),
+    named: async (name) => names[name] ?? null,
+    sheets: async () => [...book.keys()],
+    addSheet: async (name) => {
+      book.set(name, new Map());
+    },
+    removeSheet: async (name) => {
+      book.delete(name);
+    },
+    settled: async () => {},
+  };
+}

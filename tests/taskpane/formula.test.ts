@@ -1,0 +1,71 @@
+import { describe, expect, it } from "vitest";
+import { NO_ENTRIES } from "../../src/taskpane/entries";
+import { formulaOf } from "../../src/taskpane/formula";
+import { MEASURES } from "../../src/taskpane/measures";
+import { readSettings, type Settings } from "../../src/taskpane/settings";
+import { memoryHost } from "../support/memory-host";
+
+const at = (address: string, sheet = "Example") => ({ sheet, address });
+const settings: Settings = {
+  minutes: { value: 30, area: at("F2") },
+  mouth: { value: 100 },
+  depth: { value: 9.4, area: at("F4") },
+  share: { value: 0.9 },
+  basis: "can",
+};
+const measure = (label: string) => MEASURES.find((each) => each.label === label)!;
+const write = (label: string, changed: Partial<Settings> = {}, sheet = "Example") =>
+  formulaOf(measure(label), at("B2:B26"), { ...settings, ...changed }, sheet);
+
+describe("a live function", () => {
+  it("wraps the range so that a blank cell is never a dry can", () => {
+    expect(write("SC (driest can)")).toEqual({
+      text: '=CANFALL.SC.CAN(IF(B2:B26="","x",B2:B26))',
+      rows: 1,
+      columns: 1,
+    });
+  });
+
+  it("takes settings by reference where they were given so, and as numbers where they were typed", () => {
+    expect(write("Run time")).toMatchObject({ text: '=CANFALL.RUNTIME(IF(B2:B26="","x",B2:B26),F2,100,F4)' });
+  });
+
+  it("names the sheet of the readings and the settings on another sheet", () => {
+    const range = "Example!B2:B26";
+    expect(write("Run time", {}, "Report")).toMatchObject({
+      text: `=CANFALL.RUNTIME(IF(${range}="","x",${range}),Example!F2,100,Example!F4)`,
+    });
+  });
+
+  it("says by what the run time is set", () => {
+    const start = '=CANFALL.RUNTIME(IF(B2:B26="","x",B2:B26),F2,100,F4';
+    expect(write("Run time", { basis: "quarter" })).toMatchObject({ text: `${start},"quarter")` });
+    expect(write("Run time", { basis: "share" })).toMatchObject({ text: `${start},0.9)` });
+    expect(write("Run time", { basis: "share", share: {} })).toEqual({
+      lacking: "Run time needs the share of cans: see Test settings",
+    });
+  });
+
+  it("writes readings in millimetres as such", () => {
+    expect(write("Mean application rate", { mouth: { value: "mm" } })).toMatchObject({
+      text: '=CANFALL.MAR(IF(B2:B26="","x",B2:B26),F2,"mm")',
+    });
+  });
+
+  it("knows how many cells its answer fills", () => {
+    expect(write("Summary of the audit")).toMatchObject({ rows: 8, columns: 7 });
+    expect(write("Interval of DU")).toEqual({
+      text: '=CANFALL.INTERVAL(IF(B2:B26="","x",B2:B26),"DU.QUARTER")',
+      rows: 1,
+      columns: 2,
+    });
+    expect(write("Rate at each can")).toMatchObject({ rows: 25, columns: 1 });
+  });
+
+  it("says what it lacks", async () => {
+    const none = await readSettings(memoryHost({ Example: {} }), NO_ENTRIES);
+    expect(write("Run time", none)).toEqual({
+      lacking: "Run time needs the minutes of the test and the can's mouth and the wanted depth: see Test settings",
+    });
+  });
+});
