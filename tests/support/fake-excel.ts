@@ -6,7 +6,9 @@ import { type Listener, root } from "./fake-excel-objects";
 import { type Request, Server } from "./fake-excel-request";
 import { Workbook } from "./fake-excel-workbook";
 
-const CLIENT = resolve(import.meta.dirname, "../../node_modules/@microsoft/office-js/dist/excel-win32-16.01.debug.js");
+const OFFICE = resolve(import.meta.dirname, "../../node_modules/@microsoft/office-js/dist");
+/** The loader first: it owns CustomFunctions.associate. */
+const SCRIPTS = ["office.debug.js", "excel-win32-16.01.debug.js"];
 
 const REQUEST = 1;
 const RESPONSE = 2;
@@ -26,6 +28,17 @@ interface Message {
   message: { body: Request };
 }
 
+function loadClient(): void {
+  const tag = document.createElement("script");
+  tag.setAttribute("src", "office.js");
+  document.head.append(tag);
+  for (const script of SCRIPTS) {
+    // biome-ignore lint/security/noGlobalEval: a script of a page, which names its globals at the top level
+    // biome-ignore lint/complexity/noCommaOperator: an indirect eval runs in the page, not in this function
+    (0, eval)(readFileSync(resolve(OFFICE, script), "utf8"));
+  }
+}
+
 /** Microsoft's client for Excel in this page, with a workbook behind it that lives in memory. */
 export class FakeExcel {
   readonly workbook = new Workbook();
@@ -42,9 +55,7 @@ export class FakeExcel {
   #untilDone = 0;
 
   constructor({ signatures, functions }: AddIn = { signatures: [], functions: new Map() }) {
-    // biome-ignore lint/security/noGlobalEval: a script of a page, which names its globals at the top level
-    // biome-ignore lint/complexity/noCommaOperator: an indirect eval runs in the page, not in this function
-    (0, eval)(readFileSync(CLIENT, "utf8"));
+    loadClient();
     const { HostBridge } = OfficeExtension as unknown as { HostBridge: { init(bridge: object): void } };
     HostBridge.init(this.#bridge);
     for (const [id, work] of functions) CustomFunctions.associate(id, work as () => unknown);
