@@ -1,5 +1,4 @@
 import { intervalBench } from "./interval-bench";
 import { summaryBench } from "./summary-bench";
 
-await summaryBench();
-await intervalBench();
+summaryBench().then(intervalBench);

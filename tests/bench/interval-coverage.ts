@@ -1,7 +1,7 @@
 import { distributionUniformity } from "../../src/core/uniformity/distribution";
-import { createGenerator } from "../../src/core/uniformity/generator";
+
 import { interval } from "../../src/core/uniformity/interval";
-import { normalDeviate } from "./beds";
+import { normalDeviate, randomNumbers } from "../support/random";
 
 const BEDS = 2000;
 const SIDE = 48;
@@ -27,8 +27,8 @@ function smoothed(field: Float64Array, step: number, reach: number): Float64Arra
 }
 
 /** A bed of SIDE x SIDE places, mean 1, CV 20 %; reach 0: every place on its own, more: neighbours alike. */
-function bed(next: () => number, reach: number): Float64Array {
-  const field = Float64Array.from({ length: SIDE * SIDE }, () => normalDeviate(next));
+function bed(random: () => number, reach: number): Float64Array {
+  const field = Float64Array.from({ length: SIDE * SIDE }, () => normalDeviate(random));
   return smoothed(smoothed(field, 1, reach), SIDE, reach).map((deviate) => Math.max(0.01, 1 + SPREAD * deviate));
 }
 
@@ -42,10 +42,10 @@ function gridCans(rates: Float64Array, rows: number, columns: number): number[] 
 }
 
 function covered(rows: number, columns: number, reach: number): number {
-  const next = createGenerator(1000 * rows + 10 * columns + reach);
+  const random = randomNumbers(1000 * rows + 10 * columns + reach);
   let inside = 0;
   for (let i = 0; i < BEDS; i++) {
-    const rates = bed(next, reach);
+    const rates = bed(random, reach);
     const [low, high] = interval(gridCans(rates, rows, columns), "DU.QUARTER", 0.9);
     const truth = distributionUniformity(rates);
     if (low <= truth && truth <= high) inside++;

@@ -11,13 +11,14 @@ import { annualWater } from "../../src/core/cost/water";
 import { mean } from "../../src/core/readings";
 import { christiansen } from "../../src/core/uniformity/christiansen";
 import { distributionUniformity } from "../../src/core/uniformity/distribution";
-import { createGenerator } from "../../src/core/uniformity/generator";
+
 import { multiplier } from "../../src/core/uniformity/multiplier";
 import {
   quarterSchedulingCoefficient,
   schedulingCoefficient,
   shareSchedulingCoefficient,
 } from "../../src/core/uniformity/scheduling-coefficient";
+import { randomNumbers } from "../support/random";
 
 const MINUTES = 15;
 const MOUTH = 104;
@@ -27,9 +28,9 @@ const AREA = 180;
 const DAYS = 300;
 const PLANTED_WRONG = -1;
 
-const next = createGenerator(11);
+const random = randomNumbers(11);
 const beds = [2, 3, 4, 5, 6, 7, 10, 16, 25, 30, 47, 48, 100, 250].map((cans) =>
-  Array.from({ length: cans }, () => 5 + (next() % 500) / 10),
+  Array.from({ length: cans }, () => 5 + Math.floor(500 * random()) / 10),
 );
 
 const quarter = (r: string) => `MAX(1,ROUND(COUNT(${r})/4,0))`;
