@@ -64,16 +64,16 @@ export function range(workbook: Workbook, listener: Listener, sheet: Sheet, area
     get valueTypes() {
       return grid(type);
     },
-    get formulas() {
+    get formulas(): unknown[][] {
       return grid(({ input, anchor }) => stored(input ?? (anchor ? anchorInput(anchor) : "")));
     },
-    set formulas(inputs: (number | string | boolean)[][]) {
+    set formulas(inputs: unknown[][]) {
       if (inputs.length !== area.rows || inputs.some((line) => line.length !== area.columns)) {
         throw new Refusal("InvalidArgument", "The argument is invalid or missing or has an incorrect format.");
       }
       inputs.forEach((line, r) => {
         line.forEach((input, c) => {
-          sheet.set(area.row + r, area.column + c, input);
+          sheet.set(area.row + r, area.column + c, input as number | string | boolean);
         });
       });
       listener.changed();

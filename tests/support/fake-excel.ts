@@ -10,7 +10,6 @@ const OFFICE = resolve(import.meta.dirname, "../../node_modules/@microsoft/offic
 /** The loader first: it owns CustomFunctions.associate. */
 const SCRIPTS = ["office.debug.js", "excel-win32-16.01.debug.js"];
 
-const REQUEST = 1;
 const RESPONSE = 2;
 const EVENT = 3;
 
@@ -130,7 +129,7 @@ export class FakeExcel {
     this.#post({ type: EVENT, message: { entries } });
   }
 
-  #post(message: { type: number }): void {
-    if (message.type !== REQUEST) setTimeout(() => this.#bridge.onMessageFromHost(JSON.stringify(message)));
+  #post(message: object): void {
+    setTimeout(() => this.#bridge.onMessageFromHost(JSON.stringify(message)));
   }
 }

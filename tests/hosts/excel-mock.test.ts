@@ -1,0 +1,22 @@
+import { OfficeMockObject } from "office-addin-mock";
+import { expect, test, vi } from "vitest";
+import { excelHost } from "../../src/hosts/excel";
+
+function excelWith(workbook: object): void {
+  const context = new OfficeMockObject({ workbook });
+  vi.stubGlobal("Excel", { run: (batch: (context: OfficeMockObject) => unknown) => batch(context) });
+}
+
+test("a defined name's area is loaded before it is read", async () => {
+  const range = new OfficeMockObject({ address: "'Block 7'!$B$2:$B$26", worksheet: { name: "Block 7" } });
+  range.isNullObject = false;
+  excelWith({ names: { getItemOrNullObject: () => ({ getRangeOrNullObject: () => range }) } });
+  expect(await excelHost().named("Cans_Readings")).toEqual({ sheet: "Block 7", address: "B2:B26" });
+});
+
+test("in manual mode the formulas are calculated before they count as settled", async () => {
+  const calculate = vi.fn();
+  excelWith({ application: { calculationMode: "Manual", calculationState: "Done", calculate } });
+  await excelHost().settled();
+  expect(calculate.mock.calls).toEqual([["Recalculate"]]);
+});
