@@ -1,7 +1,6 @@
-import { MOST } from "../core/checks";
 import { InputError } from "../core/errors";
 import type { Grid } from "../core/grid";
-import { LEAST_READING, reading } from "../core/readings";
+import { reading } from "../core/readings";
 
 /** A range of catches: its cells as Excel passed them, and the counted readings in reading order. */
 export interface Readings {
@@ -9,6 +8,10 @@ export interface Readings {
   rows: unknown[][];
   values: Float64Array;
 }
+
+/** Catches that need no second look; core says about the rest whether they are in range. */
+const ORDINARY_LEAST = 1e-9;
+const ORDINARY_MOST = 1e9;
 
 const UNWRAPPED = new Set<unknown>(["FormattedNumber", "Double", "String", "Boolean"]);
 
@@ -60,10 +63,10 @@ export function cellsOf(parameter: string, range: unknown): unknown[][] {
 }
 
 /** What a cell says that is no plain catch: undefined where the can was not read. */
-function unusual(parameter: string, cell: unknown, row: number, column: number): number | undefined {
+function unusual(parameter: string, cell: unknown, r: number, c: number): number | undefined {
   const value = plain(cell);
   if (isSkipped(value)) return undefined;
-  const place = placeOf(row, column);
+  const place = placeOf(r, c);
   if (typeof value !== "number" || !Number.isFinite(value)) {
     throw new InputError(parameter, "be numbers", value, { place });
   }
@@ -80,7 +83,7 @@ export function readings(parameter: string, range: unknown): Readings {
     const row = rows[r]!;
     for (let c = 0; c < width; c++) {
       const cell = row[c];
-      if (typeof cell === "number" && cell >= LEAST_READING && cell <= MOST) {
+      if (typeof cell === "number" && cell >= ORDINARY_LEAST && cell <= ORDINARY_MOST) {
         values[count++] = cell;
       } else if (cell === 0) {
         count++;
