@@ -6,7 +6,7 @@ import { type SummaryRow, summary } from "../core/summary/summary";
 import { multiplier } from "../core/uniformity/multiplier";
 import { mouth as depthBy } from "../functions/arguments";
 import type { Area, Cell } from "../hosts/host";
-import { type Catches, catchesOf, withCells } from "./catches";
+import { type Catches, CatchProblem, catchesOf, withCells } from "./catches";
 import { type CatchClass, catchClasses } from "./classes";
 import type { Unit } from "./entries";
 import { readingUnit, type Settings } from "./settings";
@@ -20,7 +20,9 @@ export interface Audit {
   unit: Unit;
   catches: Catches;
   mean: number;
+  /** Rows of the summary; none where the cans are too few, with the reason in `lack`. */
   rows: SummaryRow[];
+  lack: string;
   classes: CatchClass[];
   /** Run time for the driest can. */
   driest: RunTime;
@@ -49,10 +51,24 @@ export function rateOfOne({ minutes, mouth }: Settings): number | null {
   return caughtRate(depthBy(mouth.value)(1), minutes.value);
 }
 
+type Within = <T>(work: (values: Float64Array) => T) => T;
+
+function rowsOf(within: Within, settings: Settings): { rows: SummaryRow[]; lack: string } {
+  const rate = rateOfOne(settings);
+  const noRate = { value: lackOfRate(settings), low: "", high: "", limit: "", verdict: "" } as const;
+  try {
+    const rows = within((values) => summary(values, rate ?? 1));
+    return { rows: rows.map((row) => (rate === null && row.unit === "mm/h" ? { ...row, ...noRate } : row)), lack: "" };
+  } catch (error) {
+    if (!(error instanceof CatchProblem)) throw error;
+    return { rows: [], lack: error.message };
+  }
+}
+
 export function auditOf(area: Area, cells: Cell[][], settings: Settings): Audit {
   const catches = catchesOf(cells, area);
   const rate = rateOfOne(settings);
-  const within = <T>(work: (values: Float64Array) => T) => withCells(cells, area, work);
+  const within: Within = (work) => withCells(cells, area, work);
   const average = within((values) => mean(values, 1));
   const lack = lackOfRunTime(settings);
 
@@ -74,11 +90,7 @@ export function auditOf(area: Area, cells: Cell[][], settings: Settings): Audit 
     unit: readingUnit(settings),
     catches,
     mean: average,
-    rows: within((values) => summary(values, rate ?? 1)).map((row) =>
-      rate === null && row.unit === "mm/h"
-        ? { ...row, value: lackOfRate(settings), low: "", high: "", limit: "", verdict: "" }
-        : row,
-    ),
+    ...rowsOf(within, settings),
     classes: catchClasses(catches.values),
     driest: catches.dry > 0 ? { reason: "a dry can gets nothing, however long the run" } : timeFor("can"),
     byBasis: named === undefined ? { reason: "needs the share of cans" } : named === "can" ? null : timeFor(named),

@@ -6,6 +6,8 @@ export interface CatchClass {
 }
 
 const MOST_CLASSES = 8;
+/** Catches that differ by less than this share of the highest make one class. */
+const ALIKE = 1e-6;
 
 /** The narrowest width of 1, 2 or 5 times a power of ten that needs no more than eight classes. */
 function classWidth(low: number, high: number): number {
@@ -21,7 +23,7 @@ export function catchClasses(catches: ArrayLike<number>): CatchClass[] {
     low = Math.min(low, catches[index]!);
     high = Math.max(high, catches[index]!);
   }
-  if (!(high > low)) return catches.length > 0 ? [{ from: low, to: high, cans: catches.length }] : [];
+  if (!(high - low > high * ALIKE)) return catches.length > 0 ? [{ from: low, to: low, cans: catches.length }] : [];
   const width = classWidth(low, high);
   const first = Math.floor(low / width + 1e-9);
   const last = Math.floor(high / width + 1e-9);

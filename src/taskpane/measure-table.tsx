@@ -21,7 +21,7 @@ function Verdict({ words }: { words: string }) {
 
 function Row({ row }: { row: SummaryRow }) {
   const words = typeof row.value === "string";
-  const unit = row.unit || (row.measure.startsWith("SC") ? "ratio" : "cans");
+  const unit = row.unit || "ratio";
   return (
     <tr>
       <th scope="row">{row.measure}</th>
@@ -42,11 +42,17 @@ function Row({ row }: { row: SummaryRow }) {
   );
 }
 
+const COUNT = { unit: "cans", low: "", high: "", limit: "", verdict: "" } as const;
+const COUNTS = new Set(["Cans counted", "Dry cans"]);
+
 /** Cans counted, dry and skipped, then each index with its unit, interval, limit and verdict. */
 export function MeasureTable({ audit }: { audit: Audit }) {
-  const [counted, dry, ...indices] = audit.rows;
-  const { marked, blank } = audit.catches;
-  const skipped: SummaryRow = { ...counted!, measure: "Skipped", value: marked + blank, limit: "", verdict: "" };
+  const { values, dry, marked, blank } = audit.catches;
+  const counts: SummaryRow[] = [
+    { ...COUNT, measure: "Cans counted", value: values.length },
+    { ...COUNT, measure: "Dry cans", value: dry },
+    { ...COUNT, measure: `Skipped (${marked} marked x, ${blank} blank)`, value: marked + blank },
+  ];
   return (
     <>
       <table>
@@ -60,15 +66,12 @@ export function MeasureTable({ audit }: { audit: Audit }) {
           </tr>
         </thead>
         <tbody>
-          {[counted!, dry!].map((row) => (
-            <Row key={row.measure} row={row} />
-          ))}
-          <Row row={{ ...skipped, measure: `Skipped (${marked} marked x, ${blank} blank)` }} />
-          {indices.map((row) => (
+          {[...counts, ...audit.rows.filter(({ measure }) => !COUNTS.has(measure))].map((row) => (
             <Row key={row.measure} row={row} />
           ))}
         </tbody>
       </table>
+      {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">
         The interval: the true value of the bed lies inside about nine times in ten when cans are independent; fewer
         with few cans.

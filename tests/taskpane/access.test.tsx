@@ -1,0 +1,77 @@
+// @vitest-environment jsdom
+import axe from "axe-core";
+import { afterEach, describe, expect, it } from "vitest";
+import { Pane } from "../../src/taskpane/pane";
+import { screen } from "../support/screen";
+import { at, bedHost } from "./bed";
+
+const FUNCTIONS = [
+  {
+    id: "SC.CAN",
+    name: "SC.CAN",
+    description: "Average over the driest single can.",
+    parameters: [{ name: "readings", description: "Catches" }],
+  },
+  {
+    id: "RUNTIME",
+    name: "RUNTIME",
+    description: "Run time [min].",
+    parameters: [
+      { name: "readings", description: "Catches" },
+      { name: "basis", optional: true },
+    ],
+  },
+];
+let page: Awaited<ReturnType<typeof screen>>;
+afterEach(() => page.close());
+
+async function open() {
+  const host = bedHost();
+  await host.select(at("B2:B7"));
+  page = await screen(<Pane host={host} functions={FUNCTIONS} />);
+  await page.shows("Driest can");
+}
+
+/** jsdom has no layout, so colour contrast is looked at in the browser tests. */
+async function findings(): Promise<string[]> {
+  const { violations } = await axe.run(page.place, { rules: { "color-contrast": { enabled: false } } });
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
+}
+
+describe("access", () => {
+  it("axe finds nothing in the pane, nor with a wrong setting and a question open", async () => {
+    await open();
+    expect(await findings()).toEqual([]);
+    await page.type("Length of the test", "no");
+    await page.type("Into the cell", "F3");
+    await page.type("Into the cell", "B1");
+    await page.type("Measure", "2");
+    await page.press("Insert");
+    await page.shows("Replace what is there?");
+    expect(await findings()).toEqual([]);
+  });
+
+  it("headings go down one level at a time", async () => {
+    await open();
+    const levels = [...page.place.querySelectorAll("h1, h2, h3, h4")].map((each) => Number(each.tagName[1]));
+    expect(levels[0]).toBe(1);
+    for (const [index, level] of levels.slice(1).entries()) expect(level - levels[index]!).toBeLessThanOrEqual(1);
+  });
+
+  it("the function list is found by word and shows an example", async () => {
+    await open();
+    await page.type("Search by word", "driest single");
+    await page.shows("1 function");
+    expect(page.text(".functions h3")).toEqual(["CANFALL.SC.CAN"]);
+    await page.shows('=CANFALL.SC.CAN(IF(B2:B26="","x",B2:B26))');
+    await page.type("Search by word", "basis");
+    await page.shows("CANFALL.RUNTIME(readings, [basis])");
+  });
+
+  it("the self-test says in words what failed", async () => {
+    await open();
+    await page.press("Run self-test");
+    await page.shows("checks passed in memory.");
+    await page.shows("formulas come back as typed: ");
+  });
+});

@@ -1,0 +1,112 @@
+// @vitest-environment jsdom
+import { act } from "react";
+import { afterEach, describe, expect, it } from "vitest";
+import { Pane } from "../../src/taskpane/pane";
+import type { MemoryHost } from "../support/memory-host";
+import { screen } from "../support/screen";
+import { at, bedHost } from "./bed";
+
+let page: Awaited<ReturnType<typeof screen>>;
+
+async function open(host: MemoryHost, selected = "B2:B7") {
+  await host.select(at(selected));
+  page = await screen(<Pane host={host} functions={[]} />);
+}
+
+const row = (measure: string) => page.text("tr").find((each) => each.startsWith(measure));
+afterEach(() => page.close());
+
+describe("the pane", () => {
+  it("shows the driest can, where it stands and the minutes that it needs", async () => {
+    await open(bedHost());
+    // 8 mm in 30 min is 16 mm/h; 6 mm need 60 x 6 / 16 = 22.5 min
+    await page.shows("Driest can 8.00 mm in B2");
+    await page.shows("Needs 22.5 min for 6.00 mm");
+  });
+
+  it("shows figures worked by hand, each with its unit", async () => {
+    await open(bedHost());
+    await page.shows("Driest can");
+    expect(row("Cans counted")).toContain("4 cans");
+    expect(row("Dry cans")).toContain("0 cans");
+    expect(row("Skipped (1 marked x, 1 blank)")).toContain("2 cans");
+    // mean 40 / 4 = 10 mm in half an hour
+    expect(row("Mean application rate")).toContain("20.0 mm/h");
+    // 100 (1 - (2 + 0 + 2 + 0) / 40)
+    expect(row("CU (Christiansen)")).toContain("90.0 %");
+    // one can of four is the low quarter: 100 x 8 / 10
+    expect(row("DU (low quarter)")).toContain("80.0 %");
+    // 10 / 8
+    expect(row("SC (driest of 4 cans)")).toContain("1.25 ratio");
+    expect(row("SC (low quarter)")).toContain("1.25 ratio");
+  });
+
+  it("follows a changed reading and a moved selection", async () => {
+    const host = bedHost();
+    await open(host);
+    await page.shows("Driest can 8.00 mm in B2");
+    await act(() => host.type(at("B4"), [[4]]));
+    await page.shows("Driest can 4.00 mm in B4");
+    // 4 mm in 30 min is 8 mm/h; 6 mm need 45 min
+    await page.shows("Needs 45.0 min for 6.00 mm");
+    await act(() => host.select(at("B2:B3")));
+    await page.shows("Driest can 8.00 mm in B2");
+  });
+
+  it("names the cell of a wrong reading", async () => {
+    await open(bedHost({ B4: "12 ml" }));
+    await page.shows('readings must be numbers, got "12 ml" in B4');
+  });
+
+  it("names the cell that shows an error", async () => {
+    await open(bedHost({ B4: "=1/0" }));
+    await page.shows("B4 shows #NAME?");
+  });
+
+  it("says that a dry can gets nothing", async () => {
+    await open(bedHost({ B3: 0 }));
+    await page.shows("Driest can 0 mm in B3");
+    await page.shows("Run time: a dry can gets nothing, however long the run.");
+  });
+
+  it("offers the workbook's readings where the selection has none", async () => {
+    await open(bedHost(), "D1");
+    await page.shows("Example!D1 holds no readings");
+    await page.press("Select the readings in Example!B2:B7");
+    await page.shows("Driest can 8.00 mm in B2");
+  });
+
+  it("prefills settings from defined names and follows their cells", async () => {
+    const host = bedHost();
+    await open(host);
+    await page.shows("Driest can");
+    expect(page.field("Length of the test").value).toBe("Example!F2");
+    expect(page.beside("Length of the test")).toBe("30.0 min, from Example!F2");
+    expect(page.beside("Can mouth")).toBe("readings in mm already, from Example!F3");
+    await act(() => host.type(at("F2"), [[60]]));
+    // half the rate, twice the minutes
+    await page.shows("Needs 45.0 min for 6.00 mm");
+  });
+
+  it("says beside the field what is wrong and keeps what was typed", async () => {
+    await open(bedHost());
+    await page.shows("Driest can");
+    await page.type("Length of the test", "30 min");
+    await page.shows("Run time: needs the minutes of the test");
+    expect(page.beside("Length of the test")).toBe(
+      'minutes must be a number or a cell such as Example!F2, got "30 min"',
+    );
+    expect(page.field("Length of the test").value).toBe("30 min");
+    expect(row("CU (Christiansen)")).toContain("90.0 %");
+    expect(row("Mean application rate")).toContain("needs the minutes of the test");
+  });
+
+  it("gives the run time by the low quarter or a share of the cans as well", async () => {
+    await open(bedHost());
+    await page.shows("Driest can");
+    await page.type("Run time is set by", "share");
+    await page.type("Share of the cans", "0.75");
+    // 3 of 4 cans reach 10 mm, 20 mm/h; 6 mm need 18 min
+    await page.shows("By the share of cans (0.750): Needs 18.0 min for 6.00 mm");
+  });
+});
