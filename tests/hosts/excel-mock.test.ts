@@ -2,15 +2,18 @@ import { OfficeMockObject } from "office-addin-mock";
 import { expect, test, vi } from "vitest";
 import { excelHost } from "../../src/hosts/excel";
 
-function excelWith(workbook: object): void {
+function excelWith(workbook: object): OfficeMockObject {
   const context = new OfficeMockObject({ workbook });
   vi.stubGlobal("Excel", { run: (batch: (context: OfficeMockObject) => unknown) => batch(context) });
+  return context;
 }
 
 test("a defined name's area is loaded before it is read", async () => {
-  const range = new OfficeMockObject({ address: "'Block 7'!$B$2:$B$26", worksheet: { name: "Block 7" } });
-  range.isNullObject = false;
-  excelWith({ names: { getItemOrNullObject: () => ({ getRangeOrNullObject: () => range }) } });
+  const context = excelWith({
+    names: { getItemOrNullObject: () => ({ getRangeOrNullObject: () => context.workbook.found }) },
+    found: { address: "'Block 7'!$B$2:$B$26", worksheet: { name: "Block 7" } },
+  });
+  context.workbook.found.isNullObject = false;
   expect(await excelHost().named("Cans_Readings")).toEqual({ sheet: "Block 7", address: "B2:B26" });
 });
 
