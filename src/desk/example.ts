@@ -1,4 +1,5 @@
 import type { ICellData, IStyleData, IWorkbookData } from "@univerjs/core";
+import { definedNames } from "./defined-names";
 
 const SHEET = "Example";
 const CANS = "B2:B26";
@@ -51,7 +52,9 @@ function exampleCells(): Cells {
   const cells: Cells = {};
   const put = (row: number, column: number, content: string | number, style?: Style) => {
     const text = typeof content === "string";
-    const value: ICellData = text && content.startsWith("=") ? { f: content } : { v: content, t: text ? 1 : 2 };
+    let value: ICellData = { v: content, t: text ? 1 : 2 };
+    if (text && content.startsWith("=")) value = { f: content };
+    if (content === "") value = {};
     cells[row - 1] = { ...cells[row - 1], [column]: style ? { ...value, s: style } : value };
   };
   put(1, 0, "Can", "head");
@@ -94,14 +97,11 @@ function exampleCells(): Cells {
 }
 
 const NAMES = { Cans_Readings: "$B$2:$B$26", Test_Minutes: "$E$5", Can_Mouth_mm: "$E$6", Net_Depth_mm: "$E$7" };
-const WIDTHS = [48, 96, 24, 220, 92, 100, 92, 92, 92, 130, 92, 92];
+const WIDTHS = [48, 116, 20, 216, 84, 96, 72, 72, 92, 132, 72, 72];
 
 /** The workbook that the desk opens with. */
 export function exampleWorkbook(): Partial<IWorkbookData> {
-  const names = Object.entries(NAMES).map(([name, cells]) => [
-    name,
-    { id: name, name, formulaOrRefString: `${SHEET}!${cells}`, localSheetId: "AllDefaultWorkbook" },
-  ]);
+  const names = Object.entries(NAMES).map(([name, cells]) => ({ name, reference: `${SHEET}!${cells}` }));
   return {
     id: "canfall-example",
     name: SHEET,
@@ -119,6 +119,6 @@ export function exampleWorkbook(): Partial<IWorkbookData> {
         cellData: exampleCells(),
       },
     },
-    resources: [{ name: "SHEET_DEFINED_NAME_PLUGIN", data: JSON.stringify(Object.fromEntries(names)) }],
+    resources: [definedNames(names)],
   };
 }

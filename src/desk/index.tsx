@@ -3,9 +3,13 @@ import "../functions/uniformity";
 import "../functions/application";
 import "../functions/water";
 import "../functions/summary";
+import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk";
+import { Pane } from "../taskpane/pane";
 import type { Blank } from "./arguments";
 import { exampleWorkbook } from "./example";
+import { fileButtons } from "./file-buttons";
+import { Files } from "./files";
 import { startGrid } from "./grid";
 import { showMessages } from "./messages";
 import { functionsMetadata } from "./metadata";
@@ -35,6 +39,9 @@ async function start(): Promise<void> {
   grid.api.getFormula().executeCalculation();
   const host = deskHost(grid);
   await showMessages(host, part("message"));
+  createRoot(part("pane")).render(<Pane host={host} functions={known} />);
+  const files = new Files(grid, host);
+  fileButtons(files, { open: part("open"), save: part("save"), name: part("file") });
   window.desk = scriptAccess(host);
 }
 

@@ -1,0 +1,80 @@
+import type { IRange } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/preset-sheets-core";
+import { cells, typed } from "../hosts/desk-cells";
+import { bookOf, type Grid, type Sheet } from "../hosts/desk-grid";
+import type { Cell, Input } from "../hosts/host";
+import type { BookName, Look } from "../hosts/xlsx-book";
+import { lookOfStyle } from "./looks";
+
+export interface CellState {
+  row: number;
+  column: number;
+  input: Input;
+  value: Cell;
+  spill?: Cell[][];
+  look: Look;
+}
+
+export interface SheetState {
+  key: string;
+  name: string;
+  widths: Record<number, number>;
+  cells: Map<string, CellState>;
+}
+
+export interface BookState {
+  sheets: SheetState[];
+  names: BookName[];
+}
+
+function spilledRange(grid: Grid, sheet: Sheet, row: number, column: number): IRange | undefined {
+  const ranges = grid.injector.get(FormulaDataModel).getArrayFormulaRange();
+  return ranges[bookOf(grid).getId()]?.[sheet.getSheetId()]?.[row]?.[column] ?? undefined;
+}
+
+function cellState(grid: Grid, sheet: Sheet, row: number, column: number): CellState {
+  const range = sheet.getRange(row, column);
+  const input = typed(sheet, range)[0]![0]!;
+  const value = cells(grid, sheet, range)[0]![0]!;
+  const data = sheet.getSheet().getCellMatrix().getValue(row, column);
+  const own = data ? bookOf(grid).getWorkbook().getStyles().getStyleByCell(data) : undefined;
+  const spread = typeof input === "string" && input.startsWith("=") && spilledRange(grid, sheet, row, column);
+  return {
+    row,
+    column,
+    input,
+    value,
+    look: lookOfStyle(own),
+    ...(spread && { spill: cells(grid, sheet, sheet.getRange(spread)) }),
+  };
+}
+
+function sheetState(grid: Grid, sheet: Sheet): SheetState {
+  const found = new Map<string, CellState>();
+  sheet
+    .getSheet()
+    .getCellMatrix()
+    .forValue((row, column) => {
+      found.set(`${row} ${column}`, cellState(grid, sheet, row, column));
+    });
+  const columns = sheet.getSheet().getConfig().columnData;
+  const widths = Object.entries(columns).flatMap(([column, data]) => (data?.w ? [[column, data.w]] : []));
+  return {
+    key: sheet.getSheetId(),
+    name: sheet.getSheetName(),
+    widths: Object.fromEntries(widths),
+    cells: found,
+  };
+}
+
+/** All that the desk can save of the open workbook. */
+export function bookState(grid: Grid): BookState {
+  const book = bookOf(grid);
+  return {
+    sheets: book.getSheets().map((sheet) => sheetState(grid, sheet)),
+    names: book
+      .getDefinedNames()
+      .filter((one) => one.isWorkbookScope())
+      .map((one) => ({ name: one.getName(), reference: one.getFormulaOrRefString() })),
+  };
+}

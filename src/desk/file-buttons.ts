@@ -1,0 +1,38 @@
+import { download, type Files } from "./files";
+
+interface Parts {
+  open: HTMLElement;
+  save: HTMLElement;
+  name: HTMLElement;
+}
+
+/** Wires the buttons above the grid; what went wrong is said beside them. */
+export function fileButtons(files: Files, { open, save, name }: Parts): void {
+  const chooser = document.createElement("input");
+  chooser.type = "file";
+  chooser.accept = ".xlsx";
+  chooser.setAttribute("aria-label", "File to open");
+  chooser.hidden = true;
+  open.after(chooser);
+
+  const attempt = async (words: string, work: () => Promise<void>) => {
+    name.textContent = `${words} …`;
+    try {
+      await work();
+      name.textContent = files.name;
+    } catch (problem) {
+      name.textContent = `${words} failed: ${problem instanceof Error ? problem.message : String(problem)}`;
+    }
+  };
+
+  open.addEventListener("click", () => chooser.click());
+  chooser.addEventListener("change", () => {
+    const [file] = chooser.files ?? [];
+    if (!file) return;
+    chooser.value = "";
+    void attempt(`Opening ${file.name}`, async () => files.open(new Uint8Array(await file.arrayBuffer()), file.name));
+  });
+  save.addEventListener("click", () => {
+    void attempt(`Saving ${files.name}`, async () => download(await files.save(), files.name));
+  });
+}

@@ -1,0 +1,56 @@
+import { bookOf, type Grid } from "../hosts/desk-grid";
+import type { Host } from "../hosts/host";
+import type { XlsxFile } from "../hosts/xlsx";
+import { bookChange } from "./book-change";
+import { type BookState, bookState } from "./book-state";
+import { gridWorkbook } from "./open-book";
+
+const EXCEL_FILE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+/** Opens files into the grid and saves them with all that they held. */
+export class Files {
+  private file: XlsxFile | null = null;
+  private opened: BookState | null = null;
+  private count = 0;
+  name = "Canfall.xlsx";
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly host: Host,
+  ) {}
+
+  async open(bytes: Uint8Array, name: string): Promise<void> {
+    const { XlsxFile } = await import("../hosts/xlsx");
+    const file = await XlsxFile.open(bytes);
+    this.count += 1;
+    const workbook = gridWorkbook(file.book(), `file-${this.count}`, name);
+    const { api } = this.grid;
+    api.disposeUnit(bookOf(this.grid).getId());
+    api.createWorkbook(workbook);
+    this.file = file;
+    this.name = name;
+    this.opened = bookState(this.grid);
+    api.getFormula().executeCalculation();
+    await this.host.settled();
+  }
+
+  async save(): Promise<Uint8Array> {
+    await this.host.settled();
+    const { XlsxFile } = await import("../hosts/xlsx");
+    this.file ??= XlsxFile.blank();
+    const state = bookState(this.grid);
+    const bytes = await this.file.save(bookChange(this.opened, state));
+    this.opened = state;
+    return bytes;
+  }
+}
+
+/** Hands a file to the browser's download. */
+export function download(bytes: Uint8Array, name: string): void {
+  const address = URL.createObjectURL(new Blob([bytes as BlobPart], { type: EXCEL_FILE }));
+  const link = document.createElement("a");
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}

@@ -1,0 +1,83 @@
+import type { CellValueInput, Cell as FileCell, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { Cell } from "./host";
+import type { BookChange, CellChange, SheetChange } from "./xlsx-book";
+import { callsOurs, storedFormula } from "./xlsx-formula";
+import { setLook } from "./xlsx-look";
+import { addresses, columnLetters, filled } from "./xlsx-read";
+
+const PIXELS_A_CHARACTER = 7;
+const CELL_PADDING_PX = 5;
+
+type Result = number | string | boolean | { error: "#VALUE!" };
+
+const result = (value: Cell | undefined): Result => {
+  if (value === null || value === undefined) return "";
+  return typeof value === "object" ? { error: value.error as "#VALUE!" } : value;
+};
+
+function clearSpill(sheet: Worksheet, cell: FileCell): void {
+  const ref = filled(cell);
+  if (!ref?.includes(":")) return;
+  for (const address of addresses(ref)) if (address !== cell.address) sheet.getCell(address).value = null;
+}
+
+function writeFormula(sheet: Worksheet, cell: FileCell, formula: string, { value, spill }: CellChange): void {
+  const stored = storedFormula(formula);
+  if (!spill && !callsOurs(formula)) {
+    cell.value = { formula: stored, result: result(value) };
+    return;
+  }
+  const [row, column] = [Number(cell.row), Number(cell.col)];
+  const last = spill ? `:${columnLetters(column + spill[0]!.length - 1)}${row + spill.length - 1}` : "";
+  cell.value = {
+    formula: stored,
+    result: result(value),
+    shareType: "array",
+    ref: `${cell.address}${last}`,
+    isDynamicArray: true,
+  };
+  spill?.forEach((line, i) => {
+    line.forEach((one, j) => {
+      if (i + j > 0) sheet.getCell(row + i, column + j).value = result(one);
+    });
+  });
+}
+
+function writeCell(sheet: Worksheet, change: CellChange): void {
+  const cell = sheet.getCell(change.row + 1, change.column + 1);
+  const { input } = change;
+  if (change.look) setLook(cell, change.look);
+  if (input === undefined) {
+    if (cell.formula && change.value !== undefined) {
+      cell.value = { ...(cell.value as object), result: result(change.value) } as CellValueInput;
+    }
+    return;
+  }
+  clearSpill(sheet, cell);
+  if (typeof input === "string" && input.startsWith("=")) writeFormula(sheet, cell, input, change);
+  else cell.value = input === "" ? null : input;
+}
+
+function writeSheet(workbook: Workbook, ids: Map<string, number>, change: SheetChange): void {
+  const id = ids.get(change.key);
+  const sheet = workbook.worksheets.find((one) => one.id === id) ?? workbook.addWorksheet(change.name);
+  ids.set(change.key, sheet.id);
+  if (sheet.name !== change.name) sheet.name = change.name;
+  for (const [column, width] of Object.entries(change.widths)) {
+    sheet.getColumn(Number(column) + 1).width = (width - CELL_PADDING_PX) / PIXELS_A_CHARACTER;
+  }
+  for (const cell of change.cells) writeCell(sheet, cell);
+}
+
+/** Patches what changed at the desk into a file's workbook; everything else stays as it was. */
+export function patch(workbook: Workbook, ids: Map<string, number>, change: BookChange): void {
+  const kept = new Set(change.sheets.map(({ key }) => key));
+  for (const [key, id] of [...ids]) {
+    if (kept.has(key)) continue;
+    workbook.removeWorksheet(id);
+    ids.delete(key);
+  }
+  for (const sheet of change.sheets) writeSheet(workbook, ids, sheet);
+  for (const { name, reference } of change.removedNames) workbook.definedNames.remove(reference, name);
+  for (const { name, reference } of change.addedNames) workbook.definedNames.add(reference, name);
+}
