@@ -1,3 +1,5 @@
+import { numbers } from "./readings";
+
 const DIGITS = 2048;
 const FEW = 2048;
 const LAST_WORD = 0xffffffff;
@@ -14,14 +16,14 @@ const scratchWords = new Uint32Array(scratch.buffer);
  * A radix selection: the bit pattern of such a double, read as a whole number, is in the same order as the doubles.
  */
 export function kthSmallest(values: ArrayLike<number>, k: number): number {
-  const numbers = values instanceof Float64Array ? values : Float64Array.from(values);
-  const words = new Uint32Array(numbers.buffer, numbers.byteOffset, 2 * numbers.length);
+  const catches = numbers(values);
+  const words = new Uint32Array(catches.buffer, catches.byteOffset, 2 * catches.length);
   const counts = new Uint32Array(DIGITS);
   let low = 0;
   let high = Infinity;
   let rank = k;
   for (;;) {
-    [low, high] = tightened(numbers, low, high);
+    [low, high] = tightened(catches, low, high);
     if (low === high) return low;
     const upper = wordOf(low, 1) !== wordOf(high, 1);
     const half = upper ? 1 : 0;
@@ -29,8 +31,8 @@ export function kthSmallest(values: ArrayLike<number>, k: number): number {
     const first = wordOf(low, half);
     const shift = Math.max(0, 32 - Math.clz32(wordOf(high, half) - first) - 11);
     counts.fill(0);
-    for (let i = 0; i < numbers.length; i += 1) {
-      const x = numbers[i] as number;
+    for (let i = 0; i < catches.length; i += 1) {
+      const x = catches[i] as number;
       if (x >= low && x <= high) {
         const digit = (((words[2 * i + half] as number) & mask) - first) >>> shift;
         counts[digit] = (counts[digit] as number) + 1;
@@ -48,26 +50,24 @@ export function kthSmallest(values: ArrayLike<number>, k: number): number {
     const nextHigh = upper ? double(end, LAST_WORD) : double(base, end);
     low = Math.max(low, nextLow);
     high = Math.min(high, nextHigh);
-    if ((counts[digit] as number) <= FEW) return ranked(numbers, low, high, counts[digit] as number, rank);
+    if ((counts[digit] as number) <= FEW) return ranked(catches, low, high, counts[digit] as number, rank);
   }
 }
 
 /** The mean of the k smallest of numbers that are each 0 or more. */
 export function lowestMean(values: ArrayLike<number>, k: number): number {
-  const top = kthSmallest(values, k);
+  const catches = numbers(values);
+  const top = kthSmallest(catches, k);
   let short = 0;
-  for (let i = 0; i < values.length; i += 1) {
-    const x = values[i] as number;
-    if (x < top) short += top - x;
-  }
+  for (let i = 0; i < catches.length; i += 1) short += Math.max(0, top - (catches[i] as number));
   return top - short / k;
 }
 
-function tightened(numbers: Float64Array, low: number, high: number): [number, number] {
+function tightened(catches: Float64Array, low: number, high: number): [number, number] {
   let least = Infinity;
   let most = 0;
-  for (let i = 0; i < numbers.length; i += 1) {
-    const x = numbers[i] as number;
+  for (let i = 0; i < catches.length; i += 1) {
+    const x = catches[i] as number;
     if (x >= low && x <= high) {
       if (x < least) least = x;
       if (x > most) most = x;
@@ -76,11 +76,11 @@ function tightened(numbers: Float64Array, low: number, high: number): [number, n
   return [least + 0, most];
 }
 
-function ranked(numbers: Float64Array, low: number, high: number, count: number, rank: number): number {
+function ranked(catches: Float64Array, low: number, high: number, count: number, rank: number): number {
   const few = new Float64Array(count);
   let filled = 0;
-  for (let i = 0; i < numbers.length; i += 1) {
-    const x = numbers[i] as number;
+  for (let i = 0; i < catches.length; i += 1) {
+    const x = catches[i] as number;
     if (x >= low && x <= high) {
       few[filled] = x;
       filled += 1;

@@ -36,7 +36,7 @@ export interface Bootstrap {
  * @example bootstrap(Float64Array.of(7, 7, 7, 7), (x) => x[0], 10).value // 7
  */
 export function bootstrap(sorted: Float64Array, index: CountedIndex, resamples = RESAMPLES): Bootstrap {
-  const counts = new Uint32Array(sorted.length);
+  const counts = new Float64Array(sorted.length);
   const value = index(sorted, counts.fill(1), sorted.length);
   const acceleration = jackknifeAcceleration(sorted, index, counts);
   const generator = Generator.seeded(SEED);
@@ -99,7 +99,7 @@ export function bcaShare(bias: number, acceleration: number, alpha: number): num
   return normalCdf(bias + z / divisor);
 }
 
-function jackknifeAcceleration(sorted: Float64Array, index: CountedIndex, counts: Uint32Array): number {
+function jackknifeAcceleration(sorted: Float64Array, index: CountedIndex, counts: Float64Array): number {
   const without = sorted.map((_, i) => {
     counts[i] = 0;
     const value = index(sorted, counts, sorted.length - 1);

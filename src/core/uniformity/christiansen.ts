@@ -1,4 +1,4 @@
-import { mean } from "../readings";
+import { mean, numbers } from "../readings";
 
 /**
  * Christiansen's coefficient of uniformity.
@@ -13,7 +13,8 @@ import { mean } from "../readings";
  * @example christiansen([8, 10, 12, 10]) // 90
  */
 export function christiansen(readings: ArrayLike<number>, m = mean(readings, 2)): number {
+  const catches = numbers(readings);
   let deviations = 0;
-  for (let i = 0; i < readings.length; i += 1) deviations += Math.abs((readings[i] as number) - m);
-  return 100 * (1 - deviations / (readings.length * m));
+  for (let i = 0; i < catches.length; i += 1) deviations += Math.abs((catches[i] as number) - m);
+  return 100 * (1 - deviations / (catches.length * m));
 }

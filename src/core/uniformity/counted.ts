@@ -2,10 +2,10 @@ import { InputError } from "../errors";
 import { quarterCount } from "./distribution";
 
 /** An index of readings in rising order of which the i-th counts counts[i] times, `total` times in all. */
-export type CountedIndex = (sorted: Float64Array, counts: Uint32Array, total: number) => number;
+export type CountedIndex = (sorted: Float64Array, counts: Float64Array, total: number) => number;
 
 /** Mean catch. */
-export function countedMean(sorted: Float64Array, counts: Uint32Array, total: number): number {
+export function countedMean(sorted: Float64Array, counts: Float64Array, total: number): number {
   const low = sorted[0] as number;
   let even = 0;
   let odd = 0;
@@ -19,7 +19,7 @@ export function countedMean(sorted: Float64Array, counts: Uint32Array, total: nu
 }
 
 /** Christiansen's CU [%]: the catches under the mean lie as far from it, in sum, as those above. */
-export function countedChristiansen(sorted: Float64Array, counts: Uint32Array, total: number): number {
+export function countedChristiansen(sorted: Float64Array, counts: Float64Array, total: number): number {
   const mean = wetMean(sorted, counts, total);
   let below = 0;
   for (let i = 0; i < sorted.length && (sorted[i] as number) < mean; i += 1) {
@@ -29,7 +29,7 @@ export function countedChristiansen(sorted: Float64Array, counts: Uint32Array, t
 }
 
 /** Low-quarter DU [%]. */
-export function countedDistribution(sorted: Float64Array, counts: Uint32Array, total: number): number {
+export function countedDistribution(sorted: Float64Array, counts: Float64Array, total: number): number {
   const low = sorted[0] as number;
   const quarter = quarterCount(total);
   let wanted = quarter;
@@ -42,7 +42,7 @@ export function countedDistribution(sorted: Float64Array, counts: Uint32Array, t
   return (100 * (low + sum / quarter)) / wetMean(sorted, counts, total);
 }
 
-function wetMean(sorted: Float64Array, counts: Uint32Array, total: number): number {
+function wetMean(sorted: Float64Array, counts: Float64Array, total: number): number {
   const mean = countedMean(sorted, counts, total);
   if (mean > 0) return mean;
   const wet = sorted.reduce((count, x) => (x > 0 ? count + 1 : count), 0);

@@ -1,10 +1,13 @@
+/** Up to this size one word gives two places; the chance of each is then off by its 4,096th part at most. */
+const PAIRED = 1024;
+
 /** The random generator xoshiro128** 1.1 (Blackman and Vigna, public domain). */
 export class Generator {
-  readonly #state: Uint32Array;
+  readonly #state: Int32Array;
 
   /** @param state Four whole numbers from 0 to 2^32 - 1, not all 0 */
   constructor(state: ArrayLike<number>) {
-    this.#state = Uint32Array.from(state);
+    this.#state = Int32Array.from(state);
   }
 
   /** A generator whose state is the first four numbers of splitmix32. */
@@ -20,16 +23,17 @@ export class Generator {
   }
 
   /** Draws as many places as `counts` has, each equally likely, and counts how often each came. */
-  draw(counts: Uint32Array): void {
+  draw(counts: Float64Array): void {
     const size = counts.length;
     const step = size / 2 ** 32;
+    const stride = size <= PAIRED ? 2 : 1;
     const state = this.#state;
     let a = state[0] as number;
     let b = state[1] as number;
     let c = state[2] as number;
     let d = state[3] as number;
     counts.fill(0);
-    for (let i = 0; i < size; i += 1) {
+    for (let i = 0; i < size; i += stride) {
       const five = Math.imul(b, 5);
       const word = Math.imul((five << 7) | (five >>> 25), 9) >>> 0;
       const shifted = b << 9;
@@ -39,8 +43,13 @@ export class Generator {
       a ^= d;
       c ^= shifted;
       d = (d << 11) | (d >>> 21);
-      const place = (word * step) | 0;
+      const position = word * step;
+      const place = position | 0;
       counts[place] = (counts[place] as number) + 1;
+      if (i + 1 < size && stride === 2) {
+        const second = ((position - place) * size) | 0;
+        counts[second] = (counts[second] as number) + 1;
+      }
     }
     state[0] = a;
     state[1] = b;

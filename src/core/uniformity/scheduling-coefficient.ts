@@ -1,7 +1,7 @@
 import { within } from "../checks";
 import { InputError } from "../errors";
 import { kthSmallest, lowestMean } from "../order";
-import { mean } from "../readings";
+import { mean, numbers } from "../readings";
 import { QUARTER_NEEDS, quarterCount } from "./distribution";
 
 /** Products this close above a whole number of cans count as that number. */
@@ -20,8 +20,7 @@ export const SHARE_SLACK = 1e-9;
  * @example schedulingCoefficient([8, 10, 12, 10]) // 1.25
  */
 export function schedulingCoefficient(readings: ArrayLike<number>, m = mean(readings, 2)): number {
-  let driest = Infinity;
-  for (let i = 0; i < readings.length; i += 1) driest = Math.min(driest, readings[i] as number);
+  const driest = numbers(readings).reduce((low, x) => Math.min(low, x), Infinity);
   if (!(driest > 0)) {
     const rule = "have no dry can (mark a can that was not read with x)";
     throw new InputError("readings", rule, 0, { missing: true });

@@ -1,0 +1,116 @@
+import { aboveZero } from "../checks";
+import { InputError } from "../errors";
+import { BUILT_IN_LIMITS, type Limit, type MEASURES } from "../limits";
+import { mean, numbers } from "../readings";
+import { christiansen } from "../uniformity/christiansen";
+import { distributionUniformity, QUARTER_NEEDS } from "../uniformity/distribution";
+import { INTERVAL_NEEDS, type IntervalIndex, interval } from "../uniformity/interval";
+import { schedulingCoefficient } from "../uniformity/scheduling-coefficient";
+import { type Ends, verdict } from "./verdict";
+
+const LEVEL = 0.9;
+
+/** One row of the summary; "" where a cell has nothing to say. */
+export interface SummaryRow {
+  measure: string;
+  value: number | string;
+  unit: string;
+  low: number | "";
+  high: number | "";
+  limit: string;
+  verdict: string;
+}
+
+interface Measured {
+  name: (typeof MEASURES)[number];
+  /** The name as shown, where it holds more than the limit's name. */
+  shown?: string;
+  value: number | string;
+  unit: string;
+  ends?: Ends | undefined;
+  /** The verdict of a value that is a text. */
+  fixed?: string;
+}
+
+/**
+ * Every measure of a test with its 90 % interval, its limit and where it lies against that.
+ *
+ * @param readings Depth or volume in each can, any one unit, each 0 or more; at least 2, not all 0
+ * @param rateOfOneUnit Application rate [mm/h] that a reading of 1 stands for, more than 0
+ * @param limits What the measures should be
+ * @param options intervals: whether to resample for them; without, verdicts compare values alone
+ * @returns One row a measure, in the order of MEASURES
+ * @throws InputError if a reading is below 0, fewer than 2 are given, all are 0, or the rate is not more than 0
+ */
+export function summary(
+  readings: ArrayLike<number>,
+  rateOfOneUnit: number,
+  limits: readonly Limit[] = BUILT_IN_LIMITS,
+  { intervals = true }: { intervals?: boolean } = {},
+): SummaryRow[] {
+  aboveZero("rate of one unit", rateOfOneUnit, "mm/h");
+  const catches = numbers(readings);
+  const m = mean(catches, 2);
+  const endsOf = (index: IntervalIndex) => (intervals ? intervalIfAny(catches, index) : undefined);
+  const dry = catches.reduce((count, x) => count + (x === 0 ? 1 : 0), 0);
+  const meanEnds = endsOf("MEAN");
+  const measured: Measured[] = [
+    { name: "Cans counted", value: catches.length, unit: "cans" },
+    { name: "Dry cans", value: dry, unit: "cans" },
+    {
+      name: "Mean application rate",
+      value: m * rateOfOneUnit,
+      unit: "mm/h",
+      ends: meanEnds && [meanEnds[0] * rateOfOneUnit, meanEnds[1] * rateOfOneUnit],
+    },
+    { name: "CU (Christiansen)", value: christiansen(catches, m), unit: "%", ends: endsOf("CU.CHRISTIANSEN") },
+    ...quarter(catches, m, endsOf("DU.QUARTER")),
+  ];
+  measured.splice(-1, 0, driest(catches, m, dry));
+  return measured.map((row) => asRow(row, limits, catches.length));
+}
+
+function driest(catches: Float64Array, m: number, dry: number): Measured {
+  const named = { name: "SC (driest can)", shown: `SC (driest of ${catches.length} cans)`, unit: "" } as const;
+  if (dry > 0) return { ...named, value: "a can is dry", fixed: "outside" };
+  return { ...named, value: schedulingCoefficient(catches, m) };
+}
+
+function quarter(catches: Float64Array, m: number, ends: Ends | undefined): [Measured, Measured] {
+  const uniformity = { name: "DU (low quarter)", unit: "%" } as const;
+  const coefficient = { name: "SC (low quarter)", unit: "" } as const;
+  if (catches.length < QUARTER_NEEDS) {
+    const few = { value: `needs ${QUARTER_NEEDS} cans`, fixed: "too few cans" };
+    return [
+      { ...uniformity, ...few },
+      { ...coefficient, ...few },
+    ];
+  }
+  const value = distributionUniformity(catches, m);
+  const inverse: Measured =
+    value > 0
+      ? { ...coefficient, value: 100 / value, ends: ends && ends[0] > 0 ? [100 / ends[1], 100 / ends[0]] : undefined }
+      : { ...coefficient, value: "the low quarter is dry", fixed: "outside" };
+  return [{ ...uniformity, value, ends }, inverse];
+}
+
+function asRow(
+  { name, shown, value, unit, ends, fixed }: Measured,
+  limits: readonly Limit[],
+  cans: number,
+): SummaryRow {
+  const limit = limits.find((candidate) => candidate.measure === name);
+  const [low, high]: [number | "", number | ""] = ends ? [...ends] : ["", ""];
+  const found = limit && (fixed ?? verdict(ends ?? [Number(value), Number(value)], limit, cans));
+  return { measure: shown ?? name, value, unit, low, high, limit: limit?.text ?? "", verdict: found ?? "" };
+}
+
+function intervalIfAny(catches: Float64Array, index: IntervalIndex): Ends | undefined {
+  if (catches.length < INTERVAL_NEEDS) return undefined;
+  try {
+    return interval(catches, index, LEVEL);
+  } catch (error) {
+    if (error instanceof InputError && error.missing) return undefined;
+    throw error;
+  }
+}
