@@ -114,6 +114,24 @@ describe("watching", () => {
     await stop();
     expect(excel.listening).toEqual([]);
   });
+
+  test("drops a change that is still under way when it ends", async () => {
+    let calls = 0;
+    const stop = await host.watch(() => {
+      calls += 1;
+    });
+    await Promise.all([host.write(at("A1"), [[1]]), stop()]);
+    await new Promise((wait) => setTimeout(wait, 50));
+    expect(calls).toBe(0);
+  });
+});
+
+test("Excel is settled once it no longer calculates", async () => {
+  await host.write(at("A1"), [[1]]);
+  excel.requests.length = 0;
+  await host.settled();
+  const questions = excel.requests.filter((request) => JSON.stringify(request).includes("calculationState"));
+  expect(questions.length).toBe(2); // Calculating, then Done
 });
 
 test("a property that was not loaded is an error here as in Excel", async () => {
