@@ -23,3 +23,15 @@ test("in manual mode the formulas are calculated before they count as settled", 
   await excelHost().settled();
   expect(calculate.mock.calls).toEqual([["Recalculate"]]);
 });
+
+test("an event that is still under way when the watch ends is dropped", async () => {
+  const handlers: (() => Promise<void>)[] = [];
+  const event = { add: (handler: () => Promise<void>) => ({ remove: () => void handlers.push(handler) }) };
+  excelWith({ onSelectionChanged: event, worksheets: { onChanged: event, onCalculated: event } });
+  const changed = vi.fn();
+  const stop = await excelHost().watch(changed);
+  await stop();
+  await Promise.all(handlers.map((late) => late()));
+  expect(handlers.length).toBe(3);
+  expect(changed).not.toHaveBeenCalled();
+});
