@@ -30,7 +30,7 @@ function isSkipped(value: unknown): boolean {
   return value === null || (typeof value === "string" && value.trim().toLowerCase() === "x");
 }
 
-function placeOf(row: number, column: number): string {
+export function placeOf(row: number, column: number): string {
   return `row ${row + 1}, column ${column + 1}`;
 }
 
@@ -97,7 +97,7 @@ export function readings(parameter: string, range: unknown): Readings {
 }
 
 /** The cell of the nth counted reading, found again only when an error has to name it. */
-function placeOfReading(rows: unknown[][], nth: number): string {
+export function placeOfReading(rows: unknown[][], nth: number): string {
   let count = 0;
   for (let r = 0; r < rows.length; r++) {
     for (let c = 0; c < rows[r]!.length; c++) {

@@ -14,6 +14,7 @@ const NEEDS: Record<string, number> = {
   RUNTIME: 2,
   "WATER.ANNUAL": 2,
   "COST.ANNUAL": 2,
+  SUMMARY: 2,
 };
 
 const DRY_CAN = "readings must have no dry can (mark a can that was not read with x), got 0 in row 3, column 1";
