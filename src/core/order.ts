@@ -17,6 +17,7 @@ const scratchWords = new Uint32Array(scratch.buffer);
  */
 export function kthSmallest(values: ArrayLike<number>, k: number): number {
   const catches = numbers(values);
+  if (catches.length <= FEW) return ranked(catches, 0, Infinity, catches.length, k);
   const words = new Uint32Array(catches.buffer, catches.byteOffset, 2 * catches.length);
   const counts = new Uint32Array(DIGITS);
   let low = 0;

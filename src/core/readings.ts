@@ -35,13 +35,15 @@ export function mean(readings: ArrayLike<number>, atLeast: number): number {
   let sum = 0;
   let low = Infinity;
   let high = 0;
+  let least = Infinity;
   for (let i = 0; i < count; i += 1) {
     const x = catches[i] as number;
-    if (!((x >= LEAST && x <= MOST) || x === 0)) reading(x, `reading ${i + 1}`);
     sum += x;
-    if (x < low) low = x;
-    if (x > high) high = x;
+    low = Math.min(low, x);
+    high = Math.max(high, x);
+    if (x < LEAST && x > 0) least = x;
   }
+  if (!(low >= 0 && high <= MOST && least >= LEAST)) catches.forEach((x, i) => void reading(x, `reading ${i + 1}`));
   if (!(high > 0)) throw new InputError("readings", "have a mean above 0", 0, { missing: true });
   return low === high ? low : sum / count;
 }
@@ -49,6 +51,14 @@ export function mean(readings: ArrayLike<number>, atLeast: number): number {
 /** The readings in the one form that loops over a million of them run fast on; copied only where they must be. */
 export function numbers(readings: ArrayLike<number>): Float64Array {
   return readings instanceof Float64Array ? readings : new Float64Array(readings);
+}
+
+/** How many readings are 0. */
+export function dryCans(readings: ArrayLike<number>): number {
+  const catches = numbers(readings);
+  let dry = 0;
+  for (let i = 0; i < catches.length; i += 1) dry += catches[i] === 0 ? 1 : 0;
+  return dry;
 }
 
 /** Refuses fewer cans than are needed. */

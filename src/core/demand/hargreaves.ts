@@ -1,5 +1,5 @@
 import { InputError } from "../errors";
-import { MM_A_MEGAJOULE } from "./evaporation";
+import { evaporation } from "./evaporation";
 import { extraterrestrialRadiation } from "./extraterrestrial-radiation";
 import { temperatures } from "./weather";
 
@@ -25,6 +25,6 @@ export function hargreaves(tmin: number, tmax: number, latitude: number, day: nu
   if (!(mean >= COLDEST_MEAN_C)) {
     throw new InputError("tmin", `have a mean with tmax of ${COLDEST_MEAN_C} °C or more`, tmin, { missing: true });
   }
-  const radiation = MM_A_MEGAJOULE * extraterrestrialRadiation(latitude, day); // eq. 20
+  const radiation = evaporation(extraterrestrialRadiation(latitude, day));
   return 0.0023 * (mean - COLDEST_MEAN_C) * Math.sqrt(tmax - tmin) * radiation; // eq. 52
 }

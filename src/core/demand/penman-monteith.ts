@@ -1,7 +1,8 @@
 import { airPressure, psychrometricConstant } from "./air-pressure";
-import { MM_A_MEGAJOULE } from "./evaporation";
+import { evaporation } from "./evaporation";
 import { extraterrestrialRadiation } from "./extraterrestrial-radiation";
-import { clearSkyRadiation, netLongwave, netShortwave, solarRadiation } from "./radiation";
+import { netRadiation } from "./net-radiation";
+import { clearSkyRadiation, solarRadiation } from "./solar-radiation";
 import { daylight } from "./sun";
 import { actualPressure, meanSaturationPressure, saturationSlope } from "./vapour-pressure";
 import { windOf } from "./weather";
@@ -50,7 +51,7 @@ export function penmanMonteith(energy: number, { temperature, wind, deficit, gam
   const slope = saturationSlope(temperature);
   const u2 = windOf(wind);
   const drying = ((gamma * 900) / (temperature + 273)) * u2 * deficit;
-  return (MM_A_MEGAJOULE * slope * energy + drying) / (slope + gamma * (1 + 0.34 * u2)); // eq. 6
+  return (slope * evaporation(energy) + drying) / (slope + gamma * (1 + 0.34 * u2)); // eq. 6
 }
 
 /**
@@ -74,7 +75,8 @@ export function penman(weather: DayWeather, latitude: number, elevation: number,
   const outside = extraterrestrialRadiation(latitude, day);
   const clear = clearSkyRadiation(elevation, outside);
   const solar = solarRadiation(sunshine, daylight(latitude, day), outside);
-  const net = netShortwave(solar) - netLongwave(tmin, tmax, vapour, solar, clear); // eq. 40; G = 0, eq. 42
+  const net = netRadiation(tmin, tmax, vapour, solar, clear);
+  // Over a day the soil takes up no heat, G = 0: eq. 42
   return penmanMonteith(net, {
     temperature: (tmin + tmax) / 2, // eq. 9
     wind,

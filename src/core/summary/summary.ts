@@ -1,7 +1,7 @@
 import { aboveZero } from "../checks";
 import { InputError } from "../errors";
 import { BUILT_IN_LIMITS, type Limit, type MEASURES } from "../limits";
-import { mean, numbers } from "../readings";
+import { dryCans, mean, numbers } from "../readings";
 import { christiansen } from "../uniformity/christiansen";
 import { distributionUniformity, QUARTER_NEEDS } from "../uniformity/distribution";
 import { INTERVAL_NEEDS, type IntervalIndex, interval } from "../uniformity/interval";
@@ -52,7 +52,7 @@ export function summary(
   const catches = numbers(readings);
   const m = mean(catches, 2);
   const endsOf = (index: IntervalIndex) => (intervals ? intervalIfAny(catches, index) : undefined);
-  const dry = catches.reduce((count, x) => count + (x === 0 ? 1 : 0), 0);
+  const dry = dryCans(catches);
   const meanEnds = endsOf("MEAN");
   const measured: Measured[] = [
     { name: "Cans counted", value: catches.length, unit: "cans" },

@@ -1,4 +1,5 @@
 import { InputError } from "../errors";
+import { dryCans } from "../readings";
 import { quarterCount } from "./distribution";
 
 /** An index of readings in rising order of which the i-th counts counts[i] times, `total` times in all. */
@@ -45,6 +46,6 @@ export function countedDistribution(sorted: Float64Array, counts: Float64Array, 
 function wetMean(sorted: Float64Array, counts: Float64Array, total: number): number {
   const mean = countedMean(sorted, counts, total);
   if (mean > 0) return mean;
-  const wet = sorted.reduce((count, x) => (x > 0 ? count + 1 : count), 0);
+  const wet = sorted.length - dryCans(sorted);
   throw new InputError("readings", "have more wet cans for an interval", wet, { missing: true });
 }

@@ -20,12 +20,18 @@ export const SHARE_SLACK = 1e-9;
  * @example schedulingCoefficient([8, 10, 12, 10]) // 1.25
  */
 export function schedulingCoefficient(readings: ArrayLike<number>, m = mean(readings, 2)): number {
-  const driest = numbers(readings).reduce((low, x) => Math.min(low, x), Infinity);
+  const driest = lowest(numbers(readings));
   if (!(driest > 0)) {
     const rule = "have no dry can (mark a can that was not read with x)";
     throw new InputError("readings", rule, 0, { missing: true });
   }
   return m / driest;
+}
+
+function lowest(catches: Float64Array): number {
+  let low = Infinity;
+  for (let i = 0; i < catches.length; i += 1) low = Math.min(low, catches[i] as number);
+  return low;
 }
 
 /**

@@ -1,48 +1,9 @@
 import { aboveZero, within } from "../checks";
-import { InputError } from "../errors";
-import { elevationOf, temperatures } from "./weather";
+import { temperatures } from "./weather";
 
 const UNIT = "MJ/m²/day";
 const STEFAN_BOLTZMANN_MJ = 4.903e-9;
 const GRASS_ALBEDO = 0.23;
-
-/**
- * Solar radiation from hours of bright sun.
- *
- *     Rs = (0.25 + 0.50 n / N) Ra        n: hours of bright sun; N: hours of daylight; Ra: extraterrestrial radiation
- *
- * @param sunshine Hours of bright sun [h], from 0 to the daylight
- * @param daylight Hours of daylight [h], more than 0
- * @param outside Extraterrestrial radiation [MJ/m2/day], more than 0
- * @returns Rs [MJ/m2/day]; a quarter of Ra under a full cloud, three quarters in full sun
- * @throws InputError if there is more sun than daylight, or a value is out of its range
- * @source FAO-56 (1998), eq. 35
- * @example solarRadiation(6, 12, 40) // 20
- */
-export function solarRadiation(sunshine: number, daylight: number, outside: number): number {
-  const longest = aboveZero("daylight", daylight, "h");
-  if (!(sunshine >= 0 && sunshine <= longest)) {
-    const limit = Math.floor(longest * 100) / 100;
-    throw new InputError("sunshine", `be from 0 to the ${limit} h of daylight of that day and place`, sunshine);
-  }
-  return (0.25 + 0.5 * (sunshine / longest)) * aboveZero("outside", outside, UNIT); // eq. 35
-}
-
-/**
- * Solar radiation under a clear sky.
- *
- *     Rso = (0.75 + 0.00002 z) Ra        z: height above the sea [m]; Ra: extraterrestrial radiation
- *
- * @param elevation Height above the sea [m], from -500 to 6000
- * @param outside Extraterrestrial radiation [MJ/m2/day], more than 0
- * @returns Rso [MJ/m2/day], more than 0
- * @throws InputError if a value is out of its range
- * @source FAO-56 (1998), eq. 37
- * @example clearSkyRadiation(1000, 40) // 30.8
- */
-export function clearSkyRadiation(elevation: number, outside: number): number {
-  return (0.75 + 2e-5 * elevationOf(elevation)) * aboveZero("outside", outside, UNIT); // eq. 37
-}
 
 /**
  * Net shortwave radiation of the reference grass.
@@ -88,4 +49,23 @@ export function netLongwave(tmin: number, tmax: number, vapour: number, solar: n
   const humid = 0.34 - 0.14 * Math.sqrt(within("vapour", vapour, 0, 20, "kPa"));
   const clearness = Math.min(1, aboveZero("solar", solar, UNIT) / aboveZero("clear", clear, UNIT));
   return emitted * humid * (1.35 * clearness - 0.35); // eq. 39
+}
+
+/**
+ * Net radiation at the reference grass.
+ *
+ *     Rn = Rns - Rnl        Rns: net shortwave radiation; Rnl: net longwave radiation
+ *
+ * @param tmin Least air temperature [°C], from -60 to 60
+ * @param tmax Greatest air temperature [°C], from -60 to 60
+ * @param vapour Actual vapour pressure [kPa], from 0 to 20
+ * @param solar Solar radiation [MJ/m2/day], more than 0
+ * @param clear Solar radiation under a clear sky [MJ/m2/day], more than 0
+ * @returns Rn [MJ/m2/day]; under 0 where more is lost than comes in
+ * @throws InputError if a value is out of its range or tmin is above tmax
+ * @source FAO-56 (1998), eq. 40
+ * @example netRadiation(19.1, 25.1, 2.1, 14.45, 18.8) // 7.6
+ */
+export function netRadiation(tmin: number, tmax: number, vapour: number, solar: number, clear: number): number {
+  return netShortwave(solar) - netLongwave(tmin, tmax, vapour, solar, clear); // eq. 40
 }
