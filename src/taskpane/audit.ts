@@ -1,6 +1,7 @@
 import { caughtRate } from "../core/application/rate";
 import { runTime } from "../core/application/run-time";
 import { InputError } from "../core/errors";
+import { BUILT_IN_LIMITS } from "../core/limits";
 import { mean } from "../core/readings";
 import { type SummaryRow, summary } from "../core/summary/summary";
 import { multiplier } from "../core/uniformity/multiplier";
@@ -51,13 +52,18 @@ export function rateOfOne({ minutes, mouth }: Settings): number | null {
   return caughtRate(depthBy(mouth.value)(1), minutes.value);
 }
 
+/** Above so many cans the intervals are left out, so that the pane keeps up with the selection. */
+export const MOST_RESAMPLED = 2000;
+
 type Within = <T>(work: (values: Float64Array) => T) => T;
 
 function rowsOf(within: Within, settings: Settings): { rows: SummaryRow[]; lack: string } {
   const rate = rateOfOne(settings);
   const noRate = { value: lackOfRate(settings), low: "", high: "", limit: "", verdict: "" } as const;
   try {
-    const rows = within((values) => summary(values, rate ?? 1));
+    const rows = within((values) =>
+      summary(values, rate ?? 1, BUILT_IN_LIMITS, { intervals: values.length <= MOST_RESAMPLED }),
+    );
     return { rows: rows.map((row) => (rate === null && row.unit === "mm/h" ? { ...row, ...noRate } : row)), lack: "" };
   } catch (error) {
     if (!(error instanceof CatchProblem)) throw error;

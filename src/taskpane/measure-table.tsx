@@ -1,5 +1,5 @@
 import type { SummaryRow } from "../core/summary/summary";
-import type { Audit } from "./audit";
+import { type Audit, MOST_RESAMPLED } from "./audit";
 import { figure, shown } from "./figure";
 
 const SYMBOLS: [string, string][] = [
@@ -21,21 +21,25 @@ function Verdict({ words }: { words: string }) {
 
 function Row({ row }: { row: SummaryRow }) {
   const words = typeof row.value === "string";
-  const unit = row.unit || "ratio";
+  const unit = row.unit === "cans" && row.value === 1 ? "can" : row.unit || "ratio";
   return (
     <tr>
       <th scope="row">{row.measure}</th>
       <td className="right">
         <span className={words ? "" : "figure"}>
-          {shown(row.value, unit)}
+          {shown(row.value, row.unit)}
           {!words && ` ${unit}`}
         </span>
         {row.low !== "" && row.high !== "" && (
           <span className="detail">
-            interval {figure(row.low)} to {figure(row.high)} {unit}
+            90 % interval {figure(row.low)} to {figure(row.high)} {unit}
           </span>
         )}
-        {row.limit && <span className="detail">limit {row.limit}</span>}
+        {row.limit && (
+          <span className="detail">
+            limit {row.limit.replace(">=", "≥").replace("<=", "≤")} {unit}
+          </span>
+        )}
         {row.verdict && <Verdict words={row.verdict} />}
       </td>
     </tr>
@@ -74,7 +78,7 @@ export function MeasureTable({ audit }: { audit: Audit }) {
       {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">
         The interval: the true value of the bed lies inside about nine times in ten when cans are independent; fewer
-        with few cans.
+        with few cans.{values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
       </p>
     </>
   );

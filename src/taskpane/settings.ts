@@ -19,14 +19,16 @@ function mouthOf(value: unknown): number | "mm" {
 }
 
 export async function readSettings(host: Host, entries: Entries): Promise<Settings> {
-  const { minutes, mouth, depth, share, unit, basis } = entries;
-  return {
-    minutes: await resolve(host, "minutes", minutes, (value) => positive("minutes", value, "min")),
-    mouth: unit === "mm" ? { value: "mm" } : await resolve(host, "mouth", mouth, mouthOf),
-    depth: await resolve(host, "depth", depth, (value) => positive("depth", value, "mm")),
-    share: await resolve(host, "share", share, (value) => within("share", value, 0.5, 1)),
-    basis,
-  };
+  const { unit, basis } = entries;
+  const quantity = (name: "minutes" | "depth", of: string) =>
+    resolve(host, name, entries[name], (value) => positive(name, value, of));
+  const [minutes, mouth, depth, share] = await Promise.all([
+    quantity("minutes", "min"),
+    unit === "mm" ? { value: "mm" as const } : resolve(host, "mouth", entries.mouth, mouthOf),
+    quantity("depth", "mm"),
+    resolve(host, "share", entries.share, (value) => within("share", value, 0.5, 1)),
+  ]);
+  return { minutes, mouth, depth, share, basis };
 }
 
 export function readingUnit({ mouth }: Settings): Unit {

@@ -4,6 +4,9 @@ import { type Answer, answerFor } from "./answer";
 import { type Entries, NO_ENTRIES } from "./entries";
 import { latest } from "./latest";
 
+/** So that a half-typed address is not called wrong. */
+const TYPING_PAUSE_MS = 400;
+
 const words = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason));
 
 /** Follows the selection and the cells: the newest answer, the settings as typed, and the last range that held readings. */
@@ -14,11 +17,13 @@ export function useAnswer(host: Host) {
   const [readings, setReadings] = useState<Area | null>(null);
   const typed = useRef(entries);
   const ask = useRef<() => void>(() => {});
+  const pause = useRef<ReturnType<typeof setTimeout>>(undefined);
 
   const change = useCallback((changed: Partial<Entries>) => {
     typed.current = { ...typed.current, ...changed };
     setEntries(typed.current);
-    ask.current();
+    clearTimeout(pause.current);
+    pause.current = setTimeout(() => ask.current(), TYPING_PAUSE_MS);
   }, []);
 
   useEffect(() => {
@@ -35,7 +40,10 @@ export function useAnswer(host: Host) {
     const line = latest(
       () => answerFor(host, typed.current),
       show,
-      (reason) => setFailure(words(reason)),
+      (reason) => {
+        setFailure(words(reason));
+        setAnswer((last) => last && { ...last, audit: null, problem: "", offer: null });
+      },
     );
     ask.current = line.ask;
     const watching = host.watch(line.ask);
@@ -43,6 +51,7 @@ export function useAnswer(host: Host) {
     line.ask();
     return () => {
       line.stop();
+      clearTimeout(pause.current);
       watching.then(
         (stop) => stop(),
         () => {},

@@ -43,6 +43,7 @@ describe("access", () => {
     await open();
     expect(await findings()).toEqual([]);
     await page.type("Length of the test", "no");
+    await page.shows('got "no"');
     await page.type("Into the cell", "F3");
     await page.type("Into the cell", "B1");
     await page.type("Measure", "2");

@@ -41,6 +41,24 @@ describe("the pane", () => {
     expect(row("SC (low quarter)")).toContain("1.25 ratio");
   });
 
+  it("shows interval, limit and verdict where they exist", async () => {
+    const cans = Object.fromEntries(Array.from({ length: 16 }, (_, can) => [`C${can + 1}`, 10]));
+    await open(bedHost(cans), "C1:C16");
+    await page.shows("Driest can 10.0 mm in C1 and 15 more like it");
+    // equal cans: the interval is the value itself
+    expect(row("CU")).toBe("CU (Christiansen)100 %90 % interval 100 to 100 %limit ≥ 85 %✓ within (indicative)");
+    // 10 mm in half an hour is 20 mm/h, above the usual 12
+    expect(row("Mean")).toContain("✗ outside (indicative)");
+    expect(page.text(".histogram")).toEqual(["10.016 cans"]);
+  });
+
+  it("says what one can alone cannot tell", async () => {
+    await open(bedHost(), "B2");
+    await page.shows("Driest can 8.00 mm in B2");
+    expect(row("Cans counted")).toBe("Cans counted1 can");
+    await page.shows("readings must");
+  });
+
   it("follows a changed reading and a moved selection", async () => {
     const host = bedHost();
     await open(host);
