@@ -24,7 +24,7 @@ export async function measured(contenders: Contender[], rounds: number): Promise
     const error = result?.error;
     rows.push({
       name,
-      milliseconds: error ? undefined : result?.p50,
+      milliseconds: error ? undefined : result?.latency?.p50,
       failure: error ? String(error instanceof Error ? error.message : error) : undefined,
     });
   }
