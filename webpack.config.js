@@ -15,12 +15,19 @@ const FUNCTIONS = ["uniformity", "application", "water", "summary"].map((family)
 const page = (template, chunks) =>
   new HtmlPlugin({ template, filename: template.split("/").at(-1), chunks, chunksSortMode: "manual" });
 
-/** The manifest for the address that the add-in is put up at. */
-function productionManifest(text, address) {
-  if (!/^https:\/\/./.test(address ?? "")) {
-    throw new Error("CANFALL_URL must be the https address that dist/ will be served from, ending in /");
+/** The address that the add-in is put up at, ending in a slash. */
+function productionUrl() {
+  const address = process.env.CANFALL_URL ?? "";
+  if (!/^https:\/\/./.test(address)) {
+    throw new Error(
+      "CANFALL_URL must be the https address that dist/ will be served from, such as https://example.org/",
+    );
   }
-  const url = address.endsWith("/") ? address : `${address}/`;
+  return address.endsWith("/") ? address : `${address}/`;
+}
+
+/** The manifest for that address. */
+function productionManifest(text, url) {
   const manifest = text
     .replaceAll(DEVELOPMENT_URL, url)
     .replaceAll(
@@ -29,7 +36,7 @@ function productionManifest(text, address) {
     )
     .replace(DEVELOPMENT_ID, PRODUCTION_ID);
   if (manifest.includes("localhost") || manifest.includes(DEVELOPMENT_ID)) {
-    throw new Error("dist/manifest.xml must not hold localhost or the development Id");
+    throw new Error("dist/manifest.xml must hold neither localhost nor the development Id");
   }
   return manifest;
 }
@@ -73,6 +80,21 @@ function shared(name, production) {
 
 const metadata = () => new CustomFunctionsMetadataPlugin({ output: "functions.json", input: FUNCTIONS });
 
+/** The help addresses in functions.json for the address that the add-in is put up at. */
+const helpAddresses = (url) => ({
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("help addresses", (compilation) => {
+      const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_DERIVED;
+      compilation.hooks.processAssets.tap({ name: "help addresses", stage }, () => {
+        compilation.updateAsset(
+          "functions.json",
+          (old) => new compiler.webpack.sources.RawSource(old.source().toString().replaceAll(DEVELOPMENT_URL, url)),
+        );
+      });
+    });
+  },
+});
+
 const announce = (text) => ({
   apply(compiler) {
     let said = false;
@@ -85,21 +107,21 @@ const announce = (text) => ({
 
 const server = { port: PORT, host: "localhost", hot: false, static: false };
 
-const desk = (production) => ({
-  ...shared("desk", production),
+const desk = (url) => ({
+  ...shared("desk", url !== null),
   entry: { desk: "./src/desk/index.tsx" },
   output: { path: resolve(__dirname, "dist/desk"), filename: "[name].js", clean: true },
   plugins: [
     metadata(),
     new CopyPlugin({ patterns: [assets] }),
     page("src/desk/index.html", ["desk"]),
-    ...(production ? [] : [announce(`The desk is ready: http://localhost:${PORT}/`)]),
+    ...(url ? [helpAddresses(url)] : [announce(`The desk is ready: http://localhost:${PORT}/`)]),
   ],
-  ...(production ? {} : { devServer: server }),
+  ...(url ? {} : { devServer: server }),
 });
 
-const addIn = async (production) => ({
-  ...shared("add-in", production),
+const addIn = async (url) => ({
+  ...shared("add-in", url !== null),
   entry: { functions: FUNCTIONS, taskpane: "./src/taskpane/index.tsx" },
   output: { path: resolve(__dirname, "dist"), filename: "[name].js", clean: { keep: /^desk\// } },
   plugins: [
@@ -107,20 +129,20 @@ const addIn = async (production) => ({
     new CopyPlugin({
       patterns: [
         assets,
-        ...(production
+        ...(url
           ? [
               {
                 from: "manifest.xml",
-                transform: (text) => productionManifest(text.toString("utf8"), process.env.CANFALL_URL),
+                transform: (text) => productionManifest(text.toString("utf8"), url),
               },
             ]
           : []),
       ],
     }),
     page("src/taskpane/taskpane.html", ["functions", "taskpane"]),
-    ...(production ? [] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),
+    ...(url ? [helpAddresses(url)] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),
   ],
-  ...(production
+  ...(url
     ? {}
     : {
         devServer: {
@@ -132,6 +154,9 @@ const addIn = async (production) => ({
 });
 
 module.exports = async (env) => {
-  if (env.production) return [await addIn(true), desk(true)];
-  return env.desk ? desk(false) : addIn(false);
+  if (env.production) {
+    const url = productionUrl();
+    return [await addIn(url), desk(url)];
+  }
+  return env.desk ? desk(null) : addIn(null);
 };
