@@ -64,42 +64,46 @@ async function settled(context: Excel.RequestContext): Promise<void> {
   }
 }
 
+/** Waits while a person is typing in a cell, where Excel would refuse. */
+const run = <T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> =>
+  Excel.run({ delayForCellEdit: true }, batch);
+
 /** Excel through Office.js; call it after Office.onReady. */
 export function excelHost(): Host {
   return {
     label: "Excel",
-    selection: () => Excel.run(selection),
+    selection: () => run(selection),
     select: (wanted) =>
-      Excel.run(async (context) => {
+      run(async (context) => {
         context.workbook.worksheets.getItem(wanted.sheet).activate();
         rangeOf(context, wanted).select();
         await context.sync();
       }),
-    watch: (changed) => Excel.run((context) => watch(context, changed)),
-    read: (wanted) => Excel.run((context) => values(rangeOf(context, wanted))),
-    inputs: (wanted) => Excel.run((context) => typed(rangeOf(context, wanted))),
+    watch: (changed) => run((context) => watch(context, changed)),
+    read: (wanted) => run((context) => values(rangeOf(context, wanted))),
+    inputs: (wanted) => run((context) => typed(rangeOf(context, wanted))),
     write: (wanted: Area, inputs: Input[][]) =>
-      Excel.run(async (context) => {
+      run(async (context) => {
         rangeOf(context, wanted).formulas = inputs;
         await context.sync();
       }),
-    named: (name) => Excel.run((context) => named(context, name)),
+    named: (name) => run((context) => named(context, name)),
     sheets: () =>
-      Excel.run(async (context) => {
+      run(async (context) => {
         const sheets = context.workbook.worksheets.load("items/name");
         await context.sync();
         return sheets.items.map(({ name }) => name);
       }),
     addSheet: (name) =>
-      Excel.run(async (context) => {
+      run(async (context) => {
         context.workbook.worksheets.add(name);
         await context.sync();
       }),
     removeSheet: (name) =>
-      Excel.run(async (context) => {
+      run(async (context) => {
         context.workbook.worksheets.getItem(name).delete();
         await context.sync();
       }),
-    settled: () => Excel.run(settled),
+    settled: () => run(settled),
   };
 }

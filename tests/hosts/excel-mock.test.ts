@@ -4,7 +4,7 @@ import { excelHost } from "../../src/hosts/excel";
 
 function excelWith(workbook: object): OfficeMockObject {
   const context = new OfficeMockObject({ workbook });
-  vi.stubGlobal("Excel", { run: (batch: (context: OfficeMockObject) => unknown) => batch(context) });
+  vi.stubGlobal("Excel", { run: (_: unknown, batch: (context: OfficeMockObject) => unknown) => batch(context) });
   return context;
 }
 
