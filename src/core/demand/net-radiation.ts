@@ -1,5 +1,5 @@
 import { aboveZero, within } from "../checks";
-import { temperatures } from "./weather";
+import { temperatureOf, temperatures } from "./weather";
 
 const UNIT = "MJ/m²/day";
 const STEFAN_BOLTZMANN_MJ = 4.903e-9;
@@ -20,9 +20,19 @@ export function netShortwave(solar: number): number {
   return (1 - GRASS_ALBEDO) * aboveZero("solar", solar, UNIT); // eq. 38
 }
 
-/** Black-body radiation at an air temperature [MJ/m2/day]. */
+/**
+ * Radiation of a black body at an air temperature.
+ *
+ *     R = sigma (T + 273.16)^4        sigma: 4.903e-9 MJ/K4/m2/day; T: air temperature [°C]
+ *
+ * @param temperature Air temperature [°C], from -60 to 60
+ * @returns R [MJ/m2/day], more than 0
+ * @throws InputError if the temperature is out of its range
+ * @source FAO-56 (1998), annex table 2.8, within eq. 39
+ * @example blackBody(25) // 38.75
+ */
 export function blackBody(temperature: number): number {
-  return STEFAN_BOLTZMANN_MJ * (temperature + 273.16) ** 4; // within eq. 39
+  return STEFAN_BOLTZMANN_MJ * (temperatureOf("temperature", temperature) + 273.16) ** 4;
 }
 
 /**
