@@ -98,7 +98,11 @@ describe("a can that was not read", () => {
   const counted = RANGE_CALLS.filter(({ id }) => !["SC.PATCH", "DEPTH.CAUGHT", "RATE.CAUGHT"].includes(id));
 
   it.each(counted)("is skipped by $id however Excel hands it over", (call) => {
-    const without = exchanged(call, 0, COLUMN.toSpliced(3, 1));
+    const without = exchanged(
+      call,
+      0,
+      COLUMN.filter((_, row) => row !== 3),
+    );
     for (const unread of UNREAD) expect(exchanged(call, 0, spoiled("readings", unread))).toEqual(without);
   });
 
@@ -106,7 +110,7 @@ describe("a can that was not read", () => {
     for (const call of RANGE_CALLS.filter(({ id }) => id.endsWith(".CAUGHT"))) {
       const whole = exchanged(call, 0, COLUMN) as unknown[][];
       for (const unread of UNREAD) {
-        expect(exchanged(call, 0, spoiled("readings", unread))).toEqual(whole.toSpliced(3, 1, [""]));
+        expect(exchanged(call, 0, spoiled("readings", unread))).toEqual(whole.map((row, r) => (r === 3 ? [""] : row)));
       }
     }
   });
