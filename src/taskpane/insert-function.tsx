@@ -24,7 +24,7 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
   const [rangeText, setRangeText] = useState<string | null>(null);
   const [targetText, setTargetText] = useState("");
   const [wrong, setWrong] = useState({ range: "", target: "" });
-  const { insert, undo, dismiss, question, message, problem, canUndo } = useInsert(host);
+  const { insert, undo, clear, question, message, problem, canUndo } = useInsert(host);
 
   const measure = MEASURES[chosen]!;
   const sheet = readings?.sheet ?? selected?.sheet ?? "";
@@ -40,6 +40,7 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
   }
 
   async function start(): Promise<void> {
+    clear();
     const found = { range: await problemOf(range, "Example!B2:B26"), target: await problemOf(target, "Example!H2") };
     const cell = target && cellAt(target, 0, 0);
     const near = [range, settings?.minutes.area, settings?.mouth.area, settings?.depth.area, settings?.share.area];
@@ -89,7 +90,7 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
           Undo last insert
         </Button>
       </div>
-      {question && <QuestionBox question={question} dismiss={dismiss} />}
+      {question && <QuestionBox question={question} dismiss={clear} />}
       <p role="status">{message}</p>
       {problem && (
         <p role="alert" className="problem">

@@ -18,31 +18,29 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
   const { answer, entries, change, failure, readings } = useAnswer(host);
   return (
     <FluentProvider theme={theme(dark)} className="canfall">
-      <main>
-        <h1>Canfall</h1>
-        <p className="note">Sprinkler audit from catch cans</p>
-        {failure && (
-          <p role="alert" className="problem">
-            {failure}
-          </p>
-        )}
-        <SelectionSummary answer={answer} select={(area) => void host.select(area)} />
-        <TestSettings
-          entries={entries}
-          settings={answer?.settings ?? null}
-          sheet={answer?.area.sheet ?? ""}
-          change={change}
-        />
-        <InsertFunction
-          host={host}
-          selected={answer?.area ?? null}
-          readings={readings}
-          settings={answer?.settings ?? null}
-        />
-        <Cautions />
-        <FunctionList functions={functions} />
-        <SelfTest host={host} />
-      </main>
+      <h1>Canfall</h1>
+      <p className="note">Sprinkler audit from catch cans</p>
+      {failure && (
+        <p role="alert" className="problem">
+          {failure}
+        </p>
+      )}
+      <SelectionSummary answer={answer} select={(area) => void host.select(area)} />
+      <TestSettings
+        entries={entries}
+        settings={answer?.settings ?? null}
+        sheet={answer?.area.sheet ?? ""}
+        change={change}
+      />
+      <InsertFunction
+        host={host}
+        selected={answer?.area ?? null}
+        readings={readings}
+        settings={answer?.settings ?? null}
+      />
+      <Cautions />
+      <FunctionList functions={functions} />
+      <SelfTest host={host} />
     </FluentProvider>
   );
 }

@@ -21,10 +21,14 @@ export function useInsert(host: Host) {
   const [problem, setProblem] = useState("");
   const [question, setQuestion] = useState<Question | null>(null);
 
-  async function attempt(work: () => Promise<string>): Promise<void> {
+  function clear(): void {
     setQuestion(null);
     setMessage("");
     setProblem("");
+  }
+
+  async function attempt(work: () => Promise<string>): Promise<void> {
+    clear();
     try {
       setMessage(await work());
     } catch (reason) {
@@ -72,6 +76,5 @@ export function useInsert(host: Host) {
       return "";
     });
 
-  const dismiss = () => setQuestion(null);
-  return { insert, undo, dismiss, question, message, problem, canUndo: done.length > 0 };
+  return { insert, undo, clear, question, message, problem, canUndo: done.length > 0 };
 }
