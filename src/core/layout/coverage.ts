@@ -7,6 +7,8 @@ import type { Profile } from "./profile";
 
 /** Cells that all heads together may wet, counted once a head. */
 const MOST_WETTED = 100_000_000;
+/** Cells that a throw may be long. */
+const FINEST = 1000;
 
 /** A layout: where heads stand, what each throws, and how finely the bed is cut. */
 export interface Plan extends Stand {
@@ -51,6 +53,9 @@ export function checkedCells(plan: Plan): Cells {
   const reach = profile.distances[profile.distances.length - 1] as number;
   if (!(Math.max(cells.cellWidth, cells.cellLength) <= reach)) {
     throw new InputError("cell", `be at most the throw, ${reach} m`, cell);
+  }
+  if (!(Math.min(cells.cellWidth, cells.cellLength) * FINEST >= reach)) {
+    throw new InputError("cell", `be at least a thousandth of the throw, ${reach / FINEST} m`, cell);
   }
   const [across, along] = headCounts(plan);
   const wetted = (1 + (2 * reach) / cells.cellWidth) * (1 + (2 * reach) / cells.cellLength);

@@ -1,7 +1,13 @@
 import type { Grid } from "../grid";
 import type { Cells } from "./cells";
-import type { Head, Side } from "./heads";
+import type { Head } from "./heads";
 import type { Profile } from "./profile";
+import { type Stamp, stamp } from "./stamp";
+
+/** Parts of a cell to which places are told apart. */
+const PARTS = 1e9;
+/** Cells of stamps that are kept for other heads. */
+const KEPT_CELLS = 2_000_000;
 
 /** What heads bring to a bed. */
 export interface Coverage {
@@ -19,7 +25,8 @@ export interface Coverage {
  *
  *     rate at a cell = sum over the heads of t p(r)        r: distance from the head to the cell's centre; p: profile
  *
- * The cells beside the bed are of the same size. Each head visits only the cells that it wets.
+ * The cells beside the bed are of the same size. Each head visits only the cells that it wets; heads that stand alike in
+ * their cells share one stamp.
  *
  * @param cells Cells of the bed
  * @param heads Heads; t is their `times`
@@ -31,46 +38,51 @@ export interface Coverage {
 export function overlap(cells: Cells, heads: Head[], profile: Profile): Coverage {
   const { rows, columns, cellWidth, cellLength } = cells;
   const values = new Float64Array(rows * columns);
+  const stamps = new Map<string, Stamp>();
+  let kept = 0;
   let beside = 0;
-  for (const head of heads) beside += wet(values, cells, head, profile);
+  for (const { x, y, times, across, along } of heads) {
+    const column = Math.floor(x / cellWidth + 1 / PARTS);
+    const row = Math.floor(y / cellLength + 1 / PARTS);
+    const place = { x: x - column * cellWidth, y: y - row * cellLength, across, along };
+    const key = [place.x / cellWidth, place.y / cellLength].map((part) => Math.round(part * PARTS)).join();
+    const name = `${key},${across},${along}`;
+    let shared = stamps.get(name);
+    if (!shared) {
+      shared = stamp(place, cells, profile);
+      kept += shared.rates.length;
+      if (kept > KEPT_CELLS) {
+        stamps.clear();
+        kept = shared.rates.length;
+      }
+      stamps.set(name, shared);
+    }
+    beside += lay(values, cells, shared, row, column, times);
+  }
   const area = cellWidth * cellLength;
-  const within = values.reduce((sum, rate) => sum + rate, 0);
+  let within = 0;
+  for (let cell = 0; cell < values.length; cell += 1) within += values[cell] as number;
   return { cells, rates: { rows, columns, values }, inside: within * area, outside: beside * area };
 }
 
-/** Adds the rates of one head to the bed, and gives the sum of those beside it. */
-function wet(values: Float64Array, cells: Cells, head: Head, profile: Profile): number {
-  const { rows, columns, cellWidth, cellLength } = cells;
-  const { distances, rates } = profile;
-  const reach = distances[distances.length - 1] as number;
-  const [firstRow, lastRow] = span(head.y, reach, cellLength, head.along);
+/** Adds a stamp to the bed, and gives the sum of the rates beside it. */
+function lay(values: Float64Array, cells: Cells, { rates, ...box }: Stamp, row: number, column: number, times: number) {
+  const left = column + box.firstColumn;
+  const from = Math.min(box.columns, Math.max(0, -left));
+  const to = Math.max(from, Math.min(box.columns, cells.columns - left));
   let beside = 0;
-  let line = 0;
-  for (let row = firstRow; row <= lastRow; row += 1) {
-    const dy = (row + 0.5) * cellLength - head.y;
-    const chord = Math.sqrt(Math.max(0, reach * reach - dy * dy));
-    const [first, last] = span(head.x, chord, cellWidth, head.across);
-    const inRow = row >= 0 && row < rows;
-    for (let column = first; column <= last; column += 1) {
-      const dx = (column + 0.5) * cellWidth - head.x;
-      const r = Math.min(reach, Math.sqrt(dx * dx + dy * dy));
-      while (r < (distances[line] as number)) line -= 1;
-      while (r > (distances[line + 1] as number)) line += 1;
-      const start = distances[line] as number;
-      const share = (r - start) / ((distances[line + 1] as number) - start);
-      const rate = head.times * ((rates[line] as number) * (1 - share) + (rates[line + 1] as number) * share);
-      if (inRow && column >= 0 && column < columns) {
-        const cell = row * columns + column;
-        values[cell] = (values[cell] as number) + rate;
-      } else beside += rate;
+  for (let r = 0; r < box.rows; r += 1) {
+    const bedRow = row + box.firstRow + r;
+    const start = r * box.columns;
+    const inBed = bedRow >= 0 && bedRow < cells.rows;
+    const first = inBed ? from : box.columns;
+    const last = inBed ? to : box.columns;
+    const shift = bedRow * cells.columns + left - start;
+    for (let i = start; i < start + first; i += 1) beside += rates[i] as number;
+    for (let i = start + first; i < start + last; i += 1) {
+      values[i + shift] = (values[i + shift] as number) + times * (rates[i] as number);
     }
+    for (let i = start + last; i < start + box.columns; i += 1) beside += rates[i] as number;
   }
-  return beside;
-}
-
-/** First and last of the cells whose centres lie within reach of a place, on the side that gets water. */
-function span(place: number, reach: number, cell: number, side: Side): [number, number] {
-  const low = side > 0 ? place : place - reach;
-  const high = side < 0 ? place : place + reach;
-  return [Math.ceil(low / cell - 0.5), Math.floor(high / cell - 0.5)];
+  return times * beside;
 }

@@ -1,4 +1,4 @@
-import { positive, zeroOrMore } from "../checks";
+import { LEAST, MOST, positive, zeroOrMore } from "../checks";
 import { InputError } from "../errors";
 
 /** Relative rate at the ends of straight lines, against distance over throw. */
@@ -81,8 +81,8 @@ export function measuredProfile(distances: ArrayLike<number>, rates: ArrayLike<n
   });
   const heights = Float64Array.from(rates);
   heights.forEach((rate, i) => {
-    if (!(rate >= 0 && rate <= 1e9)) {
-      throw new InputError("profile", "have rates from 0 to 1e9", rate, { place: `row ${i + 1}, column 2` });
+    if (rate !== 0 && !(rate >= LEAST && rate <= MOST)) {
+      throw new InputError("profile", "have rates of 0 or from 1e-9 to 1e9", rate, { place: `row ${i + 1}, column 2` });
     }
   });
   return scaled(reaches, heights, flow);
