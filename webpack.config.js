@@ -1,5 +1,6 @@
 const { resolve } = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
+const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
 const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
@@ -8,12 +9,18 @@ const PORT = 3000;
 const DEVELOPMENT_URL = `https://localhost:${PORT}/`;
 const DEVELOPMENT_ID = "58e23272-da88-485b-bd96-4547cf5c8ad1";
 const PRODUCTION_ID = "b7f3f1c2-4f0e-4d57-9a43-0c6f3a5d8e21";
-const FUNCTIONS = ["uniformity", "application", "water", "summary"].map((family) =>
+const FUNCTIONS = ["uniformity", "application", "water", "summary", "demand"].map((family) =>
   resolve(__dirname, `src/functions/${family}.ts`),
 );
 
-const page = (template, chunks) =>
-  new HtmlPlugin({ template, filename: template.split("/").at(-1), chunks, chunksSortMode: "manual" });
+const page = (template, chunks, templateParameters = {}) =>
+  new HtmlPlugin({ template, filename: template.split("/").at(-1), chunks, chunksSortMode: "manual", templateParameters });
+
+/** The page behind each function's help address, from the same descriptions that Excel shows. */
+async function helpPage() {
+  const { metadataJson } = await generateCustomFunctionsMetadata(FUNCTIONS, false);
+  return page("src/taskpane/help.html", [], JSON.parse(metadataJson));
+}
 
 /** The address that the add-in is put up at, ending in a slash. */
 function productionUrl() {
@@ -107,7 +114,7 @@ const announce = (text) => ({
 
 const server = { port: PORT, host: "localhost", hot: false, static: false };
 
-const desk = (url) => ({
+const desk = async (url) => ({
   ...shared("desk", url !== null),
   entry: { desk: "./src/desk/index.tsx" },
   output: { path: resolve(__dirname, "dist/desk"), filename: "[name].js", clean: true },
@@ -115,6 +122,7 @@ const desk = (url) => ({
     metadata(),
     new CopyPlugin({ patterns: [assets] }),
     page("src/desk/index.html", ["desk"]),
+    await helpPage(),
     ...(url ? [helpAddresses(url)] : [announce(`The desk is ready: http://localhost:${PORT}/`)]),
   ],
   ...(url ? {} : { devServer: server }),
@@ -140,6 +148,7 @@ const addIn = async (url) => ({
       ],
     }),
     page("src/taskpane/taskpane.html", ["functions", "taskpane"]),
+    await helpPage(),
     ...(url ? [helpAddresses(url)] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),
   ],
   ...(url
@@ -156,7 +165,7 @@ const addIn = async (url) => ({
 module.exports = async (env) => {
   if (env.production) {
     const url = productionUrl();
-    return [await addIn(url), desk(url)];
+    return [await addIn(url), await desk(url)];
   }
   return env.desk ? desk(null) : addIn(null);
 };
