@@ -3,6 +3,7 @@ import "../functions/uniformity";
 import "../functions/application";
 import "../functions/water";
 import "../functions/summary";
+import "../functions/demand";
 import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk";
 import { Pane } from "../taskpane/pane";

@@ -13,7 +13,7 @@ const given = (value: unknown) => plain(value) as number;
  * @helpurl https://localhost:3000/help.html#pot-depth
  * @param volume Water that one pot uses [mL a day], 0 or more
  * @param top Inside diameter of the pot's top [mm], more than 0
- * @param [capture] Capture factor: water that reaches the mix with the plant over that without it, above 0; left out: 1
+ * @param [capture] Capture factor [ratio]: water that reaches the mix with the plant over that without it, above 0; left out: 1
  * @returns Depth [mm a day]
  */
 export function potDepth(volume: unknown, top: unknown, capture?: unknown): number {

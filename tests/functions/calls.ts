@@ -1,4 +1,5 @@
 import * as application from "../../src/functions/application";
+import * as demand from "../../src/functions/demand";
 import { summary } from "../../src/functions/summary";
 import * as uniformity from "../../src/functions/uniformity";
 import * as water from "../../src/functions/water";
@@ -8,7 +9,7 @@ export interface Call {
   run: (...values: unknown[]) => unknown;
   /** Names of the arguments in their order. */
   names: string[];
-  /** Arguments that give an answer; the first is a range of 20 catches from 8 to 12. */
+  /** Arguments that give an answer; readings and a grid are a range of 20 catches from 8 to 12. */
   good: unknown[];
 }
 
@@ -40,10 +41,18 @@ export const CALLS = [
   call("WATER.ANNUAL", water.waterAnnual, "readings area depth days basis in_bed_share", 180, 6, 300, "can", 0.8),
   call("COST.ANNUAL", water.costAnnual, "readings area depth days price basis in_bed_share", 180, 6, 300, 2, "can", 1),
   call("SUMMARY", summary, "readings minutes mouth limits", 20, 100, [["CU (Christiansen)", ">= 85"]]),
+  call("POT.DEPTH", demand.potDepth, "volume top capture", 400, 190, 1.5),
+  call("ETO.HARGREAVES", demand.etoHargreaves, "tmin tmax latitude day", 14.8, 26.6, 45.7, 196),
+  call(
+    "ETO.PENMAN",
+    demand.etoPenman,
+    "tmin tmax rhmin rhmax wind sunshine latitude elevation day",
+    ...[12.3, 21.5, 63, 84, 2.1, 9.25, 50.8, 100, 187],
+  ),
 ];
 
 /** The functions that take a range of catches. */
-export const RANGE_CALLS = CALLS.filter(({ id }) => id !== "RATE.HEAD");
+export const RANGE_CALLS = CALLS.filter(({ names }) => names[0] === "readings" || names[0] === "grid");
 
 /** A call with one argument exchanged. */
 export function exchanged(call: Call, at: number, value: unknown): unknown {

@@ -34,6 +34,9 @@ const SIGNATURES = [
   "WATER.ANNUAL(readings, area, depth, days, [basis], [in_bed_share])",
   "COST.ANNUAL(readings, area, depth, days, price, [basis], [in_bed_share])",
   "SUMMARY(readings, minutes, mouth, [limits])",
+  "POT.DEPTH(volume, top, [capture])",
+  "ETO.HARGREAVES(tmin, tmax, latitude, day)",
+  "ETO.PENMAN(tmin, tmax, rhmin, rhmax, wind, sunshine, latitude, elevation, day)",
 ];
 
 /** Sheets of Excel end at column XFD; R and C followed by numbers are addresses of the other style. */
@@ -50,7 +53,7 @@ describe("the functions as Excel lists them", () => {
   let functions: Listed[] = [];
 
   beforeAll(async () => {
-    const files = ["uniformity", "application", "water", "summary"].map((name) =>
+    const files = ["uniformity", "application", "water", "summary", "demand"].map((name) =>
       fileURLToPath(new URL(`../../src/functions/${name}.ts`, import.meta.url)),
     );
     const { errors, metadataJson } = await generateCustomFunctionsMetadata(files);

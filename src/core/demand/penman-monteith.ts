@@ -1,3 +1,4 @@
+import { aboveZero, within } from "../checks";
 import { airPressure, psychrometricConstant } from "./air-pressure";
 import { evaporation } from "./evaporation";
 import { extraterrestrialRadiation } from "./extraterrestrial-radiation";
@@ -9,13 +10,13 @@ import { windOf } from "./weather";
 
 /** The air over the reference grass. */
 export interface Air {
-  /** Mean air temperature [°C] */
+  /** Mean air temperature [°C], from -60 to 60 */
   temperature: number;
-  /** Wind speed at 2 m [m/s], 0 or more */
+  /** Wind speed at 2 m [m/s], from 0 to 100 */
   wind: number;
-  /** What the air could hold more than it does, es - ea [kPa] */
+  /** What the air could hold more than it does, es - ea [kPa], from 0 to 20 */
   deficit: number;
-  /** Psychrometric constant [kPa/°C] */
+  /** Psychrometric constant [kPa/°C], more than 0 */
   gamma: number;
 }
 
@@ -43,15 +44,16 @@ export interface DayWeather {
  * @param energy Net radiation less the heat that the soil takes up, Rn - G [MJ/m2/day]
  * @param air Temperature, wind, deficit and psychrometric constant
  * @returns ETo in the open [mm/day]
- * @throws InputError if the temperature or the wind is out of its range
+ * @throws InputError if a value is out of its range
  * @source FAO-56 (1998), eq. 6
  * @example penmanMonteith(13.28, { temperature: 16.9, wind: 2.078, deficit: 0.589, gamma: 0.0666 }) // 3.88
  */
 export function penmanMonteith(energy: number, { temperature, wind, deficit, gamma }: Air): number {
   const slope = saturationSlope(temperature);
   const u2 = windOf(wind);
-  const drying = ((gamma * 900) / (temperature + 273)) * u2 * deficit;
-  return (slope * evaporation(energy) + drying) / (slope + gamma * (1 + 0.34 * u2)); // eq. 6
+  const g = aboveZero("gamma", gamma, "kPa/°C");
+  const drying = ((g * 900) / (temperature + 273)) * u2 * within("deficit", deficit, 0, 20, "kPa");
+  return (slope * evaporation(energy) + drying) / (slope + g * (1 + 0.34 * u2)); // eq. 6
 }
 
 /**

@@ -19,7 +19,7 @@ const UNIT = "MJ/m²/day";
  */
 export function solarRadiation(sunshine: number, daylight: number, outside: number): number {
   const longest = aboveZero("daylight", daylight, "h");
-  if (!(sunshine >= 0 && sunshine <= longest)) {
+  if (typeof sunshine !== "number" || !(sunshine >= 0 && sunshine <= longest)) {
     const limit = Math.floor(longest * 100) / 100;
     throw new InputError("sunshine", `be from 0 to the ${limit} h of daylight of that day and place`, sunshine);
   }
