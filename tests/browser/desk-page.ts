@@ -1,0 +1,100 @@
+import { createReadStream, existsSync, statSync } from "node:fs";
+import { createServer, type Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { extname, join, normalize } from "node:path";
+import { type Browser, chromium, type Page } from "playwright-core";
+import type {} from "../../src/desk/script-access";
+import type { Cell, Input } from "../../src/hosts/host";
+import { productionBuild } from "./dist";
+
+const FLAGS = [
+  "--headless",
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+const TYPES: Record<string, string> = {
+  ".html": "text/html",
+  ".js": "text/javascript",
+  ".json": "application/json",
+  ".png": "image/png",
+  ".svg": "image/svg+xml",
+};
+
+function serve(folder: string): Promise<Server> {
+  const server = createServer((request, response) => {
+    const path = normalize(new URL(request.url ?? "/", "http://desk").pathname);
+    const file = join(folder, path === "/" ? "index.html" : path);
+    if (!existsSync(file) || !statSync(file).isFile()) {
+      response.writeHead(404).end();
+      return;
+    }
+    response.writeHead(200, { "Content-Type": TYPES[extname(file)] ?? "application/octet-stream" });
+    createReadStream(file).pipe(response);
+  });
+  return new Promise((ready) => server.listen(0, "127.0.0.1", () => ready(server)));
+}
+
+export interface Desk {
+  page: Page;
+  /** What the page complained about since it opened. */
+  complaints: string[];
+  /** Values once all is calculated. */
+  read(address: string, sheet?: string): Promise<Cell[][]>;
+  write(address: string, inputs: Input | Input[][], sheet?: string): Promise<void>;
+}
+
+export interface Desks {
+  open(query?: string): Promise<Desk>;
+  close(): Promise<void>;
+}
+
+/** Serves the built desk and drives it in a browser. */
+export async function desks(): Promise<Desks> {
+  const server = await serve(join(await productionBuild(), "desk"));
+  const browser: Browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+    args: FLAGS,
+  });
+  const { port } = server.address() as AddressInfo;
+
+  async function open(query = ""): Promise<Desk> {
+    const page = await browser.newPage({ viewport: { width: 1600, height: 900 } });
+    const complaints: string[] = [];
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("console", (message) => {
+      if (message.type() === "error") complaints.push(message.text());
+    });
+    await page.goto(`http://127.0.0.1:${port}/${query}`);
+    await page.waitForFunction(() => "desk" in window);
+    await page.evaluate(() => window.desk.settled());
+    return {
+      page,
+      complaints,
+      read: (address, sheet = "Example") =>
+        page.evaluate(
+          async (asked) => {
+            await window.desk.settled();
+            return window.desk.read(asked.sheet, asked.address);
+          },
+          { sheet, address },
+        ),
+      write: (address, inputs, sheet = "Example") =>
+        page.evaluate((given) => window.desk.write(given.sheet, given.address, given.inputs), {
+          sheet,
+          address,
+          inputs,
+        }),
+    };
+  }
+
+  async function close(): Promise<void> {
+    await browser.close();
+    server.close();
+  }
+  return { open, close };
+}

@@ -1,0 +1,46 @@
+import type { Page } from "playwright-core";
+import type { Host } from "../../src/hosts/host";
+
+type Call = Exclude<keyof Host, "label" | "watch">;
+
+/** The page's host, called from the tests: what goes in and out crosses over as plain data. */
+export async function pageHost(page: Page): Promise<Host> {
+  const listeners = new Map<number, () => void>();
+  await page.exposeFunction("toldTheTest", (id: number) => listeners.get(id)?.());
+
+  const call =
+    (method: Call) =>
+    (...given: unknown[]) =>
+      page.evaluate(
+        async (asked) => {
+          const host = window.desk.host as unknown as Record<string, (...given: unknown[]) => Promise<unknown>>;
+          return (await host[asked.method]!(...asked.given)) as never;
+        },
+        { method, given },
+      );
+
+  async function watch(changed: () => void): Promise<() => Promise<void>> {
+    const id = listeners.size;
+    listeners.set(id, changed);
+    const handle = await page.evaluateHandle((id) => {
+      const { toldTheTest } = window as unknown as { toldTheTest(id: number): void };
+      return window.desk.host.watch(() => toldTheTest(id));
+    }, id);
+    return () => handle.evaluate((stop) => stop());
+  }
+
+  return {
+    label: "desk",
+    selection: call("selection"),
+    select: call("select"),
+    watch,
+    read: call("read"),
+    inputs: call("inputs"),
+    write: call("write"),
+    named: call("named"),
+    sheets: call("sheets"),
+    addSheet: call("addSheet"),
+    removeSheet: call("removeSheet"),
+    settled: call("settled"),
+  };
+}

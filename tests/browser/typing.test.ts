@@ -1,0 +1,58 @@
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+beforeAll(async () => {
+  all = await desks();
+});
+afterAll(() => all?.close());
+
+/** The middle of cell G13 in a window of 1600 by 900. */
+const G13 = { x: 664, y: 466 };
+
+async function type(desk: Desk, formula: string): Promise<void> {
+  await desk.page.mouse.click(G13.x, G13.y);
+  expect(await desk.page.evaluate(() => window.desk.host.selection())).toEqual({ sheet: "Example", address: "G13" });
+  await desk.page.keyboard.type(formula);
+  await desk.page.keyboard.press("Enter");
+}
+
+describe("typing at the desk", () => {
+  test("a function typed in lower case over the cans gives mean over driest", async () => {
+    const desk = await all.open();
+    const cans = (await desk.read("B2:B26")).flat() as number[];
+    await type(desk, "=canfall.sc.can(b2:b26)");
+    const mean = cans.reduce((sum, can) => sum + can, 0) / cans.length;
+    expect((await desk.read("G13"))[0]![0]).toBeCloseTo(mean / Math.min(...cans), 12);
+    expect(desk.complaints).toEqual([]);
+  });
+
+  test("a typed function that answers with a table fills the cells below and beside it", async () => {
+    const desk = await all.open();
+    await desk.write("A30:A32", [[20], [25], [30]]);
+    await type(desk, "=canfall.depth.caught(a30:a32,100)");
+    const mouthArea = Math.PI * 50 ** 2; // mm2
+    const depths = (await desk.read("G13:G15")).flat();
+    [20, 25, 30].forEach((can, i) => {
+      expect(depths[i]).toBeCloseTo((can * 1000) / mouthArea, 12);
+    });
+  });
+
+  test("an error carries the message of the function, under the grid too", async () => {
+    const desk = await all.open();
+    await desk.write("B4", "12 ml");
+    await type(desk, "=canfall.sc.can(b2:b26)");
+    const message = 'readings must be numbers, got "12 ml" in row 3, column 1';
+    expect(await desk.read("G13")).toEqual([[{ error: "#VALUE!", message }]]);
+    await desk.page.mouse.click(G13.x, G13.y);
+    await expect.poll(() => desk.page.textContent("#message")).toBe(`G13 shows #VALUE!: ${message}`);
+  });
+
+  test("the list of functions says what each one is while its name is typed", async () => {
+    const desk = await all.open();
+    await desk.page.mouse.click(G13.x, G13.y);
+    await desk.page.keyboard.type("=canfall.du");
+    await desk.page.getByText("CANFALL.DU.QUARTER").first().waitFor();
+    await desk.page.getByText("Low-quarter distribution uniformity").first().waitFor();
+  });
+});
