@@ -1,4 +1,4 @@
-const { resolve } = require("node:path");
+const { basename, resolve } = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
 const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
 const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
@@ -14,12 +14,18 @@ const FUNCTIONS = ["uniformity", "application", "water", "summary", "demand"].ma
 );
 
 const page = (template, chunks, templateParameters = {}) =>
-  new HtmlPlugin({ template, filename: template.split("/").at(-1), chunks, chunksSortMode: "manual", templateParameters });
+  new HtmlPlugin({
+    template,
+    filename: basename(template).replace(".ejs", ".html"),
+    chunks,
+    chunksSortMode: "manual",
+    templateParameters,
+  });
 
 /** The page behind each function's help address, from the same descriptions that Excel shows. */
 async function helpPage() {
   const { metadataJson } = await generateCustomFunctionsMetadata(FUNCTIONS, false);
-  return page("src/taskpane/help.html", [], JSON.parse(metadataJson));
+  return page("src/taskpane/help.ejs", [], JSON.parse(metadataJson));
 }
 
 /** The address that the add-in is put up at, ending in a slash. */

@@ -4,6 +4,7 @@ import "../functions/application";
 import "../functions/water";
 import "../functions/summary";
 import "../functions/demand";
+import "../functions/layout";
 import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk";
 import { Pane } from "../taskpane/pane";

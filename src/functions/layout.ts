@@ -70,7 +70,7 @@ function profileOf(range: unknown, radius: unknown, flow: unknown): Profile {
  * @param flow Flow of a head that throws a full circle [L/h], more than 0
  * @param arrangement Where heads stand: "border", "inset" or "centre"
  * @param [arcs] What border heads throw: "full" (left out), "matched" or "unmatched"
- * @param [profile] "triangular" (left out), "uniform", "ring", or two columns, distance from 0 upwards [m] and rate
+ * @param [profile] Rate by distance: "triangular" (left out), "uniform", "ring", or two columns, distance from 0 upwards [m] and rate
  * @param [cell] Side of a cell [m], more than 0; left out: 0.25
  * @param [row_spacing] Distance between heads along the length [m], more than 0; left out: as spacing
  * @returns Rates [mm/h]
@@ -112,7 +112,7 @@ export function layoutCoverage(
  * @param spacing Distance between heads [m], more than 0; a gap comes out at most 5 % wider
  * @param radius Throw of a head [m], more than 0; the last distance counts instead where the profile is measured
  * @param flow Flow of a head that throws a full circle [L/h], more than 0
- * @param [profile] "triangular" (left out), "uniform", "ring", or two columns, distance from 0 upwards [m] and rate
+ * @param [profile] Rate by distance: "triangular" (left out), "uniform", "ring", or two columns, distance from 0 upwards [m] and rate
  * @param [cell] Side of a cell [m], more than 0; left out: 0.25
  * @returns Table with a header row
  */

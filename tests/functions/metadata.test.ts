@@ -34,6 +34,8 @@ const SIGNATURES = [
   "WATER.ANNUAL(readings, area, depth, days, [basis], [in_bed_share])",
   "COST.ANNUAL(readings, area, depth, days, price, [basis], [in_bed_share])",
   "SUMMARY(readings, minutes, mouth, [limits])",
+  "LAYOUT.COVERAGE(width, length, spacing, radius, flow, arrangement, [arcs], [profile], [cell], [row_spacing])",
+  "LAYOUT.COMPARE(width, length, spacing, radius, flow, [profile], [cell])",
   "POT.DEPTH(volume, top, [capture])",
   "ETO.HARGREAVES(tmin, tmax, latitude, day)",
   "ETO.PENMAN(tmin, tmax, rhmin, rhmax, wind, sunshine, latitude, elevation, day)",
@@ -42,7 +44,7 @@ const SIGNATURES = [
 /** Sheets of Excel end at column XFD; R and C followed by numbers are addresses of the other style. */
 const LOOKS_LIKE_AN_ADDRESS = /^([A-Z]{1,3}\d+|R\d*C\d*|R\d+|C\d+)$/i;
 
-const WITHOUT_UNIT = ["index", "basis", "limits", "share", "level", "in_bed_share"];
+const WITHOUT_UNIT = ["index", "basis", "limits", "share", "level", "in_bed_share", "arrangement", "arcs"];
 
 function signature({ id, parameters }: Listed): string {
   return `${id}(${parameters.map(({ name, optional }) => (optional ? `[${name}]` : name)).join(", ")})`;
@@ -53,7 +55,7 @@ describe("the functions as Excel lists them", () => {
   let functions: Listed[] = [];
 
   beforeAll(async () => {
-    const files = ["uniformity", "application", "water", "summary", "demand"].map((name) =>
+    const files = ["uniformity", "application", "water", "summary", "layout", "demand"].map((name) =>
       fileURLToPath(new URL(`../../src/functions/${name}.ts`, import.meta.url)),
     );
     const { errors, metadataJson } = await generateCustomFunctionsMetadata(files);
