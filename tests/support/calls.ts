@@ -1,0 +1,98 @@
+import { caughtDepth } from "../../src/core/application/depth";
+import { caughtRate, headRate } from "../../src/core/application/rate";
+import { runTime } from "../../src/core/application/run-time";
+import { annualCost } from "../../src/core/cost/price";
+import { annualWater } from "../../src/core/cost/water";
+import { BUILT_IN_LIMITS } from "../../src/core/limits";
+import { mean } from "../../src/core/readings";
+import { type Bootstrap, bcaEnds, bcaShare, bootstrap } from "../../src/core/uniformity/bootstrap";
+import { christiansen } from "../../src/core/uniformity/christiansen";
+import { type CountedIndex, countedMean } from "../../src/core/uniformity/counted";
+import { distributionUniformity } from "../../src/core/uniformity/distribution";
+import { multiplier } from "../../src/core/uniformity/multiplier";
+import { normalCdf, normalQuantile } from "../../src/core/uniformity/normal";
+import { patchSchedulingCoefficient } from "../../src/core/uniformity/patch";
+import {
+  quarterSchedulingCoefficient,
+  schedulingCoefficient,
+  shareSchedulingCoefficient,
+} from "../../src/core/uniformity/scheduling-coefficient";
+
+const MANY = 100_000;
+
+const countedVariance: CountedIndex = (sorted, counts, total) => {
+  const m = countedMean(sorted, counts, total);
+  return sorted.reduce((sum, x, i) => sum + counts[i]! * (x - m) ** 2, 0) / total;
+};
+
+function resampled(readings: number[], index: CountedIndex): Bootstrap {
+  return bootstrap(Float64Array.from(readings).sort(), index, MANY);
+}
+
+function percentiles(readings: number[], index: CountedIndex, level: number): [number, number] {
+  return bcaEnds({ ...resampled(readings, index), bias: 0, acceleration: 0 }, level);
+}
+
+/** What a published case can call: functions of core by their own names, and a few built from them. */
+export const CALLS = {
+  annualCost,
+  annualWater,
+  bcaShare,
+  caughtDepth,
+  caughtRate,
+  christiansen,
+  distributionUniformity,
+  headRate,
+  mean,
+  multiplier,
+  normalCdf,
+  normalQuantile,
+  patchSchedulingCoefficient,
+  quarterSchedulingCoefficient,
+  runTime,
+  schedulingCoefficient,
+  shareSchedulingCoefficient,
+  builtInHigh: (measure: string) => BUILT_IN_LIMITS.find((limit) => limit.measure === measure)?.high,
+  normalCatches: (cans: number, variation: number) =>
+    Array.from({ length: cans }, (_, i) => 1 + variation * normalQuantile((i + 0.5) / cans)),
+  varianceOf: (readings: number[]) => resampled(readings, countedVariance).value,
+  varianceAcceleration: (readings: number[]) => resampled(readings, countedVariance).acceleration,
+  varianceEnds: (readings: number[], level: number) => bcaEnds(resampled(readings, countedVariance), level),
+  variancePercentiles: (readings: number[], level: number) => percentiles(readings, countedVariance, level),
+  meanEnds: (readings: number[], level: number) => bcaEnds(resampled(readings, countedMean), level),
+  meanPercentiles: (readings: number[], level: number) => percentiles(readings, countedMean, level),
+};
+
+/** A call as a case file writes it. */
+export interface Call {
+  function: string;
+  /** Values, or calls whose results are the values. */
+  arguments: unknown[];
+  /** Which end, where the result is a pair. */
+  end?: 0 | 1;
+  /** A change of unit. */
+  divideBy?: number;
+  over?: Call;
+  minus?: Call;
+}
+
+function isCall(value: unknown): value is Call {
+  return typeof value === "object" && value !== null && "function" in value;
+}
+
+/** The value of a call. */
+export function resultOf(call: Call): unknown {
+  const work = (CALLS as unknown as Record<string, (...values: unknown[]) => unknown>)[call.function];
+  if (!work) throw new Error(`no function "${call.function}" to call`);
+  const result = work(...call.arguments.map((value) => (isCall(value) ? resultOf(value) : value)));
+  if (call.end !== undefined) return (result as number[])[call.end];
+  if (call.over) return Number(result) / Number(resultOf(call.over));
+  if (call.minus) return Number(result) - Number(resultOf(call.minus));
+  return call.divideBy ? Number(result) / call.divideBy : result;
+}
+
+/** Every function that a call names, at any depth. */
+export function namesIn(call: Call): string[] {
+  const inner = [...call.arguments, call.over, call.minus].filter(isCall);
+  return [call.function, ...inner.flatMap(namesIn)];
+}
