@@ -20,10 +20,11 @@ export const SHARE_SLACK = 1e-9;
  * @example schedulingCoefficient([8, 10, 12, 10]) // 1.25
  */
 export function schedulingCoefficient(readings: ArrayLike<number>, m = mean(readings, 2)): number {
-  const driest = lowest(numbers(readings));
+  const catches = numbers(readings);
+  const driest = lowest(catches);
   if (!(driest > 0)) {
     const rule = "have no dry can (mark a can that was not read with x)";
-    throw new InputError("readings", rule, 0, { missing: true });
+    throw new InputError("readings", rule, 0, { place: `reading ${catches.indexOf(0) + 1}`, missing: true });
   }
   return m / driest;
 }
