@@ -18,6 +18,8 @@ import {
   shareSchedulingCoefficient,
 } from "../../src/core/uniformity/scheduling-coefficient";
 
+import { DEMAND } from "../core/demand/core";
+
 const MANY = 100_000;
 
 const countedVariance: CountedIndex = (sorted, counts, total) => {
@@ -35,6 +37,7 @@ function percentiles(readings: number[], index: CountedIndex, level: number): [n
 
 /** What a published case can call: functions of core by their own names, and a few built from them. */
 export const CALLS = {
+  ...DEMAND,
   annualCost,
   annualWater,
   bcaShare,
