@@ -40,7 +40,7 @@ export function countedDistribution(sorted: Float64Array, counts: Float64Array, 
     sum += taken * ((sorted[i] as number) - low);
     wanted -= taken;
   }
-  return (100 * (low + sum / quarter)) / wetMean(sorted, counts, total);
+  return 100 * ((low + sum / quarter) / wetMean(sorted, counts, total));
 }
 
 function wetMean(sorted: Float64Array, counts: Float64Array, total: number): number {

@@ -32,5 +32,5 @@ export function quarterCount(count: number): number {
  */
 export function distributionUniformity(readings: ArrayLike<number>, m = mean(readings, QUARTER_NEEDS)): number {
   enough(readings.length, QUARTER_NEEDS);
-  return (100 * lowestMean(readings, quarterCount(readings.length))) / m;
+  return 100 * (lowestMean(readings, quarterCount(readings.length)) / m);
 }
