@@ -49,7 +49,8 @@ export interface Desk {
 }
 
 export interface Desks {
-  open(query?: string): Promise<Desk>;
+  /** Opens the page anew and closes the one before; `first` runs in it before any of its own scripts. */
+  open(query?: string, first?: () => void): Promise<Desk>;
   close(): Promise<void>;
 }
 
@@ -62,8 +63,13 @@ export async function desks(): Promise<Desks> {
   });
   const { port } = server.address() as AddressInfo;
 
-  async function open(query = ""): Promise<Desk> {
+  let before: Page | undefined;
+
+  async function open(query = "", first?: () => void): Promise<Desk> {
+    await before?.close();
     const page = await browser.newPage({ viewport: { width: 1600, height: 900 } });
+    before = page;
+    if (first) await page.addInitScript(first);
     const complaints: string[] = [];
     page.on("pageerror", (error) => complaints.push(error.message));
     page.on("console", (message) => {

@@ -1,0 +1,100 @@
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type Desks, desks } from "./desk-page";
+
+let all: Desks;
+beforeAll(async () => {
+  all = await desks();
+});
+afterAll(() => all?.close());
+
+describe("calculation at the desk", () => {
+  test("sorting a range leaves it as it is for every other formula", async () => {
+    const desk = await all.open();
+    const cans = (await desk.read("B2:B26")).flat() as number[];
+    await desk.write("N1:Q1", [
+      ["=SORT(B2:B26)", "=SUMPRODUCT(A2:A26,B2:B26)", "=INDEX(B2:B26,5)", '=CANFALL.DEPTH.CAUGHT(B2:B26,"mm")'],
+    ]);
+    const changed = [40, ...cans.slice(1)];
+    for (const readings of [cans, changed]) {
+      await desk.write("B2", readings[0]!);
+      const sum = readings.reduce((total, reading, i) => total + reading * (i + 1), 0);
+      expect((await desk.read("N1:N25")).flat()).toEqual([...readings].sort((a, b) => a - b));
+      expect(await desk.read("O1:P1")).toEqual([[sum, readings[4]]]);
+      expect((await desk.read("Q1:Q25")).flat()).toEqual(readings);
+      expect((await desk.read("B2:B26")).flat()).toEqual(readings);
+    }
+  });
+
+  test("a function that throws shows an error and stops no other formula", async () => {
+    const desk = await all.open("", () => {
+      let kept: unknown;
+      type Work = (...given: unknown[]) => unknown;
+      Object.defineProperty(globalThis, "CustomFunctions", {
+        get: () => kept,
+        set: (theirs: { associate(id: string, work: Work): void }) => {
+          const broken = () => {
+            throw new TypeError("broken for the test");
+          };
+          kept = {
+            ...theirs,
+            associate: (id: string, work: Work) => theirs.associate(id, id === "MAR" ? broken : work),
+          };
+        },
+      });
+    });
+    await desk.write("N1:N2", [["=CANFALL.MAR(B2:B26,15,100)"], ["=CANFALL.SC.CAN(B2:B4)"]]);
+    expect(await desk.read("N1:N2")).toEqual([[{ error: "#VALUE!" }], [50 / 3 / 15]]); // (15 + 17 + 18) / 3 / 15
+    await desk.write("B2", 16);
+    expect(await desk.read("N1:N2")).toEqual([[{ error: "#VALUE!" }], [51 / 3 / 16]]);
+  });
+
+  test.each(["", "?blank=null", "?blank=empty"])("a blank can is skipped with %j", async (query) => {
+    const desk = await all.open(query);
+    await desk.write("N1:N4", [[20], [""], [30], [40]]);
+    await desk.write("N5", "=CANFALL.SC.CAN(N1:N4)");
+    expect(await desk.read("N5")).toEqual([[1.5]]); // (20 + 30 + 40) / 3 / 20
+  });
+
+  test("a blank can that arrives as 0 is a dry can unless the range is wrapped", async () => {
+    const desk = await all.open("?blank=zero");
+    await desk.write("N1:N4", [[20], [""], [30], [40]]);
+    await desk.write("N5:N6", [["=CANFALL.SC.CAN(N1:N4)"], ['=CANFALL.SC.CAN(IF(N1:N4="","x",N1:N4))']]);
+    const [[dry], [wrapped]] = (await desk.read("N5:N6")) as [[{ error: string; message: string }], [number]];
+    expect(dry.error).toBe("#N/A");
+    expect(dry.message).toMatch(/^readings must have no dry can \(mark a can that was not read with x\), got 0/);
+    expect(wrapped).toBe(1.5);
+  });
+
+  test.each(["?blank=zero", "?blank=null", "?blank=empty"])(
+    "an argument left out takes its default with %j",
+    async (query) => {
+      const desk = await all.open(query);
+      await desk.write("N1:N3", [
+        ["=CANFALL.RUNTIME(B2:B26,15,100,9.4)"],
+        ['=CANFALL.RUNTIME(B2:B26,15,100,9.4,"can")'],
+        ["=CANFALL.WATER.ANNUAL(B2:B26,180,9.4,300,,1)-CANFALL.WATER.ANNUAL(B2:B26,180,9.4,300)"],
+      ]);
+      const [[short], [long], [difference]] = (await desk.read("N1:N3")) as [[number], [number], [number]];
+      expect(short).toBeGreaterThan(0);
+      expect(short).toBe(long);
+      expect(difference).toBe(0);
+    },
+  );
+
+  test("an error in a cell that a function reads is the function's error", async () => {
+    const desk = await all.open();
+    await desk.write("N1:N3", [[20], ["=1/0"], [30]]);
+    await desk.write("N4", "=CANFALL.SC.CAN(N1:N3)");
+    expect(await desk.read("N4")).toEqual([[{ error: "#DIV/0!" }]]);
+  });
+
+  test("a table that has no room says so and comes back once there is room", async () => {
+    const desk = await all.open();
+    await desk.write("N1:N3", [[20], [25], [30]]);
+    await desk.write("P2", "in the way");
+    await desk.write("P1", '=CANFALL.DEPTH.CAUGHT(N1:N3,"mm")');
+    expect(await desk.read("P1:P3")).toEqual([[{ error: "#SPILL!" }], ["in the way"], [null]]);
+    await desk.write("P2", "");
+    expect(await desk.read("P1:P3")).toEqual([[20], [25], [30]]);
+  });
+});

@@ -1,0 +1,99 @@
+import { readFile } from "node:fs/promises";
+import { Workbook } from "@cj-tech-master/excelts";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { sampleFile, unseen } from "../hosts/xlsx-sample";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+beforeAll(async () => {
+  all = await desks();
+});
+afterAll(() => all?.close());
+
+async function opened(bytes: Uint8Array): Promise<Desk> {
+  const desk = await all.open();
+  const [chooser] = await Promise.all([
+    desk.page.waitForEvent("filechooser"),
+    desk.page.getByRole("button", { name: "Open .xlsx" }).click(),
+  ]);
+  await chooser.setFiles({ name: "bed 7.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
+  await desk.page.getByText("bed 7.xlsx", { exact: true }).waitFor();
+  return desk;
+}
+
+async function saved(desk: Desk): Promise<Uint8Array> {
+  const [download] = await Promise.all([
+    desk.page.waitForEvent("download"),
+    desk.page.getByRole("button", { name: "Save .xlsx" }).click(),
+  ]);
+  return new Uint8Array(await readFile(await download.path()));
+}
+
+async function load(bytes: Uint8Array): Promise<Workbook> {
+  const workbook = new Workbook();
+  await workbook.xlsx.load(bytes);
+  return workbook;
+}
+
+describe("files at the desk", () => {
+  test("a file opens with its functions calculated, in either form that files hold", async () => {
+    const desk = await opened(await sampleFile());
+    expect(await desk.read("A1:B4", "Bed 7")).toEqual([
+      ["Caught [mL]", "Driest can"],
+      [20, 1.5], // (20 + 30 + 40) / 3 / 20
+      [30, { error: "#N/A", message: expect.stringContaining("at least 4") }],
+      [40, 90],
+    ]);
+    expect(await desk.read("D1:D3", "Bed 7")).toEqual([[20], [30], [40]]);
+    expect(await desk.page.evaluate(() => window.desk.host.inputs({ sheet: "Bed 7", address: "B2:D3" }))).toEqual([
+      ["=CANFALL.SC.CAN(A2:A4)", "", ""],
+      ["=CANFALL.SC.QUARTER(A2:A5)", "", ""],
+    ]);
+  });
+
+  test("saving changes what was changed and keeps all that the desk does not show", async () => {
+    const before = await sampleFile();
+    const desk = await opened(before);
+    await desk.write("A2:A5", [[10], [30], [40], [40]], "Bed 7");
+    await desk.write("F1", "=CANFALL.SC.CAN(A2:A5)", "Bed 7");
+    const after = await saved(desk);
+    expect(await unseen(after)).toEqual(await unseen(before));
+    const sheet = (await load(after)).getWorksheet("Bed 7")!;
+    expect(sheet.getCell("A2").value).toBe(10);
+    expect(sheet.getCell("B4").value).toEqual({ formula: "SUM(A2:A4)", result: 80 });
+    expect(sheet.getCell("F1").value).toMatchObject({
+      formula: "_xldudf_CANFALL_SC_CAN(A2:A5)",
+      result: 3, // (10 + 30 + 40 + 40) / 4 / 10
+      shareType: "array",
+      ref: "F1",
+      isDynamicArray: true,
+    });
+    expect(sheet.getCell("D1").value).toMatchObject({ ref: "D1:D3", result: 10 });
+  });
+
+  test("the example saves as a file that opens again with the same values", async () => {
+    const desk = await all.open();
+    const values = await desk.read("A1:L26");
+    const file = await saved(desk);
+    const again = await opened(file);
+    expect(await again.read("A1:L26")).toEqual(values);
+    expect(await again.page.evaluate(() => window.desk.host.named("Cans_Readings"))).toEqual({
+      sheet: "Example",
+      address: "B2:B26",
+    });
+    const sheet = (await load(file)).getWorksheet("Example")!;
+    expect(sheet.getCell("A1").font?.bold).toBe(true);
+    expect(sheet.getCell("E13").numFmt).toBe("0.00");
+  });
+
+  test("a file that is no workbook is refused in words and the open one stays", async () => {
+    const desk = await all.open();
+    const [chooser] = await Promise.all([
+      desk.page.waitForEvent("filechooser"),
+      desk.page.getByRole("button", { name: "Open .xlsx" }).click(),
+    ]);
+    await chooser.setFiles({ name: "notes.xlsx", mimeType: "text/plain", buffer: Buffer.from("no workbook") });
+    await desk.page.getByText("Opening notes.xlsx failed").waitFor();
+    expect(await desk.read("B2")).toEqual([[15]]);
+  });
+});
