@@ -26,6 +26,7 @@ const STYLES = {
   whole: { n: { pattern: "#,##0" }, bg: { rgb: "#e6f4f2" } },
   summaryHead: { bl: 1, bg: { rgb: "#c7eae5" }, cl: { rgb: "#003c30" } },
   summary: { n: { pattern: "0.00" } },
+  count: { n: { pattern: "0" } },
 } satisfies Record<string, IStyleData>;
 
 type Style = keyof typeof STYLES;
@@ -76,7 +77,8 @@ function exampleCells(): Cells {
   for (let column = 7; column < 12; column++) put(4, column, column === 7 ? "Bed from above [mL]" : "", "head");
   BED.forEach((line, i) => {
     line.forEach((_, j) => {
-      put(5 + i, 7 + j, `=B${2 + i * 5 + j}`, "map");
+      const can = `B${2 + i * 5 + j}`;
+      put(5 + i, 7 + j, `=IF(${can}="","x",${can})`, "map");
     });
   });
   ["Answer", "Value", "Unit"].forEach((word, i) => {
@@ -90,14 +92,17 @@ function exampleCells(): Cells {
   put(17, 6, "%");
   for (let column = 3; column < 10; column++) {
     put(19, column, "", "summaryHead");
-    for (let row = 20; row < 27; row++) put(row, column, "", "summary");
+    for (let row = 20; row < 27; row++) put(row, column, "", row < 22 ? "count" : "summary");
   }
   put(19, 3, `=CANFALL.SUMMARY(${WRAPPED},${TEST})`, "summaryHead");
   return cells;
 }
 
 const NAMES = { Cans_Readings: "$B$2:$B$26", Test_Minutes: "$E$5", Can_Mouth_mm: "$E$6", Net_Depth_mm: "$E$7" };
-const WIDTHS = [48, 116, 20, 216, 84, 96, 72, 72, 92, 132, 72, 72];
+const WIDTHS = [48, 116, 20, 216, 84, 96, 72, 72, 72, 72, 72, 72];
+
+/** What is selected when the desk opens, so that the pane shows its figures at once. */
+export const EXAMPLE_READINGS = { sheet: SHEET, address: "B2:B26" };
 
 /** The workbook that the desk opens with. */
 export function exampleWorkbook(): Partial<IWorkbookData> {

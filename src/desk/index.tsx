@@ -9,7 +9,7 @@ import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk";
 import { Pane } from "../taskpane/pane";
 import type { Blank } from "./arguments";
-import { exampleWorkbook } from "./example";
+import { EXAMPLE_READINGS, exampleWorkbook } from "./example";
 import { fileButtons } from "./file-buttons";
 import { Files } from "./files";
 import { startGrid } from "./grid";
@@ -40,6 +40,7 @@ async function start(): Promise<void> {
   mendSort(grid.injector);
   grid.api.getFormula().executeCalculation();
   const host = deskHost(grid);
+  await host.select(EXAMPLE_READINGS);
   await showMessages(host, part("message"));
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
   const files = new Files(grid, host);

@@ -77,8 +77,9 @@ export function MeasureTable({ audit }: { audit: Audit }) {
       </table>
       {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">
-        The interval: the true value of the bed lies inside about nine times in ten when cans are independent; fewer
-        with few cans.{values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
+        The interval should hold the true value of the bed nine times in ten. In simulated beds it did so about eight
+        times in ten with 16 cans, and 84 to 95 times in a hundred with 24 or more.
+        {values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
       </p>
     </>
   );
