@@ -51,7 +51,7 @@ export function checkedCells(plan: Plan): Cells {
   checkArcs(plan);
   const cells = cellsOfBed(width, length, cell);
   const reach = profile.distances[profile.distances.length - 1] as number;
-  if (!(Math.max(cells.cellWidth, cells.cellLength) <= reach)) {
+  if (!(Math.min(cell, Math.max(cells.cellWidth, cells.cellLength)) <= reach)) {
     throw new InputError("cell", `be at most the throw, ${reach} m`, cell);
   }
   if (!(Math.min(cells.cellWidth, cells.cellLength) * FINEST >= reach)) {

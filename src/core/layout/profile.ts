@@ -60,7 +60,7 @@ export function namedProfile(shape: ShapeName, radius: number, flow: number): Pr
  * @param distances Distances from the head [m], from 0 upwards
  * @param rates Rate at each, any one unit, each 0 or more, not all 0
  * @param flow Flow of a head that throws a full circle, Q [L/h], more than 0
- * @returns Rates [mm/h] against distances [m]
+ * @returns Rates [mm/h] against distances [m], without the rows beyond the throw
  * @throws InputError if distances do not start at 0 or do not rise, a rate is below 0, or all the rates are 0
  * @source common practice
  * @example measuredProfile([0, 2], [10, 0], 4 * Math.PI).rates[0] // 3
@@ -85,7 +85,8 @@ export function measuredProfile(distances: ArrayLike<number>, rates: ArrayLike<n
       throw new InputError("profile", "have rates of 0 or from 1e-9 to 1e9", rate, { place: `row ${i + 1}, column 2` });
     }
   });
-  return scaled(reaches, heights, flow);
+  const wetRows = heights.reduce((last, rate, i) => (rate > 0 ? i : last), 0) + 2;
+  return scaled(reaches.subarray(0, wetRows), heights.subarray(0, wetRows), flow);
 }
 
 /**

@@ -32,6 +32,7 @@ const stands = fc.constantFrom<{ arrangement: Arrangement; arcs: Arcs }>(
 export function smoothProfile(radius: number, flow: number): fc.Arbitrary<Profile> {
   const points = fc
     .array(fc.tuple(between(0.1, 1), fc.oneof(fc.constant(0), between(0.01, 5))), { minLength: 1, maxLength: 6 })
+    .filter((steps) => steps.length === 1 || (steps.at(-1)?.[1] as number) > 0)
     .map((steps) => {
       const distances = [0];
       for (const [step] of steps) distances.push((distances.at(-1) as number) + step);
