@@ -22,10 +22,10 @@ function* byDefinition(state: bigint[]): Generator32 {
 type Generator32 = globalThis.Generator<number, never, undefined>;
 
 describe("the random generator", () => {
-  it("is xoshiro128**, by the first words that the public test of a statistics library prints (from memory)", () => {
+  it("is xoshiro128**, by the first words that the authors' own C program prints from the state 1, 2, 3, 4", () => {
     const words = byDefinition([1n, 2n, 3n, 4n]);
     const first = Array.from({ length: 6 }, () => words.next().value);
-    expect(first).toEqual([11520, 0, 5927040, 70819200, 2031721445, 1637235492]);
+    expect(first).toEqual([11520, 0, 5927040, 70819200, 2031721883, 1637235492]);
   });
 
   it("counts the places that those words stand for, one word a place in a large range", () => {
