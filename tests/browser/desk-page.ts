@@ -43,6 +43,8 @@ export interface Desk {
   page: Page;
   /** What the page complained about since it opened. */
   complaints: string[];
+  /** Every address it asked for. */
+  requests: string[];
   /** Values once all is calculated. */
   read(address: string, sheet?: string): Promise<Cell[][]>;
   write(address: string, inputs: Input | Input[][], sheet?: string): Promise<void>;
@@ -75,12 +77,15 @@ export async function desks(): Promise<Desks> {
     page.on("console", (message) => {
       if (message.type() === "error") complaints.push(message.text());
     });
+    const requests: string[] = [];
+    page.on("request", (request) => requests.push(request.url()));
     await page.goto(`http://127.0.0.1:${port}/${query}`);
     await page.waitForFunction(() => "desk" in window);
     await page.evaluate(() => window.desk.settled());
     return {
       page,
       complaints,
+      requests,
       read: (address, sheet = "Example") =>
         page.evaluate(
           async (asked) => {

@@ -38,6 +38,34 @@ describe("typing at the desk", () => {
     });
   });
 
+  test("the summary typed over the cans spills its table", async () => {
+    const desk = await all.open();
+    const cans = (await desk.read("B2:B26")).flat() as number[];
+    await type(desk, "=canfall.summary(b30:b54,15,100)");
+    await desk.write(
+      "B30:B54",
+      cans.map((can) => [can]),
+    );
+    const mean = cans.reduce((sum, can) => sum + can, 0) / cans.length;
+    const unevenness = cans.reduce((sum, can) => sum + Math.abs(can - mean), 0) / cans.length;
+    const [head, ...rows] = await desk.read("G13:M20");
+    expect(head).toEqual(["measure", "value", "unit", "low", "high", "limit", "verdict"]);
+    expect(rows.map(([measure, , unit]) => [measure, unit])).toEqual([
+      ["Cans counted", "cans"],
+      ["Dry cans", "cans"],
+      ["Mean application rate", "mm/h"],
+      ["CU (Christiansen)", "%"],
+      ["DU (low quarter)", "%"],
+      ["SC (driest of 25 cans)", ""],
+      ["SC (low quarter)", ""],
+    ]);
+    const values = rows.map(([, value]) => value);
+    expect(values.slice(0, 2)).toEqual([25, 0]);
+    expect(values[2]).toBeCloseTo(((mean * 1000) / (Math.PI * 50 ** 2)) * (60 / 15), 10);
+    expect(values[3]).toBeCloseTo(100 * (1 - unevenness / mean), 10);
+    expect(values[5]).toBeCloseTo(mean / Math.min(...cans), 10);
+  });
+
   test("an error carries the message of the function, under the grid too", async () => {
     const desk = await all.open();
     await desk.write("B4", "12 ml");
@@ -46,6 +74,16 @@ describe("typing at the desk", () => {
     expect(await desk.read("G13")).toEqual([[{ error: "#VALUE!", message }]]);
     await desk.page.mouse.click(G13.x, G13.y);
     await expect.poll(() => desk.page.textContent("#message")).toBe(`G13 shows #VALUE!: ${message}`);
+  });
+
+  test("nothing is fetched from anywhere but the page's own address", async () => {
+    const desk = await all.open();
+    expect(desk.requests.length).toBeGreaterThan(2);
+    const home = new URL(desk.page.url()).origin;
+    expect(
+      desk.requests.filter((address) => !/^(data|blob):/.test(address) && new URL(address).origin !== home),
+    ).toEqual([]);
+    expect(desk.complaints).toEqual([]);
   });
 
   test("the list of functions says what each one is while its name is typed", async () => {

@@ -1,0 +1,53 @@
+import { execFile } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { promisify } from "node:util";
+import { gzipSync } from "node:zlib";
+import { beforeAll, describe, expect, test } from "vitest";
+import { productionBuild } from "./dist";
+
+const ROOT = resolve(import.meta.dirname, "../..");
+const WEBPACK = join(ROOT, "node_modules/webpack/bin/webpack.js");
+const KB = 1000;
+
+let dist: string;
+beforeAll(async () => {
+  dist = await productionBuild();
+});
+
+const text = (name: string): string => readFileSync(join(dist, name), "utf8");
+const zipped = (name: string): number => gzipSync(readFileSync(join(dist, name)), { level: 9 }).length;
+
+describe("the production build", () => {
+  test("functions.js takes at most 15 kB, zipped", () => {
+    expect(zipped("functions.js")).toBeLessThanOrEqual(15 * KB);
+  });
+
+  test("the pane's first load takes at most 300 kB, zipped", () => {
+    const scripts = [...text("taskpane.html").matchAll(/src="([^":]+)"/g)].map(([, name]) => name!);
+    expect(scripts).toEqual(["functions.js", "taskpane.js"]);
+    expect(scripts.reduce((sum, name) => sum + zipped(name), 0)).toBeLessThanOrEqual(300 * KB);
+  });
+
+  test("no file that Excel reads names localhost", () => {
+    for (const name of ["manifest.xml", "functions.json", "taskpane.html"])
+      expect(text(name)).not.toContain("localhost");
+  });
+
+  test("every described function is associated with its code", () => {
+    const { functions } = JSON.parse(text("functions.json")) as { functions: { id: string }[] };
+    const code = text("functions.js");
+    expect(functions.length).toBeGreaterThan(0);
+    for (const { id } of functions) expect(code).toContain(`CustomFunctions.associate("${id}"`);
+  });
+
+  test("it is refused without an https address to be served from", async () => {
+    const build = promisify(execFile)("node", [WEBPACK, "--env", "production"], {
+      cwd: ROOT,
+      env: { ...process.env, CANFALL_URL: "http://localhost:3000/" },
+    });
+    await expect(build).rejects.toThrow(
+      "CANFALL_URL must be the https address that dist/ will be served from, such as https://example.org/",
+    );
+  });
+});
