@@ -1,14 +1,19 @@
 import { numbers } from "./readings";
 
-const DIGITS = 2048;
+/** A digit of the radix selection has 15 bits, so three digits cover either half of a double. */
+const DIGIT_BITS = 15;
+/** This many are simply sorted. */
 const FEW = 2048;
-const LAST_WORD = 0xffffffff;
-const ALL_BITS = -1;
+/** A digit that leaves at most this share of the numbers is worth copying them out. */
+const WORTH_A_COPY = 1 / 16;
 /** Makes -0 the same as 0. */
 const WITHOUT_SIGN = 0x7fffffff;
 
-const scratch = new Float64Array(1);
-const scratchWords = new Uint32Array(scratch.buffer);
+/** Where one half of the wanted bit pattern lies: from `first` to `first + span`. */
+interface Span {
+  first: number;
+  span: number;
+}
 
 /**
  * The k-th smallest of finite numbers that are each 0 or more; k counts from 1. The values stay as they are.
@@ -16,87 +21,75 @@ const scratchWords = new Uint32Array(scratch.buffer);
  * A radix selection: the bit pattern of such a double, read as a whole number, is in the same order as the doubles.
  */
 export function kthSmallest(values: ArrayLike<number>, k: number): number {
-  const catches = numbers(values);
-  if (catches.length <= FEW) return ranked(catches, 0, Infinity, catches.length, k);
-  const words = new Uint32Array(catches.buffer, catches.byteOffset, 2 * catches.length);
-  const counts = new Uint32Array(DIGITS);
-  let low = 0;
-  let high = Infinity;
+  let left = numbers(values);
+  if (left.length <= FEW) return sorted(left, k);
+  const upper: Span = { first: 0, span: WITHOUT_SIGN };
+  const lower: Span = { first: 0, span: 0xffffffff };
+  const counts = new Uint32Array(2 ** DIGIT_BITS);
   let rank = k;
-  for (;;) {
-    [low, high] = tightened(catches, low, high);
-    if (low === high) return low;
-    const upper = wordOf(low, 1) !== wordOf(high, 1);
-    const half = upper ? 1 : 0;
-    const mask = upper ? WITHOUT_SIGN : ALL_BITS;
-    const first = wordOf(low, half);
-    const shift = Math.max(0, 32 - Math.clz32(wordOf(high, half) - first) - 11);
-    counts.fill(0);
-    for (let i = 0; i < catches.length; i += 1) {
-      const x = catches[i] as number;
-      if (x >= low && x <= high) {
-        const digit = (((words[2 * i + half] as number) & mask) - first) >>> shift;
-        counts[digit] = (counts[digit] as number) + 1;
-      }
-    }
+  while (upper.span > 0 || lower.span > 0) {
+    const half = upper.span > 0 ? upper : lower;
+    const shift = Math.max(0, 32 - Math.clz32(half.span) - DIGIT_BITS);
+    countDigits(left, upper, lower, shift, counts.fill(0));
     let digit = 0;
     while ((counts[digit] as number) < rank) {
       rank -= counts[digit] as number;
       digit += 1;
     }
-    const start = first + digit * 2 ** shift;
-    const end = Math.min(start + 2 ** shift - 1, LAST_WORD);
-    const base = wordOf(low, 1);
-    const nextLow = upper ? double(start, 0) : double(base, start);
-    const nextHigh = upper ? double(end, LAST_WORD) : double(base, end);
-    low = Math.max(low, nextLow);
-    high = Math.min(high, nextHigh);
-    if ((counts[digit] as number) <= FEW) return ranked(catches, low, high, counts[digit] as number, rank);
+    const start = digit * 2 ** shift;
+    half.first += start;
+    half.span = Math.min(2 ** shift - 1, half.span - start);
+    const found = counts[digit] as number;
+    if (found <= left.length * WORTH_A_COPY) left = within(left, upper, lower, found);
+    if (left.length <= FEW) return sorted(left, rank);
   }
+  return new Float64Array(Uint32Array.of(lower.first, upper.first).buffer)[0] as number;
 }
 
 /** The mean of the k smallest of numbers that are each 0 or more. */
 export function lowestMean(values: ArrayLike<number>, k: number): number {
   const catches = numbers(values);
   const top = kthSmallest(catches, k);
-  let short = 0;
-  for (let i = 0; i < catches.length; i += 1) short += Math.max(0, top - (catches[i] as number));
-  return top - short / k;
-}
-
-function tightened(catches: Float64Array, low: number, high: number): [number, number] {
-  let least = Infinity;
-  let most = 0;
+  let twiceShort = 0;
   for (let i = 0; i < catches.length; i += 1) {
-    const x = catches[i] as number;
-    if (x >= low && x <= high) {
-      if (x < least) least = x;
-      if (x > most) most = x;
-    }
+    const gap = top - (catches[i] as number);
+    twiceShort += gap + Math.abs(gap);
   }
-  return [least + 0, most];
+  return top - twiceShort / 2 / k;
 }
 
-function ranked(catches: Float64Array, low: number, high: number, count: number, rank: number): number {
-  const few = new Float64Array(count);
+function countDigits(left: Float64Array, upper: Span, lower: Span, shift: number, counts: Uint32Array): void {
+  const words = wordsOf(left);
+  const fromUpper = upper.span > 0;
+  const { first, span } = upper;
+  for (let i = 0; i < words.length; i += 2) {
+    const above = (((words[i + 1] as number) & WITHOUT_SIGN) - first) >>> 0;
+    if (above > span) continue;
+    const place = fromUpper ? above : ((words[i] as number) - lower.first) >>> 0;
+    if (!fromUpper && place > lower.span) continue;
+    const digit = place >>> shift;
+    counts[digit] = (counts[digit] as number) + 1;
+  }
+}
+
+function within(left: Float64Array, upper: Span, lower: Span, count: number): Float64Array {
+  const words = wordsOf(left);
+  const { first, span } = upper;
+  const kept = new Float64Array(count);
   let filled = 0;
-  for (let i = 0; i < catches.length; i += 1) {
-    const x = catches[i] as number;
-    if (x >= low && x <= high) {
-      few[filled] = x;
-      filled += 1;
-    }
+  for (let i = 0; i < left.length; i += 1) {
+    const above = (((words[2 * i + 1] as number) & WITHOUT_SIGN) - first) >>> 0;
+    if (above > span || ((words[2 * i] as number) - lower.first) >>> 0 > lower.span) continue;
+    kept[filled] = left[i] as number;
+    filled += 1;
   }
-  return few.sort()[rank - 1] as number;
+  return kept;
 }
 
-function wordOf(value: number, half: 0 | 1): number {
-  scratch[0] = value;
-  return scratchWords[half] as number;
+function wordsOf(numbers: Float64Array): Uint32Array {
+  return new Uint32Array(numbers.buffer, numbers.byteOffset, 2 * numbers.length);
 }
 
-function double(upper: number, lower: number): number {
-  scratchWords[1] = upper;
-  scratchWords[0] = lower;
-  return scratch[0] as number;
+function sorted(numbers: Float64Array, rank: number): number {
+  return numbers.slice().sort()[rank - 1] as number;
 }

@@ -31,7 +31,10 @@ export function schedulingCoefficient(readings: ArrayLike<number>, m = mean(read
 
 function lowest(catches: Float64Array): number {
   let low = Infinity;
-  for (let i = 0; i < catches.length; i += 1) low = Math.min(low, catches[i] as number);
+  for (let i = 0; i < catches.length; i += 1) {
+    const x = catches[i] as number;
+    if (x < low) low = x;
+  }
   return low;
 }
 
