@@ -98,12 +98,13 @@ function head(stand: Stand, flow: number, [i, across]: [number, number], [j, alo
     const x = (width * (i + 0.5)) / across;
     return { x, y: (length * (j + 0.5)) / along, flow, times: 1, across: 0, along: 0 };
   }
-  const place = { x: (width * i) / (across - 1), y: (length * j) / (along - 1) };
-  if (arcs === "full") return { ...place, flow, times: 1, across: 0, along: 0 };
+  const x = (width * i) / (across - 1);
+  const y = (length * j) / (along - 1);
+  if (arcs === "full") return { x, y, flow, times: 1, across: 0, along: 0 };
   const sides = { across: inward(i, across), along: inward(j, along) };
   const part = (sides.across === 0 ? 1 : 0.5) * (sides.along === 0 ? 1 : 0.5);
   const matched = arcs === "matched";
-  return { ...place, ...sides, flow: matched ? flow * part : flow, times: matched ? 1 : 1 / part };
+  return { x, y, flow: matched ? flow * part : flow, times: matched ? 1 : 1 / part, ...sides };
 }
 
 function inward(i: number, count: number): Side {

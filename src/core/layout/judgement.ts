@@ -1,4 +1,5 @@
 import { InputError } from "../errors";
+import { mean } from "../readings";
 import { christiansen } from "../uniformity/christiansen";
 import { distributionUniformity } from "../uniformity/distribution";
 import type { PlannedCoverage } from "./coverage";
@@ -58,17 +59,18 @@ export function judgement({ heads, rates, cells, inside, outside }: PlannedCover
   }
   if (!(inside > 0)) throw new InputError("layout", "wet the bed", 0, { missing: true });
   const flow = heads.reduce((sum, head) => sum + head.flow, 0);
-  const meanRate = inside / (values.length * cells.cellWidth * cells.cellLength);
+  const meanRate = mean(values, FEWEST_CELLS);
   const thrown = flow / (values.length * cells.cellWidth * cells.cellLength);
-  const distribution = distributionUniformity(values);
+  const distribution = distributionUniformity(values, meanRate);
   const quarter = (meanRate * distribution) / 100;
-  const driest = values.reduce((low, rate) => Math.min(low, rate), Infinity);
+  let driest = Infinity;
+  for (let cell = 0; cell < values.length; cell += 1) driest = Math.min(driest, values[cell] as number);
   const dry = driest < DRY_SHARE * meanRate;
   return {
     heads: heads.length,
     flow,
     meanRate,
-    christiansen: christiansen(values),
+    christiansen: christiansen(values, meanRate),
     distribution,
     driestCoefficient: dry ? DRY_SPOTS : meanRate / driest,
     quarterCoefficient: quarter > 0 ? meanRate / quarter : DRY_SPOTS,

@@ -45,8 +45,8 @@ export function overlap(cells: Cells, heads: Head[], profile: Profile): Coverage
     const column = Math.floor(x / cellWidth + 1 / PARTS);
     const row = Math.floor(y / cellLength + 1 / PARTS);
     const place = { x: x - column * cellWidth, y: y - row * cellLength, across, along };
-    const key = [place.x / cellWidth, place.y / cellLength].map((part) => Math.round(part * PARTS)).join();
-    const name = `${key},${across},${along}`;
+    const alike = `${Math.round((place.x / cellWidth) * PARTS)},${Math.round((place.y / cellLength) * PARTS)}`;
+    const name = `${alike},${across},${along}`;
     let shared = stamps.get(name);
     if (!shared) {
       shared = stamp(place, cells, profile);
