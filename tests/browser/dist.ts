@@ -33,16 +33,23 @@ function locked(): boolean {
   }
 }
 
+async function build(): Promise<void> {
+  try {
+    await promisify(execFile)("node", [join(ROOT, "node_modules/webpack/bin/webpack.js"), "--env", "production"], {
+      cwd: ROOT,
+      env: { ...process.env, CANFALL_URL: process.env.CANFALL_URL ?? "https://canfall.example/" },
+    });
+  } catch (problem) {
+    const { stdout = "", stderr = "" } = problem as { stdout?: string; stderr?: string };
+    throw new Error(`the production build must succeed:\n${stdout}${stderr}`);
+  }
+}
+
 /** The folder of the production build; builds it where a source is newer. */
 export async function productionBuild(): Promise<string> {
   while (!locked()) await new Promise((done) => setTimeout(done, 500));
   try {
-    if (!fresh()) {
-      await promisify(execFile)("node", [join(ROOT, "node_modules/webpack/bin/webpack.js"), "--env", "production"], {
-        cwd: ROOT,
-        env: { ...process.env, CANFALL_URL: process.env.CANFALL_URL ?? "https://canfall.example/" },
-      });
-    }
+    if (!fresh()) await build();
   } finally {
     rmdirSync(LOCK);
   }
