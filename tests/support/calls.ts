@@ -20,15 +20,23 @@ import {
 
 import { DEMAND } from "../core/demand/core";
 
-const MANY = 100_000;
+/** Enough that only the run that was printed has noise. */
+const MANY = 1_000_000;
 
 const countedVariance: CountedIndex = (sorted, counts, total) => {
   const m = countedMean(sorted, counts, total);
-  return sorted.reduce((sum, x, i) => sum + counts[i]! * (x - m) ** 2, 0) / total;
+  let squares = 0;
+  for (let i = 0; i < sorted.length; i += 1) squares += counts[i]! * (sorted[i]! - m) ** 2;
+  return squares / total;
 };
 
+const done = new Map<string, Bootstrap>();
+
 function resampled(readings: number[], index: CountedIndex): Bootstrap {
-  return bootstrap(Float64Array.from(readings).sort(), index, MANY);
+  const key = `${index.name} ${readings}`;
+  const known = done.get(key) ?? bootstrap(Float64Array.from(readings).sort(), index, MANY);
+  done.set(key, known);
+  return known;
 }
 
 function percentiles(readings: number[], index: CountedIndex, level: number): [number, number] {

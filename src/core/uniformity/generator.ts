@@ -1,5 +1,6 @@
-/** Up to this size one word gives two places; the chance of each is then off by its 4,096th part at most. */
-const PAIRED = 1024;
+/** Up to this size each half of a word gives a place; the chance of each is then off by its 256th part at most. */
+const HALVED = 256;
+const WORDS = 2 ** 32;
 
 /** The random generator xoshiro128** 1.1 (Blackman and Vigna, public domain). */
 export class Generator {
@@ -17,7 +18,7 @@ export class Generator {
       sum = (sum + 0x9e3779b9) | 0;
       let mixed = Math.imul(sum ^ (sum >>> 16), 0x85ebca6b);
       mixed = Math.imul(mixed ^ (mixed >>> 13), 0xc2b2ae35);
-      return (mixed ^ (mixed >>> 16)) >>> 0;
+      return mixed ^ (mixed >>> 16);
     });
     return new Generator(state);
   }
@@ -25,17 +26,16 @@ export class Generator {
   /** Draws as many places as `counts` has, each equally likely, and counts how often each came. */
   draw(counts: Float64Array): void {
     const size = counts.length;
-    const step = size / 2 ** 32;
-    const stride = size <= PAIRED ? 2 : 1;
+    const halved = size <= HALVED;
     const state = this.#state;
     let a = state[0] as number;
     let b = state[1] as number;
     let c = state[2] as number;
     let d = state[3] as number;
     counts.fill(0);
-    for (let i = 0; i < size; i += stride) {
+    for (let i = 0; i < size; i += halved ? 2 : 1) {
       const five = Math.imul(b, 5);
-      const word = Math.imul((five << 7) | (five >>> 25), 9) >>> 0;
+      const word = Math.imul((five << 7) | (five >>> 25), 9);
       const shifted = b << 9;
       c ^= a;
       d ^= b;
@@ -43,11 +43,10 @@ export class Generator {
       a ^= d;
       c ^= shifted;
       d = (d << 11) | (d >>> 21);
-      const position = word * step;
-      const place = position | 0;
+      const place = halved ? Math.imul(word >>> 16, size) >>> 16 : Math.floor((word >>> 0) * (size / WORDS));
       counts[place] = (counts[place] as number) + 1;
-      if (i + 1 < size && stride === 2) {
-        const second = ((position - place) * size) | 0;
+      if (halved && i + 1 < size) {
+        const second = Math.imul(word & 0xffff, size) >>> 16;
         counts[second] = (counts[second] as number) + 1;
       }
     }
