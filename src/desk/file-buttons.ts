@@ -15,11 +15,10 @@ export function fileButtons(files: Files, { open, save, name }: Parts): void {
   chooser.hidden = true;
   open.after(chooser);
 
-  const attempt = async (words: string, work: () => Promise<void>) => {
+  const attempt = async (words: string, work: () => Promise<string>) => {
     name.textContent = `${words} …`;
     try {
-      await work();
-      name.textContent = files.name;
+      name.textContent = await work();
     } catch (problem) {
       name.textContent = `${words} failed: ${problem instanceof Error ? problem.message : String(problem)}`;
     }
@@ -30,9 +29,17 @@ export function fileButtons(files: Files, { open, save, name }: Parts): void {
     const [file] = chooser.files ?? [];
     if (!file) return;
     chooser.value = "";
-    void attempt(`Opening ${file.name}`, async () => files.open(new Uint8Array(await file.arrayBuffer()), file.name));
+    void attempt(`Opening ${file.name}`, async () => {
+      await files.open(new Uint8Array(await file.arrayBuffer()), file.name);
+      return files.name;
+    });
   });
   save.addEventListener("click", () => {
-    void attempt(`Saving ${files.name}`, async () => download(await files.save(), files.name));
+    void attempt(`Saving ${files.name}`, async () => {
+      download(await files.save(), files.name);
+      const missing = files.leftOut();
+      if (missing.length === 0) return files.name;
+      return `${files.name}: saved without the ${missing.join(" and ")} that were made here`;
+    });
   });
 }

@@ -3,6 +3,7 @@ import type { Host } from "../hosts/host";
 import type { XlsxFile } from "../hosts/xlsx";
 import { bookChange } from "./book-change";
 import { type BookState, bookState } from "./book-state";
+import { leftOut } from "./left-out";
 import { gridWorkbook } from "./open-book";
 
 const EXCEL_FILE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -32,6 +33,11 @@ export class Files {
     this.opened = bookState(this.grid);
     api.getFormula().executeCalculation();
     await this.host.settled();
+  }
+
+  /** What was made at the desk that a saved file does not hold. */
+  leftOut(): string[] {
+    return leftOut(this.grid);
   }
 
   async save(): Promise<Uint8Array> {

@@ -1,6 +1,6 @@
 import type { Injector } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
-import "@univerjs/preset-sheets-core";
+import type {} from "@univerjs/preset-sheets-core";
 
 /** The running grid: its outer interface and the services behind it. */
 export interface Grid {
