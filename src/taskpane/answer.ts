@@ -1,11 +1,14 @@
 import type { Area, Host } from "../hosts/host";
+import { boxOf, reference } from "./address";
 import { type Audit, auditOf } from "./audit";
 import { CatchProblem } from "./catches";
 import { type Entries, type Entry, type EntryName, prefilled } from "./entries";
 import { readSettings, type Settings } from "./settings";
 
-/** What the pane shows for the selection: an audit, or the words that say why there is none. */
+/** What the pane shows: an audit of an area, or the words that say why there is none. */
 export interface Answer {
+  selected: Area;
+  /** The area shown: the selection, or the readings that are kept while one cell is selected. */
   area: Area;
   settings: Settings;
   prefilled: Partial<Record<EntryName, Entry>>;
@@ -17,13 +20,27 @@ export interface Answer {
 
 const same = (one: Area, other: Area) => one.sheet === other.sheet && one.address === other.address;
 
-/** Reads the selection and the settings, and works out what the pane shows. */
-export async function answerFor(host: Host, typed: Entries): Promise<Answer> {
-  const area = await host.selection();
+const isCell = (area: Area) => {
+  const { rows, columns } = boxOf(area);
+  return rows * columns === 1;
+};
+
+/** One cell is where somebody types, not a bed: the last readings stay, or else the workbook's own. */
+async function areaShown(host: Host, selected: Area, last: Area | null): Promise<Area> {
+  if (!isCell(selected)) return selected;
+  if (last && (await host.sheets()).includes(last.sheet)) return last;
+  return (await host.named("Cans_Readings")) ?? selected;
+}
+
+/** Reads the area to show and the settings, and works out what the pane shows; `last` is the last area of readings. */
+export async function answerFor(host: Host, typed: Entries, last: Area | null): Promise<Answer> {
+  const selected = await host.selection();
+  const area = await areaShown(host, selected, last);
   const found = await prefilled(host, typed);
   const settings = await readSettings(host, { ...typed, ...found });
   const cells = await host.read(area);
-  const answer = { area, settings, prefilled: found, audit: null, problem: "", offer: null };
+  const answer = { selected, area, settings, prefilled: found, audit: null, problem: "", offer: null };
+  if (isCell(area)) return { ...answer, problem: `${reference(area)} is one cell` };
   try {
     return { ...answer, audit: auditOf(area, cells, settings) };
   } catch (error) {

@@ -29,12 +29,12 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
       <TestSettings
         entries={entries}
         settings={answer?.settings ?? null}
-        sheet={answer?.area.sheet ?? ""}
+        sheet={answer?.selected.sheet ?? ""}
         change={change}
       />
       <InsertFunction
         host={host}
-        selected={answer?.area ?? null}
+        selected={answer?.selected ?? null}
         readings={readings}
         settings={answer?.settings ?? null}
       />

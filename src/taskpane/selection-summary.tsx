@@ -46,19 +46,15 @@ function Driest({ audit, settings }: { audit: Audit; settings: Settings }) {
   );
 }
 
-/** What stands in the selected range. */
+/** What stands in the range of readings that is shown. */
 export function SelectionSummary({ answer, select }: { answer: Answer | null; select: (area: Area) => void }) {
   const audit = answer?.audit;
   return (
     <section aria-labelledby="canfall-selection">
-      <h2 id="canfall-selection">Selected readings</h2>
+      <h2 id="canfall-selection">Readings</h2>
       <div role="status">
-        {answer && audit && (
-          <>
-            <p className="where">{reference(answer.area)}</p>
-            <Driest audit={audit} settings={answer.settings} />
-          </>
-        )}
+        {answer && <p className="where">{reference(answer.area)}</p>}
+        {answer && audit && <Driest audit={audit} settings={answer.settings} />}
         {answer?.problem && (
           <p className="problem">
             {answer.problem}. Select the catches of one test; mark a can that was not read with x.

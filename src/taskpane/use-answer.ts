@@ -15,6 +15,7 @@ export function useAnswer(host: Host) {
   const [answer, setAnswer] = useState<Answer | null>(null);
   const [failure, setFailure] = useState("");
   const [readings, setReadings] = useState<Area | null>(null);
+  const last = useRef<Area | null>(null);
   const typed = useRef(entries);
   const ask = useRef<() => void>(() => {});
   const pause = useRef<ReturnType<typeof setTimeout>>(undefined);
@@ -35,14 +36,17 @@ export function useAnswer(host: Host) {
       }
       setAnswer(next);
       setFailure("");
-      if (next.audit && next.audit.catches.values.length > 1) setReadings(next.area);
+      if (next.audit && next.audit.catches.values.length > 1) {
+        last.current = next.area;
+        setReadings(next.area);
+      }
     };
     const line = latest(
-      () => answerFor(host, typed.current),
+      () => answerFor(host, typed.current, last.current),
       show,
       (reason) => {
         setFailure(words(reason));
-        setAnswer((last) => last && { ...last, audit: null, problem: "", offer: null });
+        setAnswer((before) => before && { ...before, audit: null, problem: "", offer: null });
       },
     );
     ask.current = line.ask;

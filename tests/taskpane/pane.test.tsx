@@ -2,7 +2,7 @@
 import { act } from "react";
 import { afterEach, describe, expect, it } from "vitest";
 import { Pane } from "../../src/taskpane/pane";
-import type { MemoryHost } from "../support/memory-host";
+import { type MemoryHost, memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";
 import { at, bedHost } from "./bed";
 
@@ -53,10 +53,44 @@ describe("the pane", () => {
   });
 
   it("says what one can alone cannot tell", async () => {
-    await open(bedHost(), "B2");
-    await page.shows("Driest can 8.00 mm in B2");
+    await open(bedHost(), "B5:B6");
+    await page.shows("Driest can 10.0 mm in B5");
     expect(row("Cans counted")).toBe("Cans counted1 can");
     await page.shows("readings must");
+  });
+
+  it("keeps the last readings, read anew, while one cell is selected and typed in", async () => {
+    const host = bedHost();
+    await open(host, "B3:B5");
+    await page.shows("Driest can 10.0 mm in B3");
+    await act(() => host.select(at("E14", "Report")));
+    await act(() => host.type(at("E14", "Report"), [[92.3]]));
+    await act(() => host.type(at("B4"), [[4]]));
+    await page.shows("Driest can 4.00 mm in B4");
+    expect(page.text(".where")).toEqual(["Example!B3:B5"]);
+  });
+
+  it("shows the workbook's readings while one cell is selected and no readings were", async () => {
+    await open(bedHost(), "B2");
+    await page.shows("Driest can 8.00 mm in B2");
+    expect(page.text(".where")).toEqual(["Example!B2:B7"]);
+    expect(row("Cans counted")).toBe("Cans counted4 cans");
+  });
+
+  it("shows the workbook's readings when the sheet of the last ones is gone", async () => {
+    const host = bedHost();
+    await host.write(at("A1:A2", "Report"), [[5], [6]]);
+    await host.select(at("A1:A2", "Report"));
+    page = await screen(<Pane host={host} functions={[]} />);
+    await page.shows("Driest can 5.00 mm in A1");
+    await host.removeSheet("Report");
+    await act(() => host.select(at("D9")));
+    await page.shows("Driest can 8.00 mm in B2");
+  });
+
+  it("asks for a range where one cell is all there is", async () => {
+    page = await screen(<Pane host={memoryHost({ Example: { A1: 5 } })} functions={[]} />);
+    await page.shows("Example!A1 is one cell. Select the catches of one test");
   });
 
   it("follows a changed reading and a moved selection", async () => {
@@ -88,8 +122,8 @@ describe("the pane", () => {
   });
 
   it("offers the workbook's readings where the selection has none", async () => {
-    await open(bedHost(), "D1");
-    await page.shows("Example!D1 holds no readings");
+    await open(bedHost(), "D1:D2");
+    await page.shows("Example!D1:D2 holds no readings");
     await page.press("Select the readings in Example!B2:B7");
     await page.shows("Driest can 8.00 mm in B2");
   });
