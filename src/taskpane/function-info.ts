@@ -1,3 +1,5 @@
+import { TRADE_WORDS } from "./trade-words";
+
 /** A worksheet function as functions.json describes it. */
 export interface FunctionInfo {
   id: string;
@@ -6,12 +8,12 @@ export interface FunctionInfo {
   parameters: { name: string; description?: string; optional?: boolean }[];
 }
 
-/** The functions whose name, description or arguments hold every word of the search. */
+/** The functions whose name, description, arguments or trade words hold every word of the search, in any order. */
 export function matching(functions: FunctionInfo[], search: string): FunctionInfo[] {
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
-  return functions.filter(({ name, description = "", parameters }) => {
+  return functions.filter(({ id, name, description = "", parameters }) => {
     const told = parameters.map((parameter) => `${parameter.name} ${parameter.description ?? ""}`);
-    const text = [`canfall.${name}`, description, ...told].join(" ").toLowerCase();
+    const text = [`canfall.${name}`, description, TRADE_WORDS[id] ?? "", ...told].join(" ").toLowerCase();
     return words.every((word) => text.includes(word));
   });
 }

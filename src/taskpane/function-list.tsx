@@ -25,6 +25,9 @@ function Item({ info }: { info: FunctionInfo }) {
   );
 }
 
+const SUGGESTION = "Try dry, evenness, how long, cost or water.";
+const counted = (count: number) => (count === 1 ? "1 function" : `${count} functions`);
+
 /** Every worksheet function, searchable by word; loads the list itself when none is given. */
 export function FunctionList({ functions }: { functions?: FunctionInfo[] | undefined }) {
   const [loaded, setLoaded] = useState<FunctionInfo[]>([]);
@@ -37,6 +40,7 @@ export function FunctionList({ functions }: { functions?: FunctionInfo[] | undef
   }, [functions]);
 
   const found = matching(functions ?? loaded, search);
+  const none = search.trim() !== "" && found.length === 0;
   return (
     <section aria-labelledby="canfall-functions">
       <h2 id="canfall-functions">Functions</h2>
@@ -44,7 +48,7 @@ export function FunctionList({ functions }: { functions?: FunctionInfo[] | undef
         <SearchBox value={search} onChange={(_, { value }) => setSearch(value)} />
       </Field>
       <p role="status" className="note">
-        {failure || `${found.length} ${found.length === 1 ? "function" : "functions"}`}
+        {failure || (none ? `No function has “${search.trim()}”. ${SUGGESTION}` : counted(found.length))}
       </p>
       <ul className="functions">
         {found.map((info) => (

@@ -1,7 +1,9 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { EXAMPLES } from "../../src/functions/examples";
+import { matching } from "../../src/taskpane/function-info";
 import { FunctionList } from "../../src/taskpane/function-list";
+import { TRADE_WORDS } from "../../src/taskpane/trade-words";
 import { screen } from "../support/screen";
 
 const INFO = { id: "MAR", name: "MAR", description: "Mean application rate of the bed [mm/h].", parameters: [] };
@@ -31,9 +33,26 @@ describe("the function list", () => {
     await page.shows("the list of functions did not load (404)");
   });
 
-  it("says when no function has the words", async () => {
+  it.each([
+    ["dry", "SC.CAN"],
+    ["evenness", "CU.CHRISTIANSEN"],
+    ["how long", "RUNTIME"],
+    ["long how", "RUNTIME"],
+    ["Minutes", "RUNTIME"],
+    ["money", "COST.ANNUAL"],
+    ["water cost", "COST.ANNUAL"],
+  ])("searched by %s finds %s", (search, id) => {
+    const bare = Object.keys(EXAMPLES).map((each) => ({ id: each, name: each, parameters: [] }));
+    expect(matching(bare, search).map((each) => each.id)).toContain(id);
+  });
+
+  it("has trade words only for functions that exist", () => {
+    expect(Object.keys(EXAMPLES)).toEqual(expect.arrayContaining(Object.keys(TRADE_WORDS)));
+  });
+
+  it("says when no function has the words, and what to try", async () => {
     page = await screen(<FunctionList functions={[INFO]} />);
     await page.type("Search by word", "wind");
-    await page.shows("0 functions");
+    await page.shows("No function has “wind”. Try dry, evenness, how long, cost or water.");
   });
 });

@@ -1,0 +1,23 @@
+/** Words that a grower may search by and that a function's own description does not use. */
+export const TRADE_WORDS: Record<string, string> = {
+  "CU.CHRISTIANSEN": "evenness even uneven uniformity CU spread",
+  "DU.QUARTER": "evenness even uneven uniformity DU dry",
+  "SC.CAN": "dry spot evenness SC extra water",
+  "SC.QUARTER": "dry evenness SC extra water",
+  "SC.SHARE": "dry evenness SC adequate extra water",
+  "SC.PATCH": "dry spot area evenness SC",
+  INTERVAL: "confidence sure certain error bar evenness",
+  "DEPTH.CAUGHT": "how much water millimetres mm mL",
+  "RATE.CAUGHT": "how fast precipitation rate map mm per hour",
+  MAR: "how fast precipitation rate average mm per hour",
+  "RATE.HEAD": "sprinkler nozzle catalogue flow precipitation rate",
+  RUNTIME: "how long minutes time timer irrigate water dry",
+  "WATER.ANNUAL": "how much water use volume year season",
+  "COST.ANNUAL": "money price bill saving how much water year season",
+  SUMMARY: "report audit evenness dry all",
+  "LAYOUT.COVERAGE": "sprinkler overlap design evenness wetting pattern plan",
+  "LAYOUT.COMPARE": "sprinkler spacing overlap design evenness plan",
+  "POT.DEPTH": "container volume how much water millimetres",
+  "ETO.HARGREAVES": "evapotranspiration weather climate how much water need temperature",
+  "ETO.PENMAN": "evapotranspiration weather climate how much water need wind sun",
+};
