@@ -34,6 +34,16 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
   const formula = range && settings ? formulaOf(measure, range, settings, target?.sheet ?? sheet) : null;
   const preview = formula && "text" in formula ? formula : null;
 
+  function setRange(text: string): void {
+    setRangeText(text);
+    setWrong((before) => ({ ...before, range: "" }));
+  }
+
+  function setTarget(text: string): void {
+    setTargetText(text);
+    setWrong((before) => ({ ...before, target: "" }));
+  }
+
   async function problemOf(area: Area | null, example: string): Promise<string> {
     if (!area) return `must be an address such as ${example}`;
     return (await knownSheet(host, area.sheet)) === null ? `there is no sheet named ${area.sheet}` : "";
@@ -66,17 +76,17 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
           </Select>
         </Field>
         <Field label="Range of the readings" {...said(wrong.range)}>
-          <Input value={rangeShown} spellCheck={false} onChange={(_, { value }) => setRangeText(value)} />
+          <Input value={rangeShown} spellCheck={false} onChange={(_, { value }) => setRange(value)} />
         </Field>
         <Field label="Into the cell" {...said(wrong.target)}>
-          <Input value={targetText} spellCheck={false} onChange={(_, { value }) => setTargetText(value)} />
+          <Input value={targetText} spellCheck={false} onChange={(_, { value }) => setTarget(value)} />
         </Field>
       </div>
       <div className="actions">
-        <Button disabled={!selected} onClick={() => selected && setRangeText(reference(selected))}>
+        <Button disabled={!selected} onClick={() => selected && setRange(reference(selected))}>
           Use selected range
         </Button>
-        <Button disabled={!selected} onClick={() => selected && setTargetText(reference(cellAt(selected, 0, 0)))}>
+        <Button disabled={!selected} onClick={() => selected && setTarget(reference(cellAt(selected, 0, 0)))}>
           Use selected cell
         </Button>
       </div>

@@ -91,4 +91,20 @@ describe("inserting from the pane", () => {
     await page.press("Insert");
     await page.shows("there is no sheet named Nowhere");
   });
+
+  it("drops what it said of an address once that is changed", async () => {
+    await open();
+    await page.press("Insert");
+    await page.type("Into the cell", "D9");
+    expect(page.beside("Into the cell")).toBe("");
+    await page.type("Into the cell", "");
+    await page.type("Range of the readings", "Nowhere!B2:B7");
+    await page.type("Into the cell", "D9");
+    await page.press("Insert");
+    expect(page.beside("Range of the readings")).toBe("there is no sheet named Nowhere");
+    await page.type("Range of the readings", "B2:B7");
+    expect(page.beside("Range of the readings")).toBe("");
+    await page.press("Insert");
+    await page.shows("Inserted in Example!D9");
+  });
 });
