@@ -118,7 +118,7 @@ const announce = (text) => ({
   },
 });
 
-const server = { port: PORT, host: "localhost", hot: false, static: false };
+const server = { port: PORT, host: "localhost", hot: false, static: false, client: { overlay: false } };
 
 const desk = async (url) => ({
   ...shared("desk", url !== null),

@@ -24,7 +24,13 @@ export function fileButtons(files: Files, { open, save, name }: Parts): void {
     }
   };
 
-  open.addEventListener("click", () => chooser.click());
+  addEventListener("beforeunload", (event) => {
+    if (files.changed()) event.preventDefault();
+  });
+  open.addEventListener("click", () => {
+    const question = "What you changed here is not saved. Open another file all the same?";
+    if (!files.changed() || confirm(question)) chooser.click();
+  });
   chooser.addEventListener("change", () => {
     const [file] = chooser.files ?? [];
     if (!file) return;

@@ -13,12 +13,28 @@ export class Files {
   private file: XlsxFile | null = null;
   private opened: BookState | null = null;
   private count = 0;
+  private kept: string;
   name = "Canfall.xlsx";
 
   constructor(
     private readonly grid: Grid,
     private readonly host: Host,
-  ) {}
+  ) {
+    this.kept = this.typed();
+  }
+
+  private typed(): string {
+    const { sheets, names } = bookState(this.grid);
+    const cells = sheets.map((sheet) =>
+      [...sheet.cells.values()].map(({ row, column, input }) => [row, column, input]),
+    );
+    return JSON.stringify([sheets.map(({ name }) => name), cells, names]);
+  }
+
+  /** True when what is in the grid was neither saved nor opened as it stands. */
+  changed(): boolean {
+    return this.typed() !== this.kept;
+  }
 
   async open(bytes: Uint8Array, name: string): Promise<void> {
     const { XlsxFile } = await import("../hosts/xlsx");
@@ -31,6 +47,7 @@ export class Files {
     this.file = file;
     this.name = name;
     this.opened = bookState(this.grid);
+    this.kept = this.typed();
     api.getFormula().executeCalculation();
     await this.host.settled();
   }
@@ -47,6 +64,7 @@ export class Files {
     const state = bookState(this.grid);
     const bytes = await this.file.save(bookChange(this.opened, state));
     this.opened = state;
+    this.kept = this.typed();
     return bytes;
   }
 }

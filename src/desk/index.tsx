@@ -9,12 +9,14 @@ import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk";
 import { Pane } from "../taskpane/pane";
 import type { Blank } from "./arguments";
+import { mendComparison } from "./comparison";
 import { EXAMPLE_READINGS, exampleWorkbook } from "./example";
 import { fileButtons } from "./file-buttons";
 import { Files } from "./files";
 import { startGrid } from "./grid";
 import { showMessages } from "./messages";
 import { functionsMetadata } from "./metadata";
+import { partsByKey } from "./parts-by-key";
 import { registerFunctions } from "./register";
 import { scriptAccess } from "./script-access";
 import { mendSort } from "./sort";
@@ -38,6 +40,7 @@ async function start(): Promise<void> {
   const grid = startGrid(part("grid"), exampleWorkbook());
   registerFunctions(grid.injector, known, blank());
   mendSort(grid.injector);
+  mendComparison();
   grid.api.getFormula().executeCalculation();
   const host = deskHost(grid);
   await host.select(EXAMPLE_READINGS);
@@ -45,6 +48,7 @@ async function start(): Promise<void> {
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
   const files = new Files(grid, host);
   fileButtons(files, { open: part("open"), save: part("save"), name: part("file") });
+  partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   window.desk = scriptAccess(host);
 }
 

@@ -45,7 +45,7 @@ export function deskHost(grid: Grid): Host {
     },
     watch: async (changed) => {
       const listener = grid.api.onCommandExecuted(({ id }) => {
-        if (TOLD.has(id)) changed();
+        if (TOLD.has(id) && grid.api.getActiveWorkbook()) changed();
       });
       return async () => listener.dispose();
     },

@@ -25,6 +25,22 @@ describe("calculation at the desk", () => {
     }
   });
 
+  test("a reading changed to 0 is a dry can in every formula that wraps the range", async () => {
+    const desk = await all.open();
+    const wrapped = 'IF(B2:B26="","x",B2:B26)';
+    await desk.write("N1:N4", [
+      [`=CANFALL.SC.QUARTER(${wrapped})`],
+      [`=CANFALL.SC.CAN(${wrapped})`],
+      ['=SUM(IF(B2:B26="",1,0))'],
+      ['=SUM(--(B2:B26=""))'],
+    ]);
+    await desk.write("B8", 0);
+    const message = "readings must have no dry can (mark a can that was not read with x), got 0 in row 7, column 1";
+    expect(await desk.read("N2:N4")).toEqual([[{ error: "#N/A", message }], [0], [0]]);
+    expect(await desk.read("E20:E21")).toEqual([[25], [1]]);
+    expect(await desk.read("E13:E14")).toEqual([[{ error: "#N/A", message }], [{ error: "#N/A", message }]]);
+  });
+
   test("a function that throws shows an error and stops no other formula", async () => {
     const desk = await all.open("", () => {
       let kept: unknown;

@@ -49,6 +49,7 @@ describe("files at the desk", () => {
       ["=CANFALL.SC.CAN(A2:A4)", "", ""],
       ["=CANFALL.SC.QUARTER(A2:A5)", "", ""],
     ]);
+    expect(desk.complaints).toEqual([]);
   });
 
   test("saving changes what was changed and keeps all that the desk does not show", async () => {
@@ -95,5 +96,31 @@ describe("files at the desk", () => {
     await chooser.setFiles({ name: "notes.xlsx", mimeType: "text/plain", buffer: Buffer.from("no workbook") });
     await desk.page.getByText("Opening notes.xlsx failed").waitFor();
     expect(await desk.read("B2")).toEqual([[15]]);
+  });
+
+  test("opening another file over unsaved changes asks first", async () => {
+    const desk = await all.open();
+    const asked: string[] = [];
+    desk.page.on("dialog", async (dialog) => {
+      asked.push(dialog.message());
+      await dialog.dismiss();
+    });
+    await desk.write("B2", 14);
+    await desk.page.getByRole("button", { name: "Open .xlsx" }).click();
+    expect(asked).toEqual(["What you changed here is not saved. Open another file all the same?"]);
+    expect(await desk.read("B2")).toEqual([[14]]);
+  });
+
+  test("F6 goes from the grid to the pane, to the file buttons and back", async () => {
+    const desk = await all.open();
+    await desk.page.mouse.click(400, 500);
+    const parts: (string | undefined)[] = [];
+    for (let i = 0; i < 3; i++) {
+      await desk.page.keyboard.press("F6");
+      parts.push(
+        await desk.page.evaluate(() => document.activeElement?.closest("#grid, #pane, .files")?.id || "files"),
+      );
+    }
+    expect(parts).toEqual(["pane", "files", "grid"]);
   });
 });
