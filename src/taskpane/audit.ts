@@ -10,9 +10,10 @@ import type { Area, Cell } from "../hosts/host";
 import { type Catches, CatchProblem, catchesOf, withCells } from "./catches";
 import { type CatchClass, catchClasses } from "./classes";
 import type { Unit } from "./entries";
+import { lackOf, NEEDED } from "./lack";
 import { readingUnit, type Settings } from "./settings";
 
-/** A run time, or why there is none. */
+/** A run time, or why there is none, as a sentence. */
 export type RunTime = { minutes: number } | { reason: string };
 
 /** Everything that the pane shows of one range of readings. */
@@ -31,20 +32,9 @@ export interface Audit {
   byBasis: RunTime | null;
 }
 
-/** What the settings lack before a rate can be worked out; "" when nothing. */
-function lackOfRate({ minutes, mouth }: Settings): string {
-  const lacking = [
-    minutes.value === undefined && "the minutes of the test",
-    mouth.value === undefined && "the can's mouth",
-  ].filter(Boolean);
-  return lacking.length > 0 ? `needs ${lacking.join(" and ")}` : "";
-}
-
-function lackOfRunTime(settings: Settings): string {
-  const lacking = lackOfRate(settings);
-  if (settings.depth.value !== undefined) return lacking;
-  return lacking ? `${lacking} and the wanted depth` : "needs the wanted depth";
-}
+/** What the settings lack of what a figure needs. */
+const lackedOf = (settings: Settings, needs: (keyof typeof NEEDED)[]) =>
+  needs.filter((need) => settings[need].value === undefined).map((need) => NEEDED[need]);
 
 /** Rate [mm/h] that a reading of 1 stands for; null while the settings don't say. */
 export function rateOfOne({ minutes, mouth }: Settings): number | null {
@@ -59,7 +49,13 @@ type Within = <T>(work: (values: Float64Array) => T) => T;
 
 function rowsOf(within: Within, settings: Settings): { rows: SummaryRow[]; lack: string } {
   const rate = rateOfOne(settings);
-  const noRate = { value: lackOfRate(settings), low: "", high: "", limit: "", verdict: "" } as const;
+  const noRate = {
+    value: `needs ${lackedOf(settings, ["minutes", "mouth"]).join(" and ")}`,
+    low: "",
+    high: "",
+    limit: "",
+    verdict: "",
+  } as const;
   try {
     const rows = within((values) =>
       summary(values, rate ?? 1, BUILT_IN_LIMITS, { intervals: values.length <= MOST_RESAMPLED }),
@@ -76,16 +72,16 @@ export function auditOf(area: Area, cells: Cell[][], settings: Settings): Audit 
   const rate = rateOfOne(settings);
   const within: Within = (work) => withCells(cells, area, work);
   const average = within((values) => mean(values, 1));
-  const lack = lackOfRunTime(settings);
+  const lacked = lackedOf(settings, ["minutes", "mouth", "depth"]);
 
   function timeFor(basis: "can" | "quarter" | number): RunTime {
-    if (lack) return { reason: lack };
+    if (lacked.length > 0) return { reason: lackOf("Run time", lacked) };
     try {
       const times = multiplier(catches.values, basis);
       return { minutes: runTime(settings.depth.value!, average * rate!, times) };
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      return { reason: error.message };
+      return { reason: `Run time: ${error.message}` };
     }
   }
 
@@ -98,7 +94,8 @@ export function auditOf(area: Area, cells: Cell[][], settings: Settings): Audit 
     mean: average,
     ...rowsOf(within, settings),
     classes: catchClasses(catches.values),
-    driest: catches.dry > 0 ? { reason: "a dry can gets nothing, however long the run" } : timeFor("can"),
-    byBasis: named === undefined ? { reason: "needs the share of cans" } : named === "can" ? null : timeFor(named),
+    driest: catches.dry > 0 ? { reason: "Run time: a dry can gets nothing, however long the run" } : timeFor("can"),
+    byBasis:
+      named === undefined ? { reason: lackOf("Run time", [NEEDED.share]) } : named === "can" ? null : timeFor(named),
   };
 }

@@ -1,5 +1,6 @@
 import type { Area } from "../hosts/host";
 import { boxOf, reference } from "./address";
+import { lackOf, NEEDED } from "./lack";
 import type { Measure, Need } from "./measures";
 import type { Setting } from "./resolve";
 import type { Settings } from "./settings";
@@ -7,17 +8,11 @@ import type { Settings } from "./settings";
 /** A formula and the size of its answer in cells, or what is lacking before it can be written. */
 export type Formula = { text: string; rows: number; columns: number } | { lacking: string };
 
-const WORDS: Record<Need, string> = {
-  minutes: "the minutes of the test",
-  mouth: "the can's mouth",
-  depth: "the wanted depth",
-  basis: "the share of cans",
-  share: "the share of cans",
-};
+const settingOf = (need: Need) => (need === "basis" ? "share" : need);
 
 function argument(need: Need, settings: Settings, sheet: string): string | null {
   if (need === "basis" && settings.basis !== "share") return settings.basis === "can" ? "" : '"quarter"';
-  const setting: Setting<number | "mm"> = settings[need === "basis" ? "share" : need];
+  const setting: Setting<number | "mm"> = settings[settingOf(need)];
   if (setting.value === undefined) return null;
   if (setting.area) return reference(setting.area, sheet);
   return setting.value === "mm" ? '"mm"' : String(setting.value);
@@ -27,8 +22,8 @@ function argument(need: Need, settings: Settings, sheet: string): string | null 
 export function formulaOf(measure: Measure, readings: Area, settings: Settings, sheet: string): Formula {
   const range = reference(readings, sheet);
   const given = measure.needs.map((need) => argument(need, settings, sheet));
-  const lacking = measure.needs.filter((_, index) => given[index] === null).map((need) => WORDS[need]);
-  if (lacking.length > 0) return { lacking: `${measure.label} needs ${lacking.join(" and ")}: see Test settings` };
+  const lacking = measure.needs.filter((_, index) => given[index] === null).map((need) => NEEDED[settingOf(need)]);
+  if (lacking.length > 0) return { lacking: lackOf(measure.label, lacking) };
   const rest = [...given, ...(measure.rest ?? [])].filter((text) => text !== "");
   const text = `=CANFALL.${measure.id}(${[`IF(${range}="","x",${range})`, ...rest].join(",")})`;
   return { text, ...(measure.size?.(boxOf(readings)) ?? { rows: 1, columns: 1 }) };

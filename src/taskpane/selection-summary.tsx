@@ -11,7 +11,7 @@ import type { Settings } from "./settings";
 const BASES = { can: "the driest can", quarter: "the low quarter", share: "the share of cans" };
 
 function Time({ time, settings }: { time: RunTime; settings: Settings }) {
-  if ("reason" in time) return <>Run time: {time.reason}.</>;
+  if ("reason" in time) return <>{time.reason}.</>;
   return (
     <>
       Needs <strong>{figure(time.minutes)} min</strong> for {figure(settings.depth.value!)} mm

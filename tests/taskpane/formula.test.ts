@@ -42,7 +42,7 @@ describe("a live function", () => {
     expect(write("Run time", { basis: "quarter" })).toMatchObject({ text: `${start},"quarter")` });
     expect(write("Run time", { basis: "share" })).toMatchObject({ text: `${start},0.9)` });
     expect(write("Run time", { basis: "share", share: {} })).toEqual({
-      lacking: "Run time needs the share of cans: see Test settings",
+      lacking: "Run time needs the share of the cans: fill it in under Test settings",
     });
   });
 
@@ -65,7 +65,8 @@ describe("a live function", () => {
   it("says what it lacks", async () => {
     const none = await readSettings(memoryHost({ Example: {} }), NO_ENTRIES);
     expect(write("Run time", none)).toEqual({
-      lacking: "Run time needs the minutes of the test and the can's mouth and the wanted depth: see Test settings",
+      lacking:
+        "Run time needs the length of the test, the can's mouth and the net depth wanted: fill them in under Test settings",
     });
   });
 });

@@ -144,13 +144,20 @@ describe("the pane", () => {
     await open(bedHost());
     await page.shows("Driest can");
     await page.type("Length of the test", "30 min");
-    await page.shows("Run time: needs the minutes of the test");
+    await page.shows("Run time needs the length of the test: fill it in under Test settings.");
     expect(page.beside("Length of the test")).toBe(
       'minutes must be a number or a cell such as Example!F2, got "30 min"',
     );
     expect(page.field("Length of the test").value).toBe("30 min");
     expect(row("CU (Christiansen)")).toContain("90.0 %");
-    expect(row("Mean application rate")).toContain("needs the minutes of the test");
+    expect(row("Mean application rate")).toContain("needs the length of the test");
+  });
+
+  it("says what the run time lacks and where that is given", async () => {
+    await open(bedHost());
+    await page.shows("Driest can");
+    await page.type("Net depth wanted", "");
+    await page.shows("Run time needs the net depth wanted: fill it in under Test settings.");
   });
 
   it("gives the run time by the low quarter or a share of the cans as well", async () => {
