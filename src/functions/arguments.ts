@@ -5,7 +5,13 @@ import type { IntervalIndex } from "../core/uniformity/interval";
 import { type Basis, parseBasis } from "../core/uniformity/multiplier";
 import { plain } from "./cells";
 
-function optional<T>(value: unknown, otherwise: T, read: (value: unknown) => T): T {
+/** A word that a person typed, in any case; anything else as it stands. */
+export function word(value: unknown): unknown {
+  return typeof value === "string" ? value.trim().toLowerCase() : value;
+}
+
+/** An argument that may be left out. */
+export function optional<T>(value: unknown, otherwise: T, read: (value: unknown) => T): T {
   const given = plain(value);
   return given === null ? otherwise : read(given);
 }
@@ -13,7 +19,7 @@ function optional<T>(value: unknown, otherwise: T, read: (value: unknown) => T):
 /** How a reading becomes a depth [mm]: millilitres by the can's mouth, millimetres as they stand. */
 export function mouth(value: unknown): (reading: number) => number {
   const given = plain(value);
-  if (typeof given === "string" && given.trim().toLowerCase() === "mm") return (depth) => depth;
+  if (word(given) === "mm") return (depth) => depth;
   if (typeof given !== "number" || !(given > 0)) {
     throw new InputError("mouth", 'be a diameter in mm, or "mm" for readings in mm', given);
   }
@@ -23,9 +29,7 @@ export function mouth(value: unknown): (reading: number) => number {
 
 /** Which multiplier sets the run time; the driest can where nothing is said. */
 export function basis(value: unknown): Basis {
-  return optional<Basis>(value, "can", (given) =>
-    parseBasis(typeof given === "string" ? given.trim().toLowerCase() : given),
-  );
+  return optional<Basis>(value, "can", (given) => parseBasis(word(given)));
 }
 
 /** The index that an interval is asked for, in any case; core refuses the ones that it does not know. */

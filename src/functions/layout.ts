@@ -5,7 +5,8 @@ import { coverage } from "../core/layout/coverage";
 import { parseArcs, parseArrangement } from "../core/layout/heads";
 import { measuredProfile, namedProfile, type Profile, parseShape } from "../core/layout/profile";
 import { answer } from "./answer";
-import { cellsOf, plain } from "./cells";
+import { word } from "./arguments";
+import { cellsOf, placeOf, plain } from "./cells";
 
 const DEFAULT_CELL_M = 0.25;
 
@@ -23,11 +24,6 @@ const HEADER = [
   "water factor, low quarter",
 ];
 
-/** A word that a person typed, in any case; anything else as it stands. */
-function word(value: unknown): unknown {
-  return typeof value === "string" ? value.trim().toLowerCase() : value;
-}
-
 /** A length in metres; `otherwise` where nothing is said. */
 function metres(parameter: string, value: unknown, otherwise?: number): number {
   const given = plain(value);
@@ -37,7 +33,7 @@ function metres(parameter: string, value: unknown, otherwise?: number): number {
 function numberAt(rows: unknown[][], row: number, column: number): number {
   const value = plain(rows[row]?.[column]);
   if (typeof value === "number" && Number.isFinite(value)) return value;
-  throw new InputError("profile", "hold numbers", value, { place: `row ${row + 1}, column ${column + 1}` });
+  throw new InputError("profile", "hold numbers", value, { place: placeOf(row, column) });
 }
 
 /** The profile of a head: a word, or a range of two columns, distance and rate; triangular where nothing is said. */

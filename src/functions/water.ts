@@ -6,6 +6,25 @@ import { answer } from "./answer";
 import { basis as basisOf, inBedShare } from "./arguments";
 import { over, plain, readings as read } from "./cells";
 
+/** Water a year [kL] from the arguments as Excel passes them. */
+function waterOf(
+  readings: unknown[][],
+  area: unknown,
+  depth: unknown,
+  days: unknown,
+  basis: unknown,
+  in_bed_share: unknown,
+): number {
+  const catches = read("readings", readings);
+  const bed = positive("area", plain(area), "m²");
+  const wanted = positive("depth", plain(depth), "mm");
+  const watered = upTo("days", plain(days), 366);
+  const by = basisOf(basis);
+  const landing = inBedShare(in_bed_share);
+  const times = over(catches, (values) => multiplier(values, by));
+  return annualWater(bed, wanted, watered, times, landing);
+}
+
 /**
  * Water that a bed uses in a year [kL]: water falling on the bed only, unless in_bed_share says how much misses it.
  * @customfunction WATER.ANNUAL
@@ -26,16 +45,7 @@ export function waterAnnual(
   basis?: unknown,
   in_bed_share?: unknown,
 ): number {
-  return answer(() => {
-    const catches = read("readings", readings);
-    const bed = positive("area", plain(area), "m²");
-    const wanted = positive("depth", plain(depth), "mm");
-    const watered = upTo("days", plain(days), 366);
-    const by = basisOf(basis);
-    const landing = inBedShare(in_bed_share);
-    const times = over(catches, (values) => multiplier(values, by));
-    return annualWater(bed, wanted, watered, times, landing);
-  });
+  return answer(() => waterOf(readings, area, depth, days, basis, in_bed_share));
 }
 
 /**
@@ -61,14 +71,7 @@ export function costAnnual(
   in_bed_share?: unknown,
 ): number {
   return answer(() => {
-    const catches = read("readings", readings);
-    const bed = positive("area", plain(area), "m²");
-    const wanted = positive("depth", plain(depth), "mm");
-    const watered = upTo("days", plain(days), 366);
-    const perKilolitre = zeroOrMore("price", plain(price), "");
-    const by = basisOf(basis);
-    const landing = inBedShare(in_bed_share);
-    const times = over(catches, (values) => multiplier(values, by));
-    return annualCost(annualWater(bed, wanted, watered, times, landing), perKilolitre);
+    const water = waterOf(readings, area, depth, days, basis, in_bed_share);
+    return annualCost(water, zeroOrMore("price", plain(price), ""));
   });
 }
