@@ -1,4 +1,5 @@
 import type { Cell as FileCell, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import { columnLetters, columnNumber } from "./address";
 import type { Cell, Input } from "./host";
 import type { Book, BookCell, BookSheet } from "./xlsx-book";
 import { typedFormula } from "./xlsx-formula";
@@ -78,15 +79,6 @@ export function addresses(ref: string): string[] {
     for (let column = left; column <= right; column++) all.push(`${columnLetters(column)}${row}`);
   }
   return all;
-}
-
-const columnNumber = (letters: string): number =>
-  [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
-
-/** 1 is A. */
-export function columnLetters(column: number): string {
-  const rest = Math.floor((column - 1) / 26);
-  return `${rest > 0 ? columnLetters(rest) : ""}${String.fromCharCode(65 + ((column - 1) % 26))}`;
 }
 
 /** What the desk shows of a file. */

@@ -1,9 +1,10 @@
 import type { CellValueInput, Cell as FileCell, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import { columnLetters } from "./address";
 import type { Cell } from "./host";
 import type { BookChange, CellChange, SheetChange } from "./xlsx-book";
 import { callsOurs, storedFormula } from "./xlsx-formula";
 import { setLook } from "./xlsx-look";
-import { addresses, columnLetters, filled } from "./xlsx-read";
+import { addresses, filled } from "./xlsx-read";
 
 const PIXELS_A_CHARACTER = 7;
 const CELL_PADDING_PX = 5;

@@ -1,3 +1,4 @@
+import { columnLetters, columnNumber } from "../hosts/address";
 import type { Area } from "../hosts/host";
 
 /** A rectangle by numbers: row and column of its first cell, from 1, and its size. */
@@ -10,20 +11,6 @@ export interface Box {
 
 const LAST_ROW = 1048576;
 const LAST_COLUMN = 16384;
-
-function columnNumber(letters: string): number {
-  let number = 0;
-  for (const letter of letters.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
-  return number;
-}
-
-function columnLetters(column: number): string {
-  let letters = "";
-  for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
-    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
-  }
-  return letters;
-}
 
 /** Reads `B2` or `$B$2:D4`; null when the text is not an address or lies outside the sheet. */
 export function parseBox(address: string): Box | null {
