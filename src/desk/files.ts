@@ -8,6 +8,12 @@ import { gridWorkbook } from "./open-book";
 
 const EXCEL_FILE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
+/** What a person typed, as one text to compare. */
+function typedIn({ sheets, names }: BookState): string {
+  const cells = sheets.map((sheet) => [...sheet.cells.values()].map(({ row, column, input }) => [row, column, input]));
+  return JSON.stringify([sheets.map(({ name }) => name), cells, names]);
+}
+
 /** Opens files into the grid and saves them with all that they held. */
 export class Files {
   private file: XlsxFile | null = null;
@@ -20,20 +26,17 @@ export class Files {
     private readonly grid: Grid,
     private readonly host: Host,
   ) {
-    this.kept = this.typed();
-  }
-
-  private typed(): string {
-    const { sheets, names } = bookState(this.grid);
-    const cells = sheets.map((sheet) =>
-      [...sheet.cells.values()].map(({ row, column, input }) => [row, column, input]),
-    );
-    return JSON.stringify([sheets.map(({ name }) => name), cells, names]);
+    this.kept = typedIn(bookState(grid));
   }
 
   /** True when what is in the grid was neither saved nor opened as it stands. */
   changed(): boolean {
-    return this.typed() !== this.kept;
+    return typedIn(bookState(this.grid)) !== this.kept;
+  }
+
+  private keep(state: BookState): void {
+    this.opened = state;
+    this.kept = typedIn(state);
   }
 
   async open(bytes: Uint8Array, name: string): Promise<void> {
@@ -46,8 +49,7 @@ export class Files {
     api.createWorkbook(workbook);
     this.file = file;
     this.name = name;
-    this.opened = bookState(this.grid);
-    this.kept = this.typed();
+    this.keep(bookState(this.grid));
     api.getFormula().executeCalculation();
     await this.host.settled();
   }
@@ -63,8 +65,7 @@ export class Files {
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);
     const bytes = await this.file.save(bookChange(this.opened, state));
-    this.opened = state;
-    this.kept = this.typed();
+    this.keep(state);
     return bytes;
   }
 }
