@@ -78,7 +78,7 @@ export function MeasureTable({ audit }: { audit: Audit }) {
       {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">
         The interval should hold the true value of the bed nine times in ten. In simulated beds it did so about eight
-        times in ten with 16 cans, and 84 to 95 times in a hundred with 24 or more.
+        times in ten with 16 cans, and 83 to 94 times in a hundred with 24 or more.
         {values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
       </p>
     </>
