@@ -1,7 +1,3 @@
-import { execFileSync } from "node:child_process";
-import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { Workbook } from "@cj-tech-master/excelts";
 import { beforeAll, describe, expect, it } from "vitest";
 import { caughtDepth } from "../../src/core/application/depth";
@@ -18,6 +14,7 @@ import {
   schedulingCoefficient,
   shareSchedulingCoefficient,
 } from "../../src/core/uniformity/scheduling-coefficient";
+import { converted } from "../support/libreoffice";
 import { randomNumbers } from "../support/random";
 
 const MINUTES = 15;
@@ -70,7 +67,6 @@ const NEEDS_FOUR = new Set(["DU", "SC, low quarter"]);
 
 /** Writes the readings and the native formulas with wrong cached values, and lets LibreOffice recalculate them on loading. */
 async function recalculated(): Promise<Workbook> {
-  const folder = mkdtempSync(join(tmpdir(), "canfall-"));
   const book = new Workbook();
   beds.forEach((readings, i) => {
     const sheet = book.addWorksheet(`Bed ${i + 1}`);
@@ -82,27 +78,9 @@ async function recalculated(): Promise<Workbook> {
       sheet.getCell(row + 1, 4).value = { formula: formula(range), result: PLANTED_WRONG };
     });
   });
-  writeFileSync(join(folder, "twins.xlsx"), new Uint8Array(await book.xlsx.writeBuffer()));
-  const profile = join(folder, "profile");
-  mkdirSync(join(profile, "user"), { recursive: true });
-  writeFileSync(
-    join(profile, "user", "registrymodifications.xcu"),
-    `<?xml version="1.0" encoding="UTF-8"?>
-<oor:items xmlns:oor="http://openoffice.org/2001/registry">
-<item oor:path="/org.openoffice.Office.Calc/Formula/Load"><prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
-</oor:items>`,
-  );
-  execFileSync("soffice", [
-    `-env:UserInstallation=file://${profile}`,
-    "--headless",
-    "--convert-to",
-    "xlsx",
-    "--outdir",
-    join(folder, "out"),
-    join(folder, "twins.xlsx"),
-  ]);
+  const [file] = await converted([new Uint8Array(await book.xlsx.writeBuffer())], "xlsx");
   const opened = new Workbook();
-  await opened.xlsx.load(readFileSync(join(folder, "out", "twins.xlsx")));
+  await opened.xlsx.load(file!);
   return opened;
 }
 

@@ -1,0 +1,35 @@
+import type { DataValidation, Worksheet } from "@cj-tech-master/excelts";
+import type { CheckSpec } from "./sheet-spec";
+
+const LATEST_DAY = 73050; // 2099-12-31
+
+function rule({ rule }: CheckSpec): DataValidation {
+  switch (rule.kind) {
+    case "list":
+      return { type: "list", formulae: ["of" in rule ? `"${rule.of.join(",")}"` : rule.from] };
+    case "date":
+      return { type: "date", operator: "between", formulae: [1, LATEST_DAY] };
+    case "formula":
+      return { type: "custom", formulae: [rule.formula] };
+    case "number": {
+      const type = rule.whole ? "whole" : "decimal";
+      const { least = -1e12, most = 1e12 } = rule;
+      return { type, operator: "between", formulae: [least, most] };
+    }
+  }
+}
+
+/** Puts the checks of typed values on a sheet; what breaks a rule is refused in words. */
+export function writeChecks(sheet: Worksheet, checks: readonly CheckSpec[]): void {
+  for (const check of checks) {
+    const validation = {
+      ...rule(check),
+      allowBlank: true,
+      showErrorMessage: true,
+      errorStyle: "stop",
+      errorTitle: "Please check",
+      error: check.message,
+    };
+    sheet.dataValidations.add(check.range, validation as DataValidation);
+  }
+}

@@ -1,0 +1,71 @@
+/** What a cell is for; its look and its lock follow from this. */
+export type Kind =
+  | "title"
+  | "said"
+  | "heading"
+  | "label"
+  | "input"
+  | "reading"
+  | "answer"
+  | "working"
+  | "unit"
+  | "note"
+  | "caution";
+
+/** A cell, or cells merged into one. */
+export interface CellSpec {
+  /** `C5`, or `C5:F5` for merged cells. */
+  at: string;
+  kind: Kind;
+  /** What stands in it; dates as day numbers with a date format. */
+  value?: string | number;
+  /** Native formula without `=`: functions that Excel 2010 and LibreOffice 7.4 both know. */
+  formula?: string;
+  /** Number format. */
+  format?: string;
+  align?: "left" | "center" | "right";
+  /** The workbook-wide name of this cell. */
+  name?: string;
+}
+
+/** What may be typed into cells, and what is said otherwise. */
+export interface CheckSpec {
+  range: string;
+  /** The rule in words, shown when something else is typed. */
+  message: string;
+  rule:
+    | { kind: "list"; of: readonly string[] }
+    | { kind: "list"; from: string }
+    | { kind: "number"; least?: number; most?: number; whole?: true }
+    | { kind: "date" }
+    /** True where the value is allowed; written for the first cell of the range. */
+    | { kind: "formula"; formula: string };
+}
+
+/** How cells look while a formula, written for the first cell of the range, is true. */
+export interface ShadeSpec {
+  range: string;
+  formula: string;
+  fill?: string;
+  colour?: string;
+  bold?: true;
+}
+
+/** One sheet of the audit workbook. */
+export interface SheetSpec {
+  name: string;
+  /** Column widths [characters], from column A on. */
+  widths: readonly number[];
+  /** Row heights [points] where they differ from the usual, by row number. */
+  heights?: Readonly<Record<number, number>>;
+  cells: readonly CellSpec[];
+  /** Names of rectangles, by name. */
+  areas?: Readonly<Record<string, string>>;
+  checks?: readonly CheckSpec[];
+  shades?: readonly ShadeSpec[];
+  landscape?: true;
+  /** Pages that it may take when printed, 1 where left out. */
+  pages?: number;
+  /** Rows that stay in sight, and are repeated on each page. */
+  frozenRows?: number;
+}
