@@ -3,6 +3,11 @@ import { plainAddress } from "./address";
 import { cells, entered, typed } from "./desk-cells";
 import { bookOf, type Grid, sheetOf } from "./desk-grid";
 import { usedPart } from "./desk-used";
+
+const notYet = async (): Promise<never> => {
+  throw new Error("this spreadsheet cannot do that yet");
+};
+
 import type { Area, Host } from "./host";
 
 const CALCULATION_LIMIT_MS = 60_000;
@@ -69,5 +74,12 @@ export function deskHost(grid: Grid): Host {
     },
     settled: () =>
       grid.injector.get(FormulaCalculationSessionService).waitForLatestApplied(CALCULATION_LIMIT_MS, START_LIMIT_MS),
+    bytes: notYet,
+    insertSheets: notYet,
+    openBook: notYet,
+    deliver: notYet,
+    placePicture: notYet,
+    removePicture: notYet,
+    pictures: notYet,
   };
 }

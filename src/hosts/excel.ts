@@ -1,5 +1,10 @@
 import { plainAddress } from "./address";
 import { typed, values } from "./excel-read";
+
+const notYet = async (): Promise<never> => {
+  throw new Error("this spreadsheet cannot do that yet");
+};
+
 import type { Area, Host, Input } from "./host";
 import { pause } from "./pause";
 
@@ -105,5 +110,12 @@ export function excelHost(): Host {
         await context.sync();
       }),
     settled: () => run(settled),
+    bytes: notYet,
+    insertSheets: notYet,
+    openBook: notYet,
+    deliver: notYet,
+    placePicture: notYet,
+    removePicture: notYet,
+    pictures: notYet,
   };
 }

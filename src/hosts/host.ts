@@ -16,6 +16,21 @@ export interface Area {
   address: string;
 }
 
+/** A picture over the cells. */
+export interface Picture {
+  /** Tells the pictures of a sheet apart. */
+  name: string;
+  png: Uint8Array;
+  /** What it shows, in words, for those who don't see it. */
+  alternative: string;
+  /** Its top left cell. */
+  at: Area;
+  /** [px] */
+  width: number;
+  /** [px] */
+  height: number;
+}
+
 /** The one port through which the pane speaks to a spreadsheet. */
 export interface Host {
   /** What the pane calls it: `Excel` or `desk`. */
@@ -29,12 +44,30 @@ export interface Host {
   read(area: Area): Promise<Cell[][]>;
   /** What was typed into each cell: formula text in A1 form, value, or "" for a blank cell and for the body of a spill. */
   inputs(area: Area): Promise<Input[][]>;
+  /** Also into a protected sheet, which stays protected; one with a password refuses. */
   write(area: Area, inputs: Input[][]): Promise<void>;
   /** The area behind a defined name, or null where there is none. */
   named(name: string): Promise<Area | null>;
   sheets(): Promise<string[]>;
   addSheet(name: string): Promise<void>;
+  /** Removes a sheet with the defined names that led there. */
   removeSheet(name: string): Promise<void>;
   /** Resolves when every formula has been calculated. */
   settled(): Promise<void>;
+  /** The open workbook as an .xlsx file. */
+  bytes(): Promise<Uint8Array>;
+  /**
+   * Adds all sheets of an .xlsx file behind those that are there, with its defined names; refuses, before any change,
+   * where the name of a sheet or a defined name is taken.
+   */
+  insertSheets(file: Uint8Array): Promise<void>;
+  /** Opens an .xlsx file as a workbook of its own; false when the person kept the open one. */
+  openBook(file: Uint8Array, name: string): Promise<boolean>;
+  /** Hands a finished file to the person; answers in a sentence where it went. */
+  deliver(file: Uint8Array, name: string): Promise<string>;
+  /** Places a picture; one of the same name on the same sheet is replaced. */
+  placePicture(picture: Picture): Promise<void>;
+  removePicture(sheet: string, name: string): Promise<void>;
+  /** The pictures on a sheet, such that placing them again gives the same. */
+  pictures(sheet: string): Promise<Picture[]>;
 }

@@ -42,5 +42,12 @@ export async function pageHost(page: Page): Promise<Host> {
     addSheet: call("addSheet"),
     removeSheet: call("removeSheet"),
     settled: call("settled"),
+    bytes: call("bytes"),
+    insertSheets: call("insertSheets"),
+    openBook: call("openBook"),
+    deliver: call("deliver"),
+    placePicture: call("placePicture"),
+    removePicture: call("removePicture"),
+    pictures: call("pictures"),
   };
 }

@@ -1,5 +1,7 @@
-import type { Area, Cell, Host, Input } from "../../src/hosts/host";
+import { bookContents, refuseTaken } from "../../src/hosts/book-contents";
+import type { Area, Cell, Host, Input, Picture } from "../../src/hosts/host";
 import { boxOf, cellAt } from "../../src/taskpane/address";
+import { bookOfFile, fileOfBook } from "./memory-file";
 
 type Sheet = Map<string, Input>;
 
@@ -7,6 +9,10 @@ type Sheet = Map<string, Input>;
 export interface MemoryHost extends Host {
   /** Types into a cell as a person would, and tells the watchers. */
   type(area: Area, inputs: Input[][]): Promise<void>;
+  /** What was handed over, in order. */
+  readonly delivered: { file: Uint8Array; name: string }[];
+  /** Whether the person lets another workbook take the place of the open one. */
+  gives: boolean;
 }
 
 const NUMBER = /^-?\d+(\.\d+)?$/;
@@ -29,6 +35,8 @@ export function memoryHost(
 ): MemoryHost {
   const book = new Map<string, Sheet>();
   for (const [name, cells] of Object.entries(sheets)) book.set(name, new Map(Object.entries(cells)));
+  const known = new Map(Object.entries(names));
+  let placed: Picture[] = [];
   const watchers = new Set<() => void>();
   let selected: Area = { sheet: Object.keys(sheets)[0]!, address: "A1" };
   const tell = () => {
@@ -59,8 +67,27 @@ export function memoryHost(
     tell();
   }
 
+  function remove(name: string): void {
+    book.delete(name);
+    placed = placed.filter(({ at }) => at.sheet !== name);
+    for (const [each, { sheet }] of known) if (sheet === name) known.delete(each);
+  }
+
+  function removePicture(sheet: string, name: string): void {
+    placed = placed.filter((one) => one.at.sheet !== sheet || one.name !== name);
+  }
+
+  async function add(file: Uint8Array): Promise<void> {
+    const added = await bookOfFile(file);
+    for (const [name, cells] of added.sheets) book.set(name, cells);
+    for (const [name, area] of added.names) known.set(name, area);
+    tell();
+  }
+
   return {
     label: "memory",
+    delivered: [],
+    gives: true,
     selection: async () => selected,
     select: async (area) => {
       selected = area;
@@ -80,14 +107,34 @@ export function memoryHost(
       }),
     write: async (area, inputs) => put(area, inputs),
     type: async (area, inputs) => put(area, inputs),
-    named: async (name) => names[name] ?? null,
+    named: async (name) => known.get(name) ?? null,
     sheets: async () => [...book.keys()],
     addSheet: async (name) => {
       book.set(name, new Map());
     },
-    removeSheet: async (name) => {
-      book.delete(name);
-    },
+    removeSheet: async (name) => remove(name),
     settled: async () => {},
+    bytes: () => fileOfBook({ sheets: book, names: known }),
+    insertSheets: async (file) => {
+      refuseTaken(bookContents(file), [...book.keys()], [...known.keys()]);
+      await add(file);
+    },
+    async openBook(file) {
+      if (!this.gives) return false;
+      for (const name of [...book.keys()]) remove(name);
+      await add(file);
+      selected = { sheet: [...book.keys()][0]!, address: "A1" };
+      return true;
+    },
+    async deliver(file, name) {
+      this.delivered.push({ file, name });
+      return `${name} is kept in memory.`;
+    },
+    placePicture: async (picture) => {
+      removePicture(picture.at.sheet, picture.name);
+      placed.push(picture);
+    },
+    removePicture: async (sheet, name) => removePicture(sheet, name),
+    pictures: async (sheet) => placed.filter(({ at }) => at.sheet === sheet),
   };
 }
