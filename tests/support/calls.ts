@@ -1,4 +1,7 @@
 import { caughtDepth } from "../../src/core/application/depth";
+import { correctedRunTime, leachingFraction } from "../../src/core/application/leaching";
+import { drainedShare, grossDepth, leachingMultiplier } from "../../src/core/application/leaching-depth";
+import { pulses } from "../../src/core/application/pulses";
 import { caughtRate, headRate } from "../../src/core/application/rate";
 import { runTime } from "../../src/core/application/run-time";
 import { annualCost } from "../../src/core/cost/price";
@@ -53,7 +56,11 @@ export const CALLS = {
   caughtRate,
   christiansen,
   distributionUniformity,
+  drainedShare,
+  grossDepth,
   headRate,
+  leachingFraction,
+  leachingMultiplier,
   mean,
   multiplier,
   normalCdf,
@@ -63,6 +70,9 @@ export const CALLS = {
   runTime,
   schedulingCoefficient,
   shareSchedulingCoefficient,
+  pulseNumber: (...values: Parameters<typeof pulses>) => pulses(...values).number,
+  pulseMinutes: (...values: Parameters<typeof pulses>) => pulses(...values).minutes,
+  correctedMinutes: (...values: Parameters<typeof correctedRunTime>) => correctedRunTime(...values).minutes,
   builtInHigh: (measure: string) => BUILT_IN_LIMITS.find((limit) => limit.measure === measure)?.high,
   normalCatches: (cans: number, variation: number) =>
     Array.from({ length: cans }, (_, i) => 1 + variation * normalQuantile((i + 0.5) / cans)),
