@@ -1,0 +1,119 @@
+/** The arguments of a worksheet function as they stand in a formula; "" for one that is left out. */
+type Arguments = readonly string[];
+
+/** An argument that can be put beside any operator. */
+function operand(text: string): string {
+  return /^[\w$.!':]+$/.test(text) ? text : `(${text})`;
+}
+
+/** The text of a literal such as `"mm"`, in small letters. */
+function literalText(argument: string): string | null {
+  const [, text] = /^"([^"]*)"$/.exec(argument) ?? [];
+  return text === undefined ? null : text.trim().toLowerCase();
+}
+
+/** Millimetres that a reading of 1 stands for, as a factor. */
+function depthOfOneUnit(mouth: string): string | null {
+  const millilitres = `1000/(PI()*${operand(mouth)}^2/4)`;
+  const text = literalText(mouth);
+  if (text !== null) return text === "mm" ? "1" : null;
+  return /^[\d.]+$/.test(mouth) ? millilitres : `IF(TRIM(${mouth})="mm",1,${millilitres})`;
+}
+
+const lowQuarterCount = (r: string) => `MAX(1,ROUND(COUNT(${r})/4,0))`;
+const lowQuarterMean = (r: string) =>
+  `SUMPRODUCT(SMALL(${r},ROW($A$1:INDEX($A:$A,${lowQuarterCount(r)}))))/${lowQuarterCount(r)}`;
+
+const ofDriestCan = (r: string) => `AVERAGE(${r})/MIN(${r})`;
+const ofLowQuarter = (r: string) => `AVERAGE(${r})/(${lowQuarterMean(r)})`;
+const ofShare = (r: string, share: string) =>
+  `AVERAGE(${r})/LARGE(${r},MAX(1,ROUNDUP(${operand(share)}*COUNT(${r})-1E-9,0)))`;
+
+/** The multiplier that a literal basis names; null where the basis is no literal, or none that is known. */
+function multiplier(r: string, basis = ""): string | null {
+  const text = literalText(basis);
+  if (basis === "" || text === "can") return ofDriestCan(r);
+  if (text === "quarter") return ofLowQuarter(r);
+  const [, digits, percent] = /^(\d*\.?\d+)(%?)$/.exec(basis) ?? [];
+  const share = Number(digits) / (percent ? 100 : 1);
+  return share >= 0.5 && share <= 1 ? ofShare(r, basis) : null;
+}
+
+function rate(r: string, minutes: string, mouth: string): string | null {
+  const unit = depthOfOneUnit(mouth);
+  return unit && `AVERAGE(${r})*${unit}*60/${operand(minutes)}`;
+}
+
+function water([r = "", area = "", depth = "", days = "", basis, share = ""]: Arguments): string | null {
+  const times = multiplier(r, basis);
+  const net = [area, depth, days].map(operand).join("*");
+  return times && `${net}*${times}${share === "" ? "" : `/${operand(share)}`}/1000`;
+}
+
+function cost([r = "", area = "", depth = "", days = "", price = "", ...rest]: Arguments): string | null {
+  const volume = water([r, area, depth, days, ...rest]);
+  return volume && `${volume}*${operand(price)}`;
+}
+
+function ofCell(cell: string, mouth: string, times: string): string | null {
+  const unit = depthOfOneUnit(mouth);
+  return unit && `IF(ISNUMBER(${cell}),${operand(cell)}*${unit}${times},"")`;
+}
+
+/** FAO-56 (1998), eq. 9 and 20 to 25 in eq. 52. */
+function hargreaves([tmin = "", tmax = "", latitude = "", day = ""]: Arguments): string {
+  const [least, most] = [operand(tmin), operand(tmax)];
+  const turn = `2*PI()/365*${operand(day)}`;
+  const lat = `(PI()/180*${operand(latitude)})`;
+  const dec = `(0.409*SIN(${turn}-1.39))`;
+  const sunset = `ACOS(-TAN${lat}*TAN${dec})`;
+  const sky = `${sunset}*SIN${lat}*SIN${dec}+COS${lat}*COS${dec}*SIN(${sunset})`;
+  const radiation = `24*60/PI()*0.082*(1+0.033*COS(${turn}))*(${sky})`;
+  return `0.0023*((${most}+${least})/2+17.8)*SQRT(${most}-${least})*0.408*${radiation}`;
+}
+
+const TWINS: Record<string, (given: Arguments) => string | null> = {
+  "CU.CHRISTIANSEN": ([r = ""]) => `100*(1-AVEDEV(${r})/AVERAGE(${r}))`,
+  "DU.QUARTER": ([r = ""]) => `100*${lowQuarterMean(r)}/AVERAGE(${r})`,
+  "SC.CAN": ([r = ""]) => ofDriestCan(r),
+  "SC.QUARTER": ([r = ""]) => ofLowQuarter(r),
+  "SC.SHARE": ([r = "", share = ""]) => ofShare(r, share),
+  "DEPTH.CAUGHT": ([cell = "", mouth = ""]) => ofCell(cell, mouth, ""),
+  "RATE.CAUGHT": ([cell = "", minutes = "", mouth = ""]) => ofCell(cell, mouth, `*60/${operand(minutes)}`),
+  MAR: ([r = "", minutes = "", mouth = ""]) => rate(r, minutes, mouth),
+  "RATE.HEAD": ([flow = "", spacing = "", rows = ""]) => `${operand(flow)}/(${operand(spacing)}*${operand(rows)})`,
+  RUNTIME: ([r = "", minutes = "", mouth = "", depth = "", basis]) => {
+    const times = multiplier(r, basis);
+    const mean = rate(r, minutes, mouth);
+    return times && mean && `60*${operand(depth)}/(${mean})*${times}`;
+  },
+  "WATER.ANNUAL": water,
+  "COST.ANNUAL": cost,
+  "POT.DEPTH": ([volume = "", top = "", capture = ""]) =>
+    `1000*${operand(volume)}/(PI()*${operand(top)}^2/4)${capture === "" ? "" : `/${operand(capture)}`}`,
+  "ETO.HARGREAVES": hargreaves,
+};
+
+/**
+ * The native formula, without `=`, that gives what a worksheet function gives, in functions that Excel 2010 and
+ * LibreOffice 7.4 both know; null where there is none. It is an expression of `*` and `/`: bracket it beside others.
+ *
+ * DEPTH.CAUGHT and RATE.CAUGHT answer for one cell: give each cell of their readings instead of the range. A native
+ * formula passes over text and takes negatives, so `soundReadings` belongs in front.
+ *
+ * @param name Name of the function without its namespace, such as `SC.CAN`
+ * @param given Its arguments as they stand in the formula, "" for one that is left out
+ */
+export function twin(name: string, given: readonly string[]): string | null {
+  if (!Object.hasOwn(TWINS, name)) return null;
+  return TWINS[name]!(given.map((argument) => argument.trim()));
+}
+
+/**
+ * A native condition: true where a range holds nothing but numbers of 0 or more, `x` and blank cells. LibreOffice does
+ * not tell a TRUE in a range from 1.
+ */
+export function soundReadings(range: string): string {
+  const words = `ISTEXT(${range})*(TRIM(${range})<>"x")*(TRIM(${range})<>"")`;
+  return `SUMPRODUCT(${words}+ISLOGICAL(${range})+ISNUMBER(${range})*(${range}<0))=0`;
+}
