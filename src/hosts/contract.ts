@@ -1,4 +1,6 @@
+import { FILE_CHECKS } from "./contract-files";
 import { FORMULA_CHECKS } from "./contract-formulas";
+import { PICTURE_CHECKS } from "./contract-pictures";
 import { PLACE_CHECKS } from "./contract-places";
 import { VALUE_CHECKS } from "./contract-values";
 import type { Host } from "./host";
@@ -12,12 +14,16 @@ export interface Check {
 }
 
 /** What every host must do; each check works on a sheet that it adds and removes. */
-export const contract: Check[] = Object.entries({ ...VALUE_CHECKS, ...FORMULA_CHECKS, ...PLACE_CHECKS }).map(
-  ([name, work]: [string, (scratch: Scratch) => Promise<void>]) => ({
-    name,
-    check: (host) => onScratch(host, SCRATCH_SHEET, work),
-  }),
-);
+export const contract: Check[] = Object.entries({
+  ...VALUE_CHECKS,
+  ...FORMULA_CHECKS,
+  ...PLACE_CHECKS,
+  ...FILE_CHECKS,
+  ...PICTURE_CHECKS,
+}).map(([name, work]: [string, (scratch: Scratch) => Promise<void>]) => ({
+  name,
+  check: (host) => onScratch(host, SCRATCH_SHEET, work),
+}));
 
 /** Runs every check; a result without an error passed. */
 export async function runContract(host: Host): Promise<{ name: string; error?: string }[]> {

@@ -1,9 +1,9 @@
 import { plainAddress } from "./address";
+import { deliver, openFile, openWindow } from "./excel-file";
+import { pictures, placePicture, removePicture } from "./excel-pictures";
+import { onSheet } from "./excel-protection";
 import { typed, values } from "./excel-read";
-
-const notYet = async (): Promise<never> => {
-  throw new Error("this spreadsheet cannot do that yet");
-};
+import { insertSheets, removeSheet, sheetNames } from "./excel-sheets";
 
 import type { Area, Host, Input } from "./host";
 import { pause } from "./pause";
@@ -88,34 +88,29 @@ export function excelHost(): Host {
     read: (wanted) => run((context) => values(rangeOf(context, wanted))),
     inputs: (wanted) => run((context) => typed(rangeOf(context, wanted))),
     write: (wanted: Area, inputs: Input[][]) =>
-      run(async (context) => {
-        rangeOf(context, wanted).formulas = inputs;
-        await context.sync();
-      }),
+      run((context) =>
+        onSheet(context, wanted.sheet, (sheet) => {
+          sheet.getRange(wanted.address).formulas = inputs;
+        }),
+      ),
     named: (name) => run((context) => named(context, name)),
-    sheets: () =>
-      run(async (context) => {
-        const sheets = context.workbook.worksheets.load("items/name");
-        await context.sync();
-        return sheets.items.map(({ name }) => name);
-      }),
+    sheets: () => run(sheetNames),
     addSheet: (name) =>
       run(async (context) => {
         context.workbook.worksheets.add(name);
         await context.sync();
       }),
-    removeSheet: (name) =>
-      run(async (context) => {
-        context.workbook.worksheets.getItem(name).delete();
-        await context.sync();
-      }),
+    removeSheet: (name) => run((context) => removeSheet(context, name)),
     settled: () => run(settled),
-    bytes: notYet,
-    insertSheets: notYet,
-    openBook: notYet,
-    deliver: notYet,
-    placePicture: notYet,
-    removePicture: notYet,
-    pictures: notYet,
+    bytes: openFile,
+    insertSheets: (file) => run((context) => insertSheets(context, file)),
+    openBook: async (file) => {
+      await openWindow(file);
+      return true;
+    },
+    deliver,
+    placePicture: (picture) => run((context) => placePicture(context, picture)),
+    removePicture: (sheet, name) => run((context) => removePicture(context, sheet, name)),
+    pictures: (sheet) => run((context) => pictures(context, sheet)),
   };
 }

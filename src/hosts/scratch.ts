@@ -24,27 +24,31 @@ export interface Scratch {
   write(address: string, inputs: Input[][]): Promise<void>;
   /** Values once every formula has been calculated; Excel can say so while functions of add-ins still run. */
   read(address: string): Promise<Cell[][]>;
+  /** The same of any sheet. */
+  settledRead(area: Area): Promise<Cell[][]>;
 }
 
 const pending = (cell: Cell): boolean => typeof cell === "object" && cell !== null && PENDING.includes(cell.error);
 
 function scratch(host: Host, sheet: string): Scratch {
   const at = (address: string): Area => ({ sheet, address });
+  const settledRead = async (area: Area): Promise<Cell[][]> => {
+    const end = Date.now() + CALCULATION_LIMIT_MS;
+    for (;;) {
+      await host.settled();
+      const cells = await host.read(area);
+      if (!cells.flat().some(pending)) return cells;
+      if (Date.now() > end) throw new Error(`no result after ${CALCULATION_LIMIT_MS / 1000} s in ${area.address}`);
+      await pause(100);
+    }
+  };
   return {
     host,
     sheet,
     at,
     write: (address, inputs) => host.write(at(address), inputs),
-    async read(address) {
-      const end = Date.now() + CALCULATION_LIMIT_MS;
-      for (;;) {
-        await host.settled();
-        const cells = await host.read(at(address));
-        if (!cells.flat().some(pending)) return cells;
-        if (Date.now() > end) throw new Error(`no result after ${CALCULATION_LIMIT_MS / 1000} s in ${address}`);
-        await pause(100);
-      }
-    },
+    read: (address) => settledRead(at(address)),
+    settledRead,
   };
 }
 

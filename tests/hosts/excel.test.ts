@@ -97,12 +97,12 @@ describe("inputs", () => {
 
 describe("a defined name", () => {
   test("leads to its area without dollar signs", async () => {
-    excel.workbook.names.set("Cans_Readings", { sheet: "Sheet1", address: "$B$2:$B$26" });
+    excel.workbook.names.set("Cans_Readings", "=Sheet1!$B$2:$B$26");
     expect(await host.named("Cans_Readings")).toEqual(at("B2:B26"));
   });
 
   test("is null where it stands for no range", async () => {
-    excel.workbook.names.set("Price", { sheet: "", address: "" });
+    excel.workbook.names.set("Price", "=2.34");
     expect(await host.named("Price")).toBeNull();
   });
 });

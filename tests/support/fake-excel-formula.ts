@@ -12,15 +12,16 @@ export type Matrix = Value[][];
 /** What a formula can ask of its workbook; `call` throws PENDING while a custom function runs. */
 export interface Surroundings {
   range(sheet: string | undefined, address: string): Matrix;
+  named(name: string): Matrix;
   call(id: string, parameters: Matrix[]): Matrix;
 }
 
 export const PENDING = Symbol("pending");
 
 const TOKEN =
-  /\s*(?:(?<number>\d+(?:\.\d+)?(?:E[-+]?\d+)?)|(?<text>"(?:[^"]|"")*")|(?<range>(?:(?:'(?:[^']|'')+'|\w+)!)?[A-Z]+\d+(?::[A-Z]+\d+)?)(?![\w.(])|(?<name>[A-Z_][\w.]*)(?=\()|(?<operator><=|>=|<>|[-+*/&=<>(),]))/iy;
+  /\s*(?:(?<number>\d+(?:\.\d+)?(?:E[-+]?\d+)?)|(?<text>"(?:[^"]|"")*")|(?<range>(?:(?:'(?:[^']|'')+'|\w+)!)?[A-Z]+\d+(?::[A-Z]+\d+)?)(?![\w.(])|(?<name>[A-Z_][\w.]*)(?=\()|(?<defined>[A-Z_]\w*)|(?<operator><=|>=|<>|[-+*/&=<>(),]))/iy;
 
-type Kind = "number" | "text" | "range" | "name" | "operator";
+type Kind = "number" | "text" | "range" | "name" | "defined" | "operator";
 
 function tokens(formula: string): [Kind, string][] {
   const found: [Kind, string][] = [];
@@ -113,6 +114,7 @@ export function evaluate(formula: string, surroundings: Surroundings): Matrix {
       const [, sheet, address] = /^(?:(.+)!)?(.+)$/.exec(text)!;
       return surroundings.range(sheet?.replace(/^'(.*)'$/, "$1").replaceAll("''", "'"), address!);
     }
+    if (kind === "defined") return surroundings.named(text);
     if (kind === "name") {
       const list = parameters();
       return /^CANFALL\./i.test(text) ? surroundings.call(text.slice(8).toUpperCase(), list) : native(text, list);

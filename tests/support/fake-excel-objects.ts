@@ -1,6 +1,11 @@
 import { MOST_COLUMNS, MOST_ROWS, type Rectangle, rectangle } from "./fake-excel-address";
+import { insertFile } from "./fake-excel-file";
+import { namedItems } from "./fake-excel-names";
+import { protection } from "./fake-excel-protection";
 import { range } from "./fake-excel-range";
-import type { Sheet, Workbook } from "./fake-excel-workbook";
+import { shapes } from "./fake-excel-shapes";
+import type { Sheet } from "./fake-excel-sheet";
+import { placeOf, type Workbook } from "./fake-excel-workbook";
 
 /** An object of Excel's model, its members named as in Office.js. */
 export type Member = Record<string, unknown> & { items?: () => Member[] };
@@ -22,6 +27,16 @@ export interface Listener {
   listen(event: string, on: boolean): void;
   registered: boolean;
   calculationState(): string;
+  /** A file opened in a window of its own. */
+  opened(base64: string): void;
+}
+
+function namesOf(workbook: Workbook, listener: Listener, names: Map<string, string>): Member {
+  return namedItems(names, (formula) => {
+    const place = placeOf(formula);
+    const sheet = place && workbook.sheet(place.sheet);
+    return sheet ? range(workbook, listener, sheet, rectangle(place.address)) : null;
+  });
 }
 
 export function worksheet(workbook: Workbook, listener: Listener, sheet: Sheet): Member {
@@ -35,6 +50,9 @@ export function worksheet(workbook: Workbook, listener: Listener, sheet: Sheet):
       const used = sheet.used();
       return used && at(used);
     },
+    names: namesOf(workbook, listener, sheet.names),
+    protection: protection(sheet),
+    shapes: shapes(sheet),
     activate: () => undefined,
     delete: () => {
       workbook.remove(sheet);
@@ -66,19 +84,18 @@ export function root(workbook: Workbook, listener: Listener): Member {
         return worksheet(workbook, listener, workbook.add(name));
       },
     },
-    names: {
-      getItemOrNullObject: (name: string) => {
-        const area = workbook.names.get(name);
-        const sheet = area && workbook.sheet(area.sheet);
-        const found = sheet ? range(workbook, listener, sheet, rectangle(area!.address)) : null;
-        return area ? { getRangeOrNullObject: () => found } : null;
-      },
+    names: namesOf(workbook, listener, workbook.names),
+    insertWorksheetsFromBase64: async (base64: string) => {
+      const ids = await insertFile(workbook, base64);
+      listener.changed();
+      return ids;
     },
     application: {
       calculationMode: "Automatic",
       get calculationState() {
         return listener.calculationState();
       },
+      createWorkbook: (base64: string) => ({ id: "1", open: () => listener.opened(base64) }),
     },
     getSelectedRange: () => range(workbook, listener, workbook.selection.sheet, workbook.selection.area),
   };

@@ -1,7 +1,12 @@
 import { addressOf, type Rectangle } from "./fake-excel-address";
 import { Fault } from "./fake-excel-formula";
 import { type Listener, type Member, Refusal, worksheet } from "./fake-excel-objects";
-import type { Sheet, Workbook } from "./fake-excel-workbook";
+import { refuseProtected } from "./fake-excel-protection";
+import type { Sheet } from "./fake-excel-sheet";
+import type { Workbook } from "./fake-excel-workbook";
+
+/** Of every cell, in points. */
+const [WIDTH, HEIGHT] = [48, 15];
 
 function type({ value }: ReturnType<Sheet["cell"]>): string {
   if (value === null) return "Empty";
@@ -31,6 +36,8 @@ export function range(workbook: Workbook, listener: Listener, sheet: Sheet, area
     },
     rowCount: area.rows,
     columnCount: area.columns,
+    left: area.column * WIDTH,
+    top: area.row * HEIGHT,
     get values() {
       return grid(({ value }) => (value instanceof Fault ? value.error : (value ?? "")));
     },
@@ -44,6 +51,7 @@ export function range(workbook: Workbook, listener: Listener, sheet: Sheet, area
       if (inputs.length !== area.rows || inputs.some((line) => line.length !== area.columns)) {
         throw new Refusal("InvalidArgument", "The argument is invalid or missing or has an incorrect format.");
       }
+      refuseProtected(sheet);
       inputs.forEach((line, r) => {
         line.forEach((input, c) => {
           sheet.set(area.row + r, area.column + c, input as number | string | boolean);

@@ -68,12 +68,12 @@ export class Server {
     readonly services: Record<string, Method>,
   ) {}
 
-  answer(request: Request): unknown {
+  async answer(request: Request): Promise<unknown> {
     const found = new Map<number, Member | null>();
     const results: { ActionId: number; Value: unknown }[] = [];
     for (const [index, action] of request.Actions.entries()) {
       try {
-        results.push({ ActionId: action.Id, Value: this.#act(request, action, found) ?? null });
+        results.push({ ActionId: action.Id, Value: (await this.#act(request, action, found)) ?? null });
       } catch (error) {
         if (!(error instanceof Refusal)) throw error;
         const { code: Code, message: Message } = error;

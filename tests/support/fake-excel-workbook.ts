@@ -1,70 +1,22 @@
 import { type Rectangle, rectangle } from "./fake-excel-address";
-import { evaluate, Fault, type Matrix, PENDING, type Value } from "./fake-excel-formula";
+import type { Arrival } from "./fake-excel-file";
+import { evaluate, Fault, type Matrix, PENDING } from "./fake-excel-formula";
+import { Sheet } from "./fake-excel-sheet";
 
-interface Cell {
-  input: number | string | boolean | null;
-  value: Value;
-  /** Where the formula stands whose spill this cell shows. */
-  anchor?: string;
-}
-
-const key = (row: number, column: number): string => `${row},${column}`;
-
-/** A sheet that calculates its formulas. */
-export class Sheet {
-  readonly cells = new Map<string, Cell>();
-
-  constructor(
-    readonly id: string,
-    readonly name: string,
-  ) {}
-
-  cell(row: number, column: number): Cell {
-    return this.cells.get(key(row, column)) ?? { input: null, value: null };
-  }
-
-  set(row: number, column: number, input: number | string | boolean): void {
-    if (input === "") this.cells.delete(key(row, column));
-    else this.cells.set(key(row, column), { input, value: String(input).startsWith("=") ? null : input });
-  }
-
-  grid<T>(area: Rectangle, of: (row: number, column: number) => T): T[][] {
-    if (area.rows * area.columns > 5_000_000) throw new Error("the fake Excel refuses to answer for so many cells");
-    return Array.from({ length: area.rows }, (_, r) =>
-      Array.from({ length: area.columns }, (_, c) => of(area.row + r, area.column + c)),
-    );
-  }
-
-  used(): Rectangle | null {
-    const places = [...this.cells.keys()].map((place) => place.split(",").map(Number) as [number, number]);
-    if (places.length === 0) return null;
-    const rows = places.map(([row]) => row);
-    const columns = places.map(([, column]) => column);
-    const [row, column] = [Math.min(...rows), Math.min(...columns)];
-    return { row, column, rows: Math.max(...rows) + 1 - row, columns: Math.max(...columns) + 1 - column };
-  }
-
-  /** Puts the values of the formula in a cell there, spilled where they are more than one. */
-  show(place: string, values: Matrix): void {
-    const [row, column] = place.split(",").map(Number) as [number, number];
-    const body: [string, Value][] = values
-      .flatMap((line, r) => line.map((value, c): [string, Value] => [key(row + r, column + c), value]))
-      .slice(1);
-    const anchor = this.cells.get(place)!;
-    if (body.some(([at]) => this.cells.has(at))) {
-      anchor.value = new Fault("#SPILL!");
-      return;
-    }
-    anchor.value = values[0]![0] ?? 0;
-    if (body.length > 0) anchor.anchor = place;
-    for (const [at, value] of body) this.cells.set(at, { input: null, value: value ?? 0, anchor: place });
-  }
+/** The sheet and the address that a name's formula leads to, or null. */
+export function placeOf(formula: string): { sheet: string; address: string } | null {
+  const [, quoted, plain, address] =
+    /^=(?:'((?:[^']|'')+)'|(\w+))!(\$[A-Z]+\$\d+(?::\$[A-Z]+\$\d+)?)$/.exec(formula) ?? [];
+  return address ? { sheet: quoted?.replaceAll("''", "'") ?? plain!, address } : null;
 }
 
 /** Sheets, names and a selection; `call` runs a custom function or throws PENDING. */
 export class Workbook {
   sheets: Sheet[] = [];
-  readonly names = new Map<string, { sheet: string; address: string }>();
+  /** Defined names of the whole workbook, with their formulas. */
+  readonly names = new Map<string, string>();
+  /** What becomes of the names of inserted files. */
+  arrival: Arrival = "workbook";
   selection!: { sheet: Sheet; area: Rectangle };
   call: (id: string, parameters: Matrix[]) => Matrix = () => [[new Fault("#NAME?")]];
   #made = 0;
@@ -82,6 +34,10 @@ export class Workbook {
 
   remove(sheet: Sheet): void {
     this.sheets = this.sheets.filter((one) => one !== sheet);
+    for (const [name, formula] of this.names) {
+      const place = placeOf(formula);
+      if (place?.sheet === sheet.name) this.names.set(name, `=#REF!${place.address}`);
+    }
     if (this.selection.sheet === sheet) this.selection = { sheet: this.sheets[0]!, area: rectangle("A1") };
   }
 
@@ -109,14 +65,22 @@ export class Workbook {
     }
   }
 
+  #range(name: string, address: string): Matrix {
+    const from = this.sheet(name);
+    if (!from) return [[new Fault("#REF!")]];
+    return from.grid(rectangle(address), (row, column) => from.cell(row, column).value);
+  }
+
   #values(sheet: Sheet, formula: string): Matrix {
     try {
       return evaluate(formula, {
         call: this.call,
-        range: (name, address) => {
-          const from = name === undefined ? sheet : this.sheet(name);
-          if (!from) return [[new Fault("#REF!")]];
-          return from.grid(rectangle(address), (row, column) => from.cell(row, column).value);
+        range: (name, address) => this.#range(name ?? sheet.name, address),
+        named: (name) => {
+          const formula = sheet.names.get(name) ?? this.names.get(name);
+          if (formula === undefined) return [[new Fault("#NAME?")]];
+          const place = placeOf(formula);
+          return place ? this.#range(place.sheet, place.address) : [[new Fault("#REF!")]];
         },
       });
     } catch (error) {

@@ -1,10 +1,12 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { fileOf } from "./fake-excel-file";
 import { Fault, type Matrix, PENDING } from "./fake-excel-formula";
 import type { AddIn } from "./fake-excel-functions";
 import { type Listener, root } from "./fake-excel-objects";
 import { type Request, Server } from "./fake-excel-request";
 import { Workbook } from "./fake-excel-workbook";
+import { FakeOffice } from "./fake-office";
 
 const OFFICE = resolve(import.meta.dirname, "../../node_modules/@microsoft/office-js/dist");
 /** The loader first: it owns CustomFunctions.associate. */
@@ -47,14 +49,22 @@ export class FakeExcel {
   readonly listening: string[] = [];
   /** The methods of every request, for tests of what is not asked. */
   readonly requests: Request[] = [];
+  /** Files that were opened in windows of their own, as base64. */
+  readonly windows: string[] = [];
+  /** The part of Office that is not Excel's. */
+  readonly office: FakeOffice;
   readonly #results = new Map<string, Matrix | null>();
   readonly #running = new Map<number, string>();
-  readonly #bridge = { sendMessageToHost: (text: string) => this.#receive(text), onMessageFromHost: (_: string) => {} };
+  readonly #bridge = {
+    sendMessageToHost: (text: string) => void this.#receive(text),
+    onMessageFromHost: (_: string) => {},
+  };
   readonly #server: Server;
   #untilDone = 0;
 
   constructor({ signatures, functions }: AddIn = { signatures: [], functions: new Map() }) {
     loadClient();
+    this.office = new FakeOffice(() => fileOf(this.workbook));
     const { HostBridge } = OfficeExtension as unknown as { HostBridge: { init(bridge: object): void } };
     HostBridge.init(this.#bridge);
     for (const [id, work] of functions) CustomFunctions.associate(id, work as () => unknown);
@@ -77,6 +87,7 @@ export class FakeExcel {
         if (on) this.listening.push(event);
         else this.listening.splice(this.listening.indexOf(event), 1);
       },
+      opened: (base64) => void this.windows.push(base64),
       calculationState: () => (this.#untilDone-- > 0 ? "Calculating" : "Done"),
     };
   }
@@ -113,10 +124,10 @@ export class FakeExcel {
     this.#calculate("Calculated");
   }
 
-  #receive(text: string): void {
+  async #receive(text: string): Promise<void> {
     const { id, message } = JSON.parse(text) as Message;
     this.requests.push(message.body);
-    const answer = this.#server.answer(message.body);
+    const answer = await this.#server.answer(message.body);
     this.#post({ type: RESPONSE, id, message: { statusCode: 200, headers: {}, body: JSON.stringify(answer) } });
   }
 

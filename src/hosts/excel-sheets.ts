@@ -1,0 +1,33 @@
+import { toBase64 } from "./base64";
+import { bookContents, refuseTaken } from "./book-contents";
+import { definedNames, lost, mendNames } from "./excel-names";
+
+export async function sheetNames(context: Excel.RequestContext): Promise<string[]> {
+  const sheets = context.workbook.worksheets.load("items/name");
+  await context.sync();
+  return sheets.items.map(({ name }) => name);
+}
+
+/** Removes a sheet, and the names that lead nowhere without it. */
+export async function removeSheet(context: Excel.RequestContext, sheet: string): Promise<void> {
+  const before = await definedNames(context);
+  const alive = new Set(before.filter((item) => !lost(item)).map(({ name }) => name));
+  context.workbook.worksheets.getItem(sheet).delete();
+  for (const item of await definedNames(context)) {
+    if (alive.has(item.name) && lost(item)) context.workbook.names.getItem(item.name).delete();
+  }
+  await context.sync();
+}
+
+/** Adds the sheets of a file at the end; names whose cells are gone don't stand in its way. */
+export async function insertSheets(context: Excel.RequestContext, file: Uint8Array): Promise<void> {
+  const contents = bookContents(file);
+  const names = await definedNames(context);
+  const live = names.filter((item) => !lost(item)).map(({ name }) => name);
+  refuseTaken(contents, await sheetNames(context), live);
+  const brought = new Set(contents.names.map(({ name }) => name.toLowerCase()));
+  for (const { name } of names) if (brought.has(name.toLowerCase())) context.workbook.names.getItem(name).delete();
+  context.workbook.insertWorksheetsFromBase64(toBase64(file), { positionType: "End" });
+  await context.sync();
+  await mendNames(context, contents.names, contents.sheets);
+}

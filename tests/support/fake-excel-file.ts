@@ -1,0 +1,45 @@
+import { Workbook as File } from "@cj-tech-master/excelts";
+import { fromBase64 } from "../../src/hosts/base64";
+import { storedFormula } from "../../src/hosts/xlsx-formula";
+import { bookOf } from "../../src/hosts/xlsx-read";
+import type { Workbook } from "./fake-excel-workbook";
+
+/** What may become of the names of a file whose sheets are inserted; nobody promises the first. */
+export type Arrival = "workbook" | "sheet" | "lost" | "missing";
+
+function arrive(workbook: Workbook, name: string, reference: string, sheet: string): void {
+  if (workbook.arrival === "workbook") workbook.names.set(name, `=${reference}`);
+  if (workbook.arrival === "sheet") workbook.sheet(sheet)!.names.set(name, `=${reference}`);
+  if (workbook.arrival === "lost") workbook.names.set(name, `=#REF!${reference.slice(reference.indexOf("!") + 1)}`);
+}
+
+/** Inserts the sheets of a file at the end; a name of a sheet that is taken gets a number, as Excel does. */
+export async function insertFile(workbook: Workbook, base64: string): Promise<string[]> {
+  const file = new File();
+  await file.xlsx.load(fromBase64(base64));
+  const { sheets, names } = bookOf(file);
+  const ids = sheets.map(({ name, cells }) => {
+    const sheet = workbook.add(workbook.sheet(name) ? `${name} (2)` : name);
+    for (const { row, column, input } of cells) sheet.set(row, column, input);
+    if (file.getWorksheet(name)!.sheetProtection?.sheet) sheet.protection = { options: { allowFormatCells: false } };
+    return sheet.id;
+  });
+  for (const { name, reference } of names) arrive(workbook, name, reference, sheets.at(-1)!.name);
+  return ids;
+}
+
+/** The workbook as a file. */
+export async function fileOf(workbook: Workbook): Promise<Uint8Array> {
+  const file = new File();
+  for (const { name, cells, protection } of workbook.sheets) {
+    const sheet = file.addWorksheet(name);
+    for (const [place, { input }] of cells) {
+      const [row, column] = place.split(",").map(Number) as [number, number];
+      const formula = typeof input === "string" && input.startsWith("=");
+      sheet.getCell(row + 1, column + 1).value = formula ? { formula: storedFormula(input) } : input;
+    }
+    if (protection) await sheet.protect(protection.password);
+  }
+  for (const [name, formula] of workbook.names) file.definedNames.add(formula.slice(1), name);
+  return new Uint8Array(await file.xlsx.writeBuffer());
+}

@@ -1,0 +1,24 @@
+import { type Member, Refusal } from "./fake-excel-objects";
+import type { Sheet } from "./fake-excel-sheet";
+
+/** What a sheet allows, and whether it is protected at all. */
+export function protection(sheet: Sheet): Member {
+  return {
+    protected: sheet.protection !== null,
+    options: sheet.protection?.options ?? {},
+    protect: (options: Record<string, unknown>, password?: string) => {
+      if (sheet.protection) throw new Refusal("AccessDenied", "You cannot perform the requested operation.");
+      sheet.protection = { options, password: password || undefined };
+    },
+    unprotect: (password?: string) => {
+      if (sheet.protection?.password && sheet.protection.password !== password) {
+        throw new Refusal("AccessDenied", "You cannot perform the requested operation.");
+      }
+      sheet.protection = null;
+    },
+  };
+}
+
+export function refuseProtected(sheet: Sheet): void {
+  if (sheet.protection) throw new Refusal("AccessDenied", "You cannot perform the requested operation.");
+}
