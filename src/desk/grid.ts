@@ -6,12 +6,15 @@ import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { UniverSheetsDataValidationPreset } from "@univerjs/preset-sheets-data-validation";
 import validationWords from "@univerjs/preset-sheets-data-validation/locales/en-US";
+import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
+import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
 import noteWords from "@univerjs/preset-sheets-note/locales/en-US";
 import type { Grid } from "../hosts/desk-grid";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
+import "@univerjs/preset-sheets-drawing/lib/index.css";
 import "@univerjs/preset-sheets-note/lib/index.css";
 
 const WATER = {
@@ -31,13 +34,16 @@ const WATER = {
 export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookData>): Grid {
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalWords, validationWords, noteWords) },
+    locales: {
+      [LocaleType.EN_US]: mergeLocales(coreWords, conditionalWords, validationWords, drawingWords, noteWords),
+    },
     logLevel: LogLevel.ERROR,
   });
   const presets = [
     UniverSheetsCorePreset({ container }),
     UniverSheetsConditionalFormattingPreset(),
     UniverSheetsDataValidationPreset(),
+    UniverSheetsDrawingPreset(),
     UniverSheetsNotePreset(),
   ];
   for (const plugin of presets.flatMap((preset) => preset.plugins)) {

@@ -1,0 +1,8 @@
+import type { ISheetImage } from "@univerjs/preset-sheets-drawing";
+
+/** A picture as the grid holds it, with what the grid's own form lacks; the grid keeps both in its workbook data. */
+export interface DeskDrawing extends ISheetImage {
+  name: string;
+  /** What it shows, in words. */
+  alternative: string;
+}
