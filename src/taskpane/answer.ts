@@ -3,6 +3,7 @@ import { boxOf, reference } from "./address";
 import { type Audit, auditOf } from "./audit";
 import { CatchProblem } from "./catches";
 import { type Entries, type Entry, type EntryName, prefilled } from "./entries";
+import { limitsIn } from "./limits-in";
 import { readSettings, type Settings } from "./settings";
 
 /** What the pane shows: an audit of an area, or the words that say why there is none. */
@@ -42,7 +43,7 @@ export async function answerFor(host: Host, typed: Entries, last: Area | null): 
   const answer = { selected, area, settings, prefilled: found, audit: null, problem: "", offer: null };
   if (isCell(area)) return { ...answer, problem: `${reference(area)} is one cell` };
   try {
-    return { ...answer, audit: auditOf(area, cells, settings) };
+    return { ...answer, audit: auditOf(area, cells, settings, await limitsIn(host)) };
   } catch (error) {
     if (!(error instanceof CatchProblem)) throw error;
     const named = await host.named("Cans_Readings");

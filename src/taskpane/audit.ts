@@ -1,7 +1,7 @@
 import { caughtRate } from "../core/application/rate";
 import { runTime } from "../core/application/run-time";
 import { InputError } from "../core/errors";
-import { BUILT_IN_LIMITS } from "../core/limits";
+import { BUILT_IN_LIMITS, type Limit } from "../core/limits";
 import { mean } from "../core/readings";
 import { type SummaryRow, summary } from "../core/summary/summary";
 import { multiplier } from "../core/uniformity/multiplier";
@@ -25,6 +25,8 @@ export interface Audit {
   /** Rows of the summary; none where the cans are too few, with the reason in `lack`. */
   rows: SummaryRow[];
   lack: string;
+  /** What the rows were compared with. */
+  limits: readonly Limit[];
   classes: CatchClass[];
   /** Run time for the driest can. */
   driest: RunTime;
@@ -47,7 +49,7 @@ export const MOST_RESAMPLED = 2000;
 
 type Within = <T>(work: (values: Float64Array) => T) => T;
 
-function rowsOf(within: Within, settings: Settings): { rows: SummaryRow[]; lack: string } {
+function rowsOf(within: Within, settings: Settings, limits: readonly Limit[]): { rows: SummaryRow[]; lack: string } {
   const rate = rateOfOne(settings);
   const noRate = {
     value: `needs ${lackedOf(settings, ["minutes", "mouth"]).join(" and ")}`,
@@ -57,9 +59,7 @@ function rowsOf(within: Within, settings: Settings): { rows: SummaryRow[]; lack:
     verdict: "",
   } as const;
   try {
-    const rows = within((values) =>
-      summary(values, rate ?? 1, BUILT_IN_LIMITS, { intervals: values.length <= MOST_RESAMPLED }),
-    );
+    const rows = within((values) => summary(values, rate ?? 1, limits, { intervals: values.length <= MOST_RESAMPLED }));
     return { rows: rows.map((row) => (rate === null && row.unit === "mm/h" ? { ...row, ...noRate } : row)), lack: "" };
   } catch (error) {
     if (!(error instanceof CatchProblem)) throw error;
@@ -67,7 +67,12 @@ function rowsOf(within: Within, settings: Settings): { rows: SummaryRow[]; lack:
   }
 }
 
-export function auditOf(area: Area, cells: Cell[][], settings: Settings): Audit {
+export function auditOf(
+  area: Area,
+  cells: Cell[][],
+  settings: Settings,
+  limits: readonly Limit[] = BUILT_IN_LIMITS,
+): Audit {
   const catches = catchesOf(cells, area);
   const rate = rateOfOne(settings);
   const within: Within = (work) => withCells(cells, area, work);
@@ -92,7 +97,8 @@ export function auditOf(area: Area, cells: Cell[][], settings: Settings): Audit 
     unit: readingUnit(settings),
     catches,
     mean: average,
-    ...rowsOf(within, settings),
+    ...rowsOf(within, settings, limits),
+    limits,
     classes: catchClasses(catches.values),
     driest: catches.dry > 0 ? { reason: "Run time: a dry can gets nothing, however long the run" } : timeFor("can"),
     byBasis:

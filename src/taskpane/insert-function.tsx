@@ -2,12 +2,14 @@ import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Area, Host } from "../hosts/host";
 import { cellAt, overlap, parseArea, reference } from "./address";
+import type { Done } from "./done";
 import { formulaOf } from "./formula";
+import { insert } from "./insert";
 import { MEASURES } from "./measures";
-import { QuestionBox } from "./question-box";
 import { knownSheet } from "./resolve";
 import type { Settings } from "./settings";
-import { useInsert } from "./use-insert";
+import { TaskLine } from "./task-line";
+import { useTask } from "./use-task";
 
 interface Props {
   host: Host;
@@ -16,15 +18,16 @@ interface Props {
   /** The last selected range that held readings. */
   readings: Area | null;
   settings: Settings | null;
+  keep: (done: Done) => void;
 }
 
 /** Puts a measure into a cell as a live function. */
-export function InsertFunction({ host, selected, readings, settings }: Props) {
+export function InsertFunction({ host, selected, readings, settings, keep }: Props) {
   const [chosen, setChosen] = useState(0);
   const [rangeText, setRangeText] = useState<string | null>(null);
   const [targetText, setTargetText] = useState("");
   const [wrong, setWrong] = useState({ range: "", target: "" });
-  const { insert, undo, clear, question, message, problem, canUndo } = useInsert(host);
+  const task = useTask();
 
   const measure = MEASURES[chosen]!;
   const sheet = readings?.sheet ?? selected?.sheet ?? "";
@@ -50,7 +53,7 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
   }
 
   async function start(): Promise<void> {
-    clear();
+    task.clear();
     const found = { range: await problemOf(range, "Example!B2:B26"), target: await problemOf(target, "Example!H2") };
     const cell = target && cellAt(target, 0, 0);
     const near = [range, settings?.minutes.area, settings?.mouth.area, settings?.depth.area, settings?.share.area];
@@ -58,8 +61,8 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
       found.target = `${cell.address} holds what the formula reads; choose another cell`;
     }
     setWrong(found);
-    if (preview && cell && !found.range && !found.target)
-      await insert(preview.text, cell, preview.rows, preview.columns);
+    if (!preview || !cell || found.range || found.target) return;
+    await task.attempt("Inserting", () => insert(host, cell, preview, keep));
   }
 
   return (
@@ -96,17 +99,8 @@ export function InsertFunction({ host, selected, readings, settings }: Props) {
         <Button appearance="primary" disabledFocusable={!preview} onClick={start}>
           Insert
         </Button>
-        <Button disabledFocusable={!canUndo} onClick={undo}>
-          Undo last insert
-        </Button>
       </div>
-      {question && <QuestionBox question={question} dismiss={clear} />}
-      <p role="status">{message}</p>
-      {problem && (
-        <p role="alert" className="problem">
-          {problem}
-        </p>
-      )}
+      <TaskLine task={task} />
     </section>
   );
 }

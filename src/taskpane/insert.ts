@@ -1,12 +1,8 @@
 import type { Area, Host, Input } from "../hosts/host";
-import { boxOf, cellAt, spill } from "./address";
-
-/** An insert that can be taken back: what stood there before and after. */
-export interface Done {
-  area: Area;
-  before: Input[][];
-  after: Input[][];
-}
+import { boxOf, cellAt, reference, spill } from "./address";
+import type { Done } from "./done";
+import type { Question } from "./question";
+import { writeAll } from "./writes";
 
 /** Where an answer would go, and what stands in its way. */
 export interface Site {
@@ -36,33 +32,37 @@ export async function siteOf(host: Host, target: Area, rows: number, columns: nu
   return { area, taken: { address: cell.address, holds: holds(filled[first]), count }, fixed: fixed && body };
 }
 
-/** What was typed, such that typing it again gives the same: text that a sheet could take for a number or date stays text. */
-async function retypable(host: Host, area: Area): Promise<Input[][]> {
-  const [typed, shown] = [await host.inputs(area), await host.read(area)];
-  return typed.map((line, row) =>
-    line.map((input, column) => {
-      const isText = typeof input === "string" && input !== "" && input === shown[row]![column];
-      return isText ? `'${input}` : input;
-    }),
-  );
-}
-
 /** Writes the formula into the first cell of the site and, where the site was taken, empties the rest of it. */
-export async function insertAt(host: Host, { area, taken }: Site, formula: string): Promise<Done> {
+export function insertAt(host: Host, { area, taken }: Site, formula: string): Promise<Done> {
   const written = taken ? area : cellAt(area, 0, 0);
   const { rows, columns } = boxOf(written);
-  const before = await retypable(host, written);
-  const cells: Input[][] = Array.from({ length: rows }, () => Array.from({ length: columns }, () => ""));
-  cells[0]![0] = formula;
-  await host.write(written, cells);
-  return { area: written, before, after: await host.inputs(written) };
+  const inputs: Input[][] = Array.from({ length: rows }, () => Array.from({ length: columns }, () => ""));
+  inputs[0]![0] = formula;
+  return writeAll(host, [{ area: written, inputs }], "insert");
 }
 
-/** True when what was inserted still stands as it was left. */
-export async function untouched(host: Host, { area, after }: Done): Promise<boolean> {
-  return JSON.stringify(await host.inputs(area)) === JSON.stringify(after);
-}
+const ofCells = (count: number) => (count > 1 ? ` (${count} cells are filled)` : "");
 
-export async function takeBack(host: Host, { area, before }: Done): Promise<void> {
-  await host.write(area, before);
+/** Inserts a formula whose answer fills so many cells, or asks first where something stands. */
+export async function insert(
+  host: Host,
+  target: Area,
+  { text, rows, columns }: { text: string; rows: number; columns: number },
+  keep: (done: Done) => void,
+): Promise<string | Question> {
+  const site = await siteOf(host, target, rows, columns);
+  const act = async () => {
+    keep(await insertAt(host, site, text));
+    return `Inserted in ${reference(target)}. Undo takes it back`;
+  };
+  const { taken } = site;
+  if (!taken) return act();
+  if (site.fixed) throw new Error(`${taken.address} shows part of another formula's answer. Choose another cell`);
+  return {
+    text: `${taken.address} holds ${taken.holds}${ofCells(taken.count)}. Replace what is there?`,
+    yes: "Replace",
+    no: "Keep",
+    doing: "Inserting",
+    act,
+  };
 }

@@ -1,25 +1,22 @@
+import type { Limit } from "../core/limits";
 import type { SummaryRow } from "../core/summary/summary";
 import { type Audit, MOST_RESAMPLED } from "./audit";
+import type { Catches } from "./catches";
 import { figure, shown } from "./figure";
+import { Verdict } from "./verdict";
 
-const SYMBOLS: [string, string][] = [
-  ["within", "✓"],
-  ["outside", "✗"],
-  ["too close", "≈"],
-  ["too few", "?"],
-];
+type Sources = (measure: string) => string;
 
-function Verdict({ words }: { words: string }) {
-  const symbol = SYMBOLS.find(([start]) => words.startsWith(start))?.[1] ?? "";
-  return (
-    <span className="verdict">
-      <span aria-hidden="true">{symbol} </span>
-      {words}
-    </span>
-  );
-}
+/** Where the limit of a measure comes from; SC is named with its count of cans in the table. */
+const sourcesOf =
+  (limits: readonly Limit[]): Sources =>
+  (measure) => {
+    const name = /^SC \(driest of/.test(measure) ? "SC (driest can)" : measure;
+    const limit = limits.find((one) => one.measure === name);
+    return limit ? [limit.source, limit.year].filter(Boolean).join(", ") : "";
+  };
 
-function Row({ row }: { row: SummaryRow }) {
+function Row({ row, source }: { row: SummaryRow; source: string }) {
   const words = typeof row.value === "string";
   const unit = row.unit === "cans" && row.value === 1 ? "can" : row.unit || "ratio";
   return (
@@ -38,6 +35,7 @@ function Row({ row }: { row: SummaryRow }) {
         {row.limit && (
           <span className="detail">
             limit {row.limit.replace(">=", "≥").replace("<=", "≤")} {unit}
+            {source && ` (${source})`}
           </span>
         )}
         {row.verdict && <Verdict words={row.verdict} />}
@@ -49,37 +47,51 @@ function Row({ row }: { row: SummaryRow }) {
 const COUNT = { unit: "cans", low: "", high: "", limit: "", verdict: "" } as const;
 const COUNTS = new Set(["Cans counted", "Dry cans"]);
 
-/** Cans counted, dry and skipped, then each index with its unit, interval, limit and verdict. */
-export function MeasureTable({ audit }: { audit: Audit }) {
-  const { values, dry, marked, blank } = audit.catches;
+function Table({ caption, rows, sources }: { caption: string; rows: SummaryRow[]; sources?: Sources }) {
+  return (
+    <table>
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Measure</th>
+          <th scope="col" className="right">
+            Value and unit
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <Row key={row.measure} row={row} source={sources?.(row.measure) ?? ""} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** Cans counted, dry and skipped. */
+export function CountTable({ catches: { values, dry, marked, blank } }: { catches: Catches }) {
   const counts: SummaryRow[] = [
     { ...COUNT, measure: "Cans counted", value: values.length },
     { ...COUNT, measure: "Dry cans", value: dry },
     { ...COUNT, measure: `Skipped (${marked} marked x, ${blank} blank)`, value: marked + blank },
   ];
+  return <Table caption="What the range holds" rows={counts} />;
+}
+
+/** Each index with its unit, interval, limit and verdict. */
+export function MeasureTable({ audit }: { audit: Audit }) {
   return (
     <>
-      <table>
-        <caption>Each with its 90 % interval, limit and verdict where they exist</caption>
-        <thead>
-          <tr>
-            <th scope="col">Measure</th>
-            <th scope="col" className="right">
-              Value and unit
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {[...counts, ...audit.rows.filter(({ measure }) => !COUNTS.has(measure))].map((row) => (
-            <Row key={row.measure} row={row} />
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Each with its 90 % interval, limit and verdict where they exist"
+        rows={audit.rows.filter(({ measure }) => !COUNTS.has(measure))}
+        sources={sourcesOf(audit.limits)}
+      />
       {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">
         The interval should hold the true value of the bed nine times in ten. In simulated beds it did so about eight
         times in ten with 16 cans, and 83 to 94 times in a hundred with 24 or more.
-        {values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
+        {audit.catches.values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
       </p>
     </>
   );

@@ -1,21 +1,28 @@
 import { FluentProvider } from "@fluentui/react-components";
+import { useEffect, useState } from "react";
 import type { Host } from "../hosts/host";
-import { Cautions } from "./cautions";
+import { firstStep } from "./first-step";
 import type { FunctionInfo } from "./function-info";
-import { FunctionList } from "./function-list";
-import { InsertFunction } from "./insert-function";
 import "./pane.css";
-import { SelectionSummary } from "./selection-summary";
-import { SelfTest } from "./self-test";
-import { TestSettings } from "./test-settings";
+import { StepList } from "./step-list";
 import { theme } from "./theme";
+import { UndoBar } from "./undo-bar";
 import { useAnswer } from "./use-answer";
 import { useDark } from "./use-dark";
+import { useUndo } from "./use-undo";
 
 /** The whole pane over one spreadsheet; `functions` is the list from functions.json, fetched where left out. */
 export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo[] }) {
   const dark = useDark();
   const { answer, entries, change, failure, readings } = useAnswer(host);
+  const undo = useUndo();
+  const [current, setCurrent] = useState<string | null>(null);
+
+  useEffect(() => {
+    const open = (step: string) => setCurrent((chosen) => chosen ?? step);
+    firstStep(host).then(open, () => open("new"));
+  }, [host]);
+
   return (
     <FluentProvider theme={theme(dark)} className="canfall">
       <h1>Canfall</h1>
@@ -25,22 +32,14 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
           {failure}
         </p>
       )}
-      <SelectionSummary answer={answer} select={(area) => void host.select(area)} />
-      <TestSettings
-        entries={entries}
-        settings={answer?.settings ?? null}
-        sheet={answer?.selected.sheet ?? ""}
-        change={change}
-      />
-      <InsertFunction
-        host={host}
-        selected={answer?.selected ?? null}
-        readings={readings}
-        settings={answer?.settings ?? null}
-      />
-      <Cautions />
-      <FunctionList functions={functions} />
-      <SelfTest host={host} />
+      {current && (
+        <StepList
+          {...{ host, answer, readings, entries, change, functions, current }}
+          keep={undo.keep}
+          choose={setCurrent}
+        />
+      )}
+      <UndoBar undo={undo} />
     </FluentProvider>
   );
 }

@@ -1,9 +1,10 @@
 import { Button } from "@fluentui/react-components";
 import { useEffect, useId, useRef } from "react";
-import type { Question } from "./use-insert";
+import type { Question } from "./question";
+import type { Task } from "./use-task";
 
 /** Asks before something is overwritten; keeping what is there has the focus. */
-export function QuestionBox({ question, dismiss }: { question: Question; dismiss: () => void }) {
+export function QuestionBox({ question, task }: { question: Question; task: Task }) {
   const id = useId();
   const keep = useRef<HTMLButtonElement | null>(null);
   useEffect(() => {
@@ -15,10 +16,10 @@ export function QuestionBox({ question, dismiss }: { question: Question; dismiss
     <div role="alertdialog" aria-labelledby={id} className="problem">
       <p id={id}>{question.text}</p>
       <div className="actions">
-        <Button onClick={question.act}>{question.yes}</Button>
+        <Button onClick={() => task.attempt(question.doing, question.act)}>{question.yes}</Button>
         <Button
           appearance="primary"
-          onClick={dismiss}
+          onClick={task.clear}
           ref={(button: HTMLButtonElement | null) => {
             keep.current = button;
           }}

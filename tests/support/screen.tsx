@@ -20,7 +20,8 @@ export async function screen(element: ReactNode) {
   const place = document.body.appendChild(document.createElement("div"));
   const root = createRoot(place);
   await act(async () => root.render(element));
-  const all = (selector: string) => [...place.querySelectorAll<HTMLElement>(selector)];
+  const inSight = (element: Element) => !element.closest('[style*="display: none"]');
+  const all = (selector: string) => [...place.querySelectorAll<HTMLElement>(selector)].filter(inSight);
 
   const text = (selector: string) => all(selector).map((each) => each.textContent?.replace(/\s+/g, " ").trim() ?? "");
 
@@ -52,6 +53,12 @@ export async function screen(element: ReactNode) {
     async press(name: string) {
       const button = await found(() => all("button").find((each) => each.textContent === name));
       await act(async () => button.click());
+      await later();
+    },
+    /** Opens a step of the pane. */
+    async step(title: string) {
+      const tab = await found(() => all("[role=tab]").find((each) => each.textContent?.startsWith(title)));
+      await act(async () => tab.click());
       await later();
     },
     async close() {

@@ -2,6 +2,7 @@
 import axe from "axe-core";
 import { afterEach, describe, expect, it } from "vitest";
 import { Pane } from "../../src/taskpane/pane";
+import { STEPS } from "../../src/taskpane/steps";
 import { screen } from "../support/screen";
 import { at, bedHost } from "./bed";
 
@@ -42,8 +43,11 @@ describe("access", () => {
   it("axe finds nothing in the pane, nor with a wrong setting and a question open", async () => {
     await open();
     expect(await findings()).toEqual([]);
+    await page.step("Readings");
     await page.type("Length of the test", "no");
     await page.shows('got "no"');
+    expect(await findings()).toEqual([]);
+    await page.step("Results");
     await page.type("Into the cell", "F3");
     await page.type("Into the cell", "B1");
     await page.type("Measure", "2");
@@ -52,8 +56,25 @@ describe("access", () => {
     expect(await findings()).toEqual([]);
   });
 
+  it("axe finds nothing in any step", async () => {
+    await open();
+    for (const { title } of STEPS) {
+      await page.step(title);
+      expect(await findings(), title).toEqual([]);
+    }
+  });
+
+  it("the steps are tabs, of which the open one is named by its tab", async () => {
+    await open();
+    await page.step("Readings");
+    const panel = page.place.querySelector('[role="tabpanel"]:not([style*="none"])')!;
+    expect(panel.id).toBe("canfall-step-readings");
+    expect(document.getElementById(panel.getAttribute("aria-labelledby")!)?.getAttribute("aria-selected")).toBe("true");
+  });
+
   it("headings go down one level at a time", async () => {
     await open();
+    for (const { title } of STEPS) await page.step(title);
     const levels = [...page.place.querySelectorAll("h1, h2, h3, h4")].map((each) => Number(each.tagName[1]));
     expect(levels[0]).toBe(1);
     for (const [index, level] of levels.slice(1).entries()) expect(level - levels[index]!).toBeLessThanOrEqual(1);
@@ -61,6 +82,8 @@ describe("access", () => {
 
   it("the function list is found by word and shows an example", async () => {
     await open();
+    await page.step("Functions");
+    await page.shows("2 functions");
     await page.type("Search by word", "driest single");
     await page.shows("1 function");
     expect(page.text(".functions h3")).toEqual(["CANFALL.SC.CAN"]);
@@ -71,6 +94,7 @@ describe("access", () => {
 
   it("the self-test says in words what failed", async () => {
     await open();
+    await page.step("Functions");
     await page.press("Run self-test");
     await page.shows("checks passed in memory.");
     await page.shows("formulas come back as typed: ");

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Input } from "../../src/hosts/host";
-import { insertAt, siteOf, takeBack, untouched } from "../../src/taskpane/insert";
+import { insertAt, siteOf } from "../../src/taskpane/insert";
 import { memoryHost } from "../support/memory-host";
 
 const at = (address: string) => ({ sheet: "Example", address });
@@ -17,7 +17,7 @@ describe("an insert", () => {
       [FORMULA, ""],
       ["", ""],
     ]);
-    await takeBack(host, done);
+    await done.takeBack();
     expect(await host.inputs(at("D2:E3"))).toEqual([
       ["", ""],
       ["", ""],
@@ -42,7 +42,7 @@ describe("an insert", () => {
       [FORMULA, ""],
       ["", ""],
     ]);
-    await takeBack(host, done);
+    await done.takeBack();
     expect(await host.inputs(at("D2:E3"))).toEqual(before);
     expect((await host.read(at("D3")))[0]![0]).toBe("30");
   });
@@ -50,9 +50,9 @@ describe("an insert", () => {
   it("notices what was changed after it", async () => {
     const host = sheet({});
     const done = await insertAt(host, await siteOf(host, at("D2"), 1, 1), FORMULA);
-    expect(await untouched(host, done)).toBe(true);
+    expect(await done.untouched()).toBe(true);
     await host.type(at("D2"), [[5]]);
-    expect(await untouched(host, done)).toBe(false);
+    expect(await done.untouched()).toBe(false);
   });
 
   it("cannot clear a cell that another formula fills", async () => {

@@ -1,11 +1,9 @@
 import { Button } from "@fluentui/react-components";
-import type { Area } from "../hosts/host";
+import type { Host } from "../hosts/host";
 import { reference } from "./address";
 import type { Answer } from "./answer";
 import type { Audit, RunTime } from "./audit";
 import { figure } from "./figure";
-import { Histogram } from "./histogram";
-import { MeasureTable } from "./measure-table";
 import type { Settings } from "./settings";
 
 const BASES = { can: "the driest can", quarter: "the low quarter", share: "the share of cans" };
@@ -46,12 +44,11 @@ function Driest({ audit, settings }: { audit: Audit; settings: Settings }) {
   );
 }
 
-/** What stands in the range of readings that is shown. */
-export function SelectionSummary({ answer, select }: { answer: Answer | null; select: (area: Area) => void }) {
+/** Which readings are shown, and the driest of them; or why there are none. */
+export function ShownReadings({ answer, host }: { answer: Answer | null; host: Host }) {
   const audit = answer?.audit;
   return (
-    <section aria-labelledby="canfall-selection">
-      <h2 id="canfall-selection">Readings</h2>
+    <>
       <div role="status">
         {answer && <p className="where">{reference(answer.area)}</p>}
         {answer && audit && <Driest audit={audit} settings={answer.settings} />}
@@ -62,16 +59,10 @@ export function SelectionSummary({ answer, select }: { answer: Answer | null; se
         )}
       </div>
       {answer?.offer && (
-        <Button appearance="primary" onClick={() => select(answer.offer!)}>
+        <Button appearance="primary" onClick={() => host.select(answer.offer!)}>
           Select the readings in {reference(answer.offer)}
         </Button>
       )}
-      {audit && (
-        <>
-          <MeasureTable audit={audit} />
-          <Histogram classes={audit.classes} mean={audit.mean} unit={audit.unit} />
-        </>
-      )}
-    </section>
+    </>
   );
 }

@@ -1,0 +1,62 @@
+import { Button } from "@fluentui/react-components";
+import type { Host } from "../hosts/host";
+import { Histogram } from "./histogram";
+import { CountTable } from "./measure-table";
+import { type NamedCells, textIn } from "./named";
+import { ShownReadings } from "./shown-readings";
+import type { StepProps } from "./step";
+import { TestSettings } from "./test-settings";
+import { useNamed } from "./use-named";
+
+const NAMES = ["Cans_Readings", "Readings_Problem", "Positions_Problem"] as const;
+
+/** What the workbook finds wrong with its own readings, and the way to them. */
+function AuditReadings({ host, found }: { host: Host; found: NamedCells }) {
+  const problems = [textIn(found.Readings_Problem), textIn(found.Positions_Problem)].filter(Boolean);
+  if (!found.Cans_Readings) return null;
+  const { area } = found.Cans_Readings;
+  return (
+    <>
+      <div role="status">
+        {problems.map((problem) => (
+          <p key={problem} className="problem">
+            {problem}
+          </p>
+        ))}
+      </div>
+      <Button onClick={() => host.select(area)}>Select the readings</Button>
+    </>
+  );
+}
+
+/** The readings: what was typed, what is wrong with it, and the settings of the test. */
+export function ReadingsStep({ host, answer, entries, change }: StepProps) {
+  const { found, failure } = useNamed(host, NAMES);
+  const audit = answer?.audit;
+  return (
+    <>
+      <section aria-labelledby="canfall-readings">
+        <h2 id="canfall-readings">Readings</h2>
+        {failure && (
+          <p role="alert" className="problem">
+            {failure}
+          </p>
+        )}
+        <ShownReadings answer={answer} host={host} />
+        {found && <AuditReadings host={host} found={found} />}
+        {audit && (
+          <>
+            <CountTable catches={audit.catches} />
+            <Histogram classes={audit.classes} mean={audit.mean} unit={audit.unit} />
+          </>
+        )}
+      </section>
+      <TestSettings
+        entries={entries}
+        settings={answer?.settings ?? null}
+        sheet={answer?.selected.sheet ?? ""}
+        change={change}
+      />
+    </>
+  );
+}

@@ -1,0 +1,21 @@
+import type { Area, Host } from "../hosts/host";
+import type { Answer } from "./answer";
+import type { Done } from "./done";
+import type { Entries } from "./entries";
+import type { FunctionInfo } from "./function-info";
+
+/** What every step of the pane is given. */
+export interface StepProps {
+  host: Host;
+  /** The audit of the selected readings, and what is selected. */
+  answer: Answer | null;
+  /** The last selected range that held readings. */
+  readings: Area | null;
+  /** The test settings as typed. */
+  entries: Entries;
+  change: (changed: Partial<Entries>) => void;
+  /** Remembers something that was done to the workbook, so that Undo takes it back. */
+  keep: (done: Done) => void;
+  /** The list from functions.json, fetched where left out. */
+  functions?: FunctionInfo[] | undefined;
+}

@@ -1,0 +1,25 @@
+import { type ComponentType, lazy } from "react";
+import { NewAudit } from "./new-audit";
+import { ReadingsStep } from "./readings-step";
+import { ResultsStep } from "./results-step";
+import { RunTimeStep } from "./run-time-step";
+import type { StepProps } from "./step";
+
+export interface Step {
+  id: string;
+  title: string;
+  Part: ComponentType<StepProps>;
+}
+
+const ShareStep = lazy(async () => ({ default: (await import("./share-step")).ShareStep }));
+const HelpStep = lazy(async () => ({ default: (await import("./help-step")).HelpStep }));
+
+/** The steps in the order of the job; a step is one line. */
+export const STEPS: readonly Step[] = [
+  { id: "new", title: "New audit", Part: NewAudit },
+  { id: "readings", title: "Readings", Part: ReadingsStep },
+  { id: "results", title: "Results", Part: ResultsStep },
+  { id: "time", title: "Run time", Part: RunTimeStep },
+  { id: "share", title: "Share", Part: ShareStep },
+  { id: "help", title: "Functions", Part: HelpStep },
+];

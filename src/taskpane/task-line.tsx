@@ -1,0 +1,21 @@
+import { Spinner } from "@fluentui/react-components";
+import { QuestionBox } from "./question-box";
+import type { Task } from "./use-task";
+
+/** What a task is doing, asks, has done or could not do. */
+export function TaskLine({ task }: { task: Task }) {
+  const { busy, message, problem, question } = task;
+  return (
+    <div className="task">
+      {question && <QuestionBox question={question} task={task} />}
+      <div role="status">
+        {busy ? <Spinner size="tiny" labelPosition="after" label={`${busy} …`} /> : message && <p>{message}</p>}
+      </div>
+      {problem && (
+        <p role="alert" className="problem">
+          {problem}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,35 @@
+import { useCallback, useState } from "react";
+import type { Done } from "./done";
+import { useTask } from "./use-task";
+
+/** Everything that the pane did to the workbook, and the way back, last first. */
+export function useUndo() {
+  const [done, setDone] = useState<Done[]>([]);
+  const task = useTask();
+  const { clear, attempt } = task;
+  const last = done.at(-1) ?? null;
+
+  const keep = useCallback(
+    (one: Done) => {
+      clear();
+      setDone((all) => [...all, one]);
+    },
+    [clear],
+  );
+
+  const undo = () =>
+    attempt("Taking it back", async () => {
+      if (!last) return "There is nothing to take back";
+      const act = async () => {
+        await last.takeBack();
+        setDone((all) => all.filter((one) => one !== last));
+        return last.taken;
+      };
+      if (await last.untouched()) return act();
+      return { text: last.doubt, yes: "Put back", no: "Leave it", doing: "Taking it back", act };
+    });
+
+  return { last, keep, undo, task };
+}
+
+export type Undo = ReturnType<typeof useUndo>;

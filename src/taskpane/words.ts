@@ -1,0 +1,2 @@
+/** What an error says. */
+export const words = (reason: unknown): string => (reason instanceof Error ? reason.message : String(reason));

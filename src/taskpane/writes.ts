@@ -1,0 +1,54 @@
+import type { Area, Host, Input } from "../hosts/host";
+import { reference } from "./address";
+import type { Done } from "./done";
+
+/** What is to stand in an area. */
+export interface Write {
+  area: Area;
+  inputs: Input[][];
+}
+
+/** What was typed, such that typing it again gives the same: text that a sheet could take for a number or date stays text. */
+export async function retypable(host: Host, area: Area): Promise<Input[][]> {
+  const [typed, shown] = await Promise.all([host.inputs(area), host.read(area)]);
+  return typed.map((line, row) =>
+    line.map((input, column) => {
+      const isText = typeof input === "string" && input !== "" && input === shown[row]![column];
+      return isText ? `'${input}` : input;
+    }),
+  );
+}
+
+async function putBack(host: Host, before: Write[]): Promise<void> {
+  for (const { area, inputs } of [...before].reverse()) await host.write(area, inputs);
+}
+
+async function typedIn(host: Host, writes: Write[]): Promise<string> {
+  const all = [];
+  for (const { area } of writes) all.push(await host.inputs(area));
+  return JSON.stringify(all);
+}
+
+/** Writes into one or several areas, all of them or none; `what` names the act, such as `insert`. */
+export async function writeAll(host: Host, writes: Write[], what: string): Promise<Done> {
+  const before: Write[] = [];
+  try {
+    for (const { area, inputs } of writes) {
+      before.push({ area, inputs: await retypable(host, area) });
+      await host.write(area, inputs);
+    }
+  } catch (reason) {
+    await putBack(host, before);
+    throw reason;
+  }
+  const after = await typedIn(host, writes);
+  const where = reference(writes[0]!.area) + (writes.length > 1 ? ` and ${writes.length - 1} more` : "");
+  const [is, was] = writes.length > 1 ? ["are", "were"] : ["is", "was"];
+  return {
+    label: `${what} in ${where}`,
+    taken: `${where} ${is} as before the ${what}`,
+    doubt: `${where} ${was} changed after the ${what}. Put back what stood there before it?`,
+    untouched: async () => (await typedIn(host, writes)) === after,
+    takeBack: () => putBack(host, before),
+  };
+}
