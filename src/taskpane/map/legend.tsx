@@ -1,32 +1,40 @@
+import type { ReactNode } from "react";
 import { RATE_CLASSES, rateClass } from "../../core/pattern/rate-classes";
+import { INK } from "./plot";
 
 const LINE_PX = 17;
-const INK = "#1b1b1b";
 export const LEGEND_HEIGHT = (RATE_CLASSES.length + 2) * LINE_PX + 8;
 
 interface Props {
-  rates: readonly number[];
+  rates: ArrayLike<number>;
   mean: number;
   top: number;
-  heads: boolean;
+  /** What is counted: cans, or cells of a computed bed, which are shown as a share alone. */
+  of: "cans" | "cells";
+  /** What else the picture shows. */
+  children: ReactNode;
 }
 
-/** The seven classes with colour, symbol and range, and how many cans belong to each. */
-export function Legend({ rates, mean, top, heads }: Props) {
-  const counts = RATE_CLASSES.map(() => 0);
-  for (const rate of rates) counts[rateClass(rate, mean).number - 1]! += 1;
+function counts(rates: ArrayLike<number>, mean: number): number[] {
+  const all = RATE_CLASSES.map(() => 0);
+  for (let index = 0; index < rates.length; index += 1) all[rateClass(rates[index]!, mean).number - 1]! += 1;
+  return all;
+}
+
+/** The seven classes with number, symbol, range and colour, and how many belong to each. */
+export function Legend({ rates, mean, top, of, children }: Props) {
+  const numbers = counts(rates, mean);
   const y = (line: number) => top + line * LINE_PX + 12;
+  const heading = (x: number, words: string, anchor: "start" | "end") => (
+    <text x={x} y={y(0)} textAnchor={anchor} fontWeight="600">
+      {words}
+    </text>
+  );
   return (
     <g fill={INK}>
-      <text x="40" y={y(0)} fontWeight="600">
-        Rate over the mean
-      </text>
-      <text x="300" y={y(0)} textAnchor="end" fontWeight="600">
-        cans
-      </text>
-      <text x="350" y={y(0)} textAnchor="end" fontWeight="600">
-        share
-      </text>
+      {heading(40, "Rate over the mean", "start")}
+      {of === "cans" && heading(300, "cans", "end")}
+      {heading(356, of === "cans" ? "share" : "share of bed", "end")}
       {RATE_CLASSES.map(({ number, symbol, range, colour }, index) => (
         <g key={number}>
           <rect x="40" y={y(index + 1) - 10} width="20" height="12" fill={colour} stroke={INK} strokeWidth="0.8" />
@@ -36,19 +44,21 @@ export function Legend({ rates, mean, top, heads }: Props) {
           <text x="84" y={y(index + 1)}>
             {symbol}
           </text>
-          <text x="124" y={y(index + 1)}>
+          <text x="128" y={y(index + 1)}>
             {range}
           </text>
-          <text x="300" y={y(index + 1)} textAnchor="end">
-            {counts[index]}
-          </text>
-          <text x="350" y={y(index + 1)} textAnchor="end">
-            {Math.round((100 * counts[index]!) / rates.length)} %
+          {of === "cans" && (
+            <text x="300" y={y(index + 1)} textAnchor="end">
+              {numbers[index]}
+            </text>
+          )}
+          <text x="356" y={y(index + 1)} textAnchor="end">
+            {Math.round((100 * numbers[index]!) / rates.length)} %
           </text>
         </g>
       ))}
-      <text x="40" y={y(RATE_CLASSES.length + 1)}>
-        Thick rings: driest and wettest can. ×: not read.{heads ? " Crosses: heads." : ""}
+      <text x="40" y={y(RATE_CLASSES.length + 1)} fontSize="10">
+        {children}
       </text>
     </g>
   );

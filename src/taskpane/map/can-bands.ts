@@ -1,21 +1,14 @@
-import { contours } from "d3-contour";
 import type { CanField } from "../../core/pattern/can-field";
-import { RATE_CLASSES } from "../../core/pattern/rate-classes";
 import { rateBetween } from "../../core/pattern/smooth";
+import { type Band, classBands } from "./class-bands";
 
+/** Points along the longer side. */
 const FINEST = 120;
-
-/** A line of equal rate, and the ground inside it, as rings of places [m]. */
-export interface Isoline {
-  /** Rate over the mean. */
-  share: number;
-  rings: [x: number, y: number][][];
-}
 
 const steps = (size: number, longest: number): number => Math.max(2, Math.round((FINEST * size) / longest));
 const span = (places: readonly number[]): number => places.at(-1)! - places[0]!;
 
-/** The nearest can that was read, so that lines run on below the places that are left blank. */
+/** The nearest can that was read, so that bands run on below the ground that is left blank. */
 function nearest({ across, along, rates }: CanField, x: number, y: number): number {
   let best = Infinity;
   let found = 0;
@@ -30,8 +23,8 @@ function nearest({ across, along, rates }: CanField, x: number, y: number): numb
   return found;
 }
 
-/** The lines between the classes of a coverage map over a field of cans; none where the cans stand in one line. */
-export function isolines(field: CanField, mean: number): Isoline[] {
+/** The bands between the cans of a field; none where the cans stand in one line. */
+export function canBands(field: CanField, mean: number): Band[] {
   const { across, along } = field;
   const [width, length] = [span(across), span(along)];
   if (!(width > 0 && length > 0)) return [];
@@ -46,14 +39,7 @@ export function isolines(field: CanField, mean: number): Isoline[] {
       values.push(rateBetween(field, px, py) ?? nearest(field, px, py));
     }
   }
-  return RATE_CLASSES.slice(1).map(({ from }) => ({
-    share: from,
-    rings: contours()
-      .size([columns, rows])
-      .contour(values, from * mean)
-      .coordinates.flat()
-      .map((ring) => ring.map(([column, row]) => [x(column! - 0.5), y(row! - 0.5)])),
-  }));
+  return classBands({ values, columns, rows, x, y }, mean);
 }
 
 /** The rectangles between four cans that were all read: the ground that a map may colour. */
