@@ -46,10 +46,10 @@ export function kthSmallest(values: ArrayLike<number>, k: number): number {
   return new Float64Array(Uint32Array.of(lower.first, upper.first).buffer)[0] as number;
 }
 
-/** The mean of the k smallest of numbers that are each 0 or more. */
+/** The mean of the k smallest of numbers that are each 0 or more; of a part of the last one where k is not whole. */
 export function lowestMean(values: ArrayLike<number>, k: number): number {
   const catches = numbers(values);
-  const top = kthSmallest(catches, k);
+  const top = kthSmallest(catches, Math.ceil(k));
   let twiceShort = 0;
   for (let i = 0; i < catches.length; i += 1) {
     const gap = top - (catches[i] as number);

@@ -86,7 +86,7 @@ export function heads(stand: Stand, flow: number): Head[] {
 }
 
 /** Refuses part circles where they would not face into the bed. */
-export function checkArcs({ arrangement, arcs }: Stand): void {
+export function checkArcs({ arrangement, arcs }: Pick<Stand, "arrangement" | "arcs">): void {
   if (arcs !== "full" && arrangement !== "border") {
     throw new InputError("arcs", `be "full" where the arrangement is "${arrangement}"`, arcs);
   }

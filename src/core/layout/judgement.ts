@@ -1,13 +1,17 @@
 import { InputError } from "../errors";
+import { lowestMean } from "../order";
 import { mean } from "../readings";
 import { christiansen } from "../uniformity/christiansen";
-import { distributionUniformity } from "../uniformity/distribution";
+import { quarterCount } from "../uniformity/distribution";
+import type { Cells } from "./cells";
 import type { PlannedCoverage } from "./coverage";
 
 /** What stands in place of a figure that the driest spot would make meaningless. */
 export const DRY_SPOTS = "dry spots";
 /** Part of the mean under which the driest cell counts as a dry spot. */
-const DRY_SHARE = 1 / 20;
+export const DRY_SHARE = 1 / 20;
+/** Part of the mean under which the low quarter counts as dry, since sums round. */
+const NOTHING = 1e-9;
 const FEWEST_CELLS = 4;
 
 /** How a layout waters its bed. */
@@ -49,33 +53,47 @@ export interface Judgement {
  *   profile: namedProfile("triangular", 4, 400), cell: 0.5 })).heads // 4
  */
 export function judgement({ heads, rates, cells, inside, outside }: PlannedCoverage): Judgement {
-  const { values } = rates;
-  if (values.length < FEWEST_CELLS) {
-    throw new InputError(
-      "cell",
-      "be smaller (at least 4 cells over the bed)",
-      Math.max(cells.cellWidth, cells.cellLength),
-    );
-  }
-  if (!(inside > 0)) throw new InputError("layout", "wet the bed", 0, { missing: true });
   const flow = heads.reduce((sum, head) => sum + head.flow, 0);
-  const meanRate = mean(values, FEWEST_CELLS);
-  const thrown = flow / (values.length * cells.cellWidth * cells.cellLength);
-  const distribution = distributionUniformity(values, meanRate);
-  const quarter = (meanRate * distribution) / 100;
+  const share = inside / (inside + outside);
+  return judged(rates.values, cells, 1, { heads: heads.length, flow, inBedShare: share });
+}
+
+/** The judgement of a bed of which each of the values stands for `times` cells. */
+export function judged(
+  values: Float64Array,
+  cells: Cells,
+  times: number,
+  known: Pick<Judgement, "heads" | "flow" | "inBedShare">,
+): Judgement {
+  checkWet(values, cells);
+  const meanRate = mean(values, 1);
+  const thrown = known.flow / (times * values.length * cells.cellWidth * cells.cellLength);
+  const quarter = lowestMean(values, quarterCount(times * values.length) / times);
   let driest = Infinity;
   for (let cell = 0; cell < values.length; cell += 1) driest = Math.min(driest, values[cell] as number);
-  const dry = driest < DRY_SHARE * meanRate;
+  const dryQuarter = quarter < NOTHING * meanRate;
   return {
-    heads: heads.length,
-    flow,
+    ...known,
     meanRate,
     christiansen: christiansen(values, meanRate),
-    distribution,
-    driestCoefficient: dry ? DRY_SPOTS : meanRate / driest,
-    quarterCoefficient: quarter > 0 ? meanRate / quarter : DRY_SPOTS,
-    inBedShare: inside / (inside + outside),
-    driestWater: dry ? DRY_SPOTS : thrown / driest,
-    quarterWater: quarter > 0 ? thrown / quarter : DRY_SPOTS,
+    distribution: 100 * (quarter / meanRate),
+    driestCoefficient: overDriest(meanRate, driest),
+    quarterCoefficient: dryQuarter ? DRY_SPOTS : meanRate / quarter,
+    driestWater: driest < DRY_SHARE * meanRate ? DRY_SPOTS : thrown / driest,
+    quarterWater: dryQuarter ? DRY_SPOTS : thrown / quarter,
   };
+}
+
+/** A mean over the driest, or the words that stand in its place. */
+export function overDriest(meanRate: number, driest: number): number | typeof DRY_SPOTS {
+  return driest < DRY_SHARE * meanRate ? DRY_SPOTS : meanRate / driest;
+}
+
+/** Refuses a bed of too few cells, and one that gets no water. */
+export function checkWet(values: Float64Array, { rows, columns, cellWidth, cellLength }: Cells): void {
+  if (rows * columns < FEWEST_CELLS) {
+    const rule = "be smaller (at least 4 cells over the bed)";
+    throw new InputError("cell", rule, Math.max(cellWidth, cellLength));
+  }
+  if (!values.some((rate) => rate > 0)) throw new InputError("layout", "wet the bed", 0, { missing: true });
 }
