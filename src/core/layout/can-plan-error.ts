@@ -1,0 +1,82 @@
+import { areaWeights, weightedChristiansen, weightedLowQuarter, weightedMean } from "../pattern/weights";
+import { mean } from "../readings";
+import { christiansen } from "../uniformity/christiansen";
+import { distributionUniformity } from "../uniformity/distribution";
+import { canPlaces } from "./can-places";
+import type { CanPlan } from "./can-plan";
+import { checkWet, type DRY_SPOTS, overDriest } from "./judgement";
+import type { Coverage } from "./overlap";
+import { readAt } from "./read-at";
+
+const FEWEST = 4;
+
+/** What a test reads. */
+export interface CanIndices {
+  /** Mean rate [mm/h]. */
+  meanRate: number;
+  /** CU [%]. */
+  christiansen: number;
+  /** DU of the low quarter [%]. */
+  distribution: number;
+  /** Mean over driest can or cell. */
+  driestCoefficient: number | typeof DRY_SPOTS;
+}
+
+/** A plan of cans against the bed that it is to measure. */
+export interface CanPlanError {
+  /** All cells of the bed. */
+  bed: CanIndices;
+  /** The cans, each counted alike. */
+  plain: CanIndices;
+  /** The cans, each weighted by the area that it stands for. */
+  weighted: CanIndices;
+}
+
+/**
+ * Simulated error of a plan of cans.
+ *
+ *     the indices of the rates at the cans, plain and weighted by area, beside those of all cells
+ *
+ * The rates are read between the centres of the cells about a can; no wind, no error of reading.
+ *
+ * @param coverage Coverage of the layout over the same bed
+ * @param plan Plan of the cans
+ * @returns Indices of the bed and of the cans; "dry spots" where the driest gets under a twentieth of the mean
+ * @throws InputError if the bed or the cans get no water, or a can does not stand on the bed
+ * @source common practice
+ * @example canPlanError(coverage({ width: 4, length: 6, spacing: 4, rowSpacing: 4, arrangement: "border", arcs: "full",
+ *   profile: namedProfile("uniform", 9, 81 * Math.PI), cell: 0.5 }),
+ *   canPlan({ width: 4, length: 6, headSpacing: 4, headRowSpacing: 4 })).weighted.christiansen // 100
+ */
+export function canPlanError(coverage: Coverage, plan: CanPlan): CanPlanError {
+  checkWet(coverage.rates.values, coverage.cells);
+  const places = canPlaces(plan);
+  const caught = readAt(coverage, places);
+  const strips = areaWeights(plan.across, plan.along, plan.width, plan.length);
+  const areas = places.map(({ column, row }) => strips[row]?.[column] as number);
+  const meanRate = weightedMean(caught, areas);
+  return {
+    bed: plainIndices(coverage.rates.values),
+    plain: plainIndices(caught),
+    weighted: {
+      meanRate,
+      christiansen: weightedChristiansen(caught, areas),
+      distribution: (100 * weightedLowQuarter(caught, areas)) / meanRate,
+      driestCoefficient: overDriest(meanRate, lowest(caught)),
+    },
+  };
+}
+
+function plainIndices(rates: Float64Array): CanIndices {
+  const meanRate = mean(rates, FEWEST);
+  return {
+    meanRate,
+    christiansen: christiansen(rates, meanRate),
+    distribution: distributionUniformity(rates, meanRate),
+    driestCoefficient: overDriest(meanRate, lowest(rates)),
+  };
+}
+
+function lowest(rates: Float64Array): number {
+  return rates.reduce((low, rate) => Math.min(low, rate), Infinity);
+}
