@@ -55,6 +55,12 @@ export const PLACE_CHECKS = {
       await stop();
     }
   },
+  "the used part of a sheet is what is around all that it holds": async ({ write, host, sheet, at }: Scratch) => {
+    same(await host.used(sheet), null);
+    await write("B3", [["x"]]);
+    await write("D2", [[1]]);
+    same(await host.used(sheet), at("B2:D3"));
+  },
   "a name that nobody defined is null": async ({ host }: Scratch) => {
     same(await host.named("Canfall_no_such_name"), null);
   },

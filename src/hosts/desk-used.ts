@@ -25,6 +25,18 @@ function used(grid: Grid, sheet: Sheet): IRange | null {
   return box;
 }
 
+/** All that is used of a sheet, or null where it is empty. */
+export function usedRange(grid: Grid, sheet: Sheet): Range | null {
+  const box = used(grid, sheet);
+  if (!box) return null;
+  return sheet.getRange(
+    box.startRow,
+    box.startColumn,
+    box.endRow - box.startRow + 1,
+    box.endColumn - box.startColumn + 1,
+  );
+}
+
 /** The part of a range that is used; its first cell where none of it is. */
 export function usedPart(grid: Grid, sheet: Sheet, range: Range): Range {
   const asked = range.getRange();

@@ -2,7 +2,7 @@ import { FormulaCalculationSessionService } from "@univerjs/preset-sheets-core";
 import { plainAddress } from "./address";
 import { cells, entered, typed } from "./desk-cells";
 import { bookOf, type Grid, sheetOf } from "./desk-grid";
-import { usedPart } from "./desk-used";
+import { usedPart, usedRange } from "./desk-used";
 
 const notYet = async (): Promise<never> => {
   throw new Error("this spreadsheet cannot do that yet");
@@ -64,6 +64,10 @@ export function deskHost(grid: Grid): Host {
       bookOf(grid)
         .getSheets()
         .map((sheet) => sheet.getSheetName()),
+    used: async (name) => {
+      const range = usedRange(grid, sheetOf(grid, name));
+      return range && { sheet: name, address: range.getA1Notation() };
+    },
     addSheet: async (name) => {
       const active = bookOf(grid).getActiveSheet();
       bookOf(grid).insertSheet(name);

@@ -28,6 +28,13 @@ async function selection(context: Excel.RequestContext): Promise<Area> {
   return area(part.isNullObject ? first : part);
 }
 
+async function used(context: Excel.RequestContext, sheet: string): Promise<Area | null> {
+  const range = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true);
+  range.load(AREA);
+  await context.sync();
+  return range.isNullObject ? null : area(range);
+}
+
 async function watch(context: Excel.RequestContext, changed: () => void): Promise<() => Promise<void>> {
   const { workbook } = context;
   let live = true;
@@ -95,6 +102,7 @@ export function excelHost(): Host {
       ),
     named: (name) => run((context) => named(context, name)),
     sheets: () => run(sheetNames),
+    used: (sheet) => run((context) => used(context, sheet)),
     addSheet: (name) =>
       run(async (context) => {
         context.workbook.worksheets.add(name);

@@ -49,6 +49,8 @@ export interface Host {
   /** The area behind a defined name, or null where there is none. */
   named(name: string): Promise<Area | null>;
   sheets(): Promise<string[]>;
+  /** The smallest rectangle around all that a sheet holds; null where it holds nothing. */
+  used(sheet: string): Promise<Area | null>;
   addSheet(name: string): Promise<void>;
   /** Removes a sheet with the defined names that led there. */
   removeSheet(name: string): Promise<void>;

@@ -39,6 +39,7 @@ export async function pageHost(page: Page): Promise<Host> {
     write: call("write"),
     named: call("named"),
     sheets: call("sheets"),
+    used: call("used"),
     addSheet: call("addSheet"),
     removeSheet: call("removeSheet"),
     settled: call("settled"),

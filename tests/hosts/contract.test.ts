@@ -16,6 +16,7 @@ function forgetful(sheets: string[]): Host {
     write: async () => {},
     named: async () => null,
     sheets: async () => sheets,
+    used: async () => null,
     addSheet: async (name) => void sheets.push(name),
     removeSheet: async (name) => void sheets.splice(sheets.indexOf(name), 1),
     settled: async () => {},

@@ -1,6 +1,6 @@
 import { bookContents, refuseTaken } from "../../src/hosts/book-contents";
 import type { Area, Cell, Host, Input, Picture } from "../../src/hosts/host";
-import { boxOf, cellAt } from "../../src/taskpane/address";
+import { boxAddress, boxOf, cellAt } from "../../src/taskpane/address";
 import { bookOfFile, fileOfBook } from "./memory-file";
 
 type Sheet = Map<string, Input>;
@@ -109,6 +109,15 @@ export function memoryHost(
     type: async (area, inputs) => put(area, inputs),
     named: async (name) => known.get(name) ?? null,
     sheets: async () => [...book.keys()],
+    used: async (sheet) => {
+      const cells = [...sheetOf({ sheet, address: "A1" }).keys()].map((address) => boxOf({ sheet, address }));
+      if (cells.length === 0) return null;
+      const rows = cells.map(({ row }) => row);
+      const columns = cells.map(({ column }) => column);
+      const [row, column] = [Math.min(...rows), Math.min(...columns)];
+      const size = { rows: Math.max(...rows) - row + 1, columns: Math.max(...columns) - column + 1 };
+      return { sheet, address: boxAddress({ row, column, ...size }) };
+    },
     addSheet: async (name) => {
       book.set(name, new Map());
     },
