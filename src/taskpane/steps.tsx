@@ -11,6 +11,7 @@ export interface Step {
   Part: ComponentType<StepProps>;
 }
 
+const MapStep = lazy(async () => ({ default: (await import("./map/map-step")).MapStep }));
 const ShareStep = lazy(async () => ({ default: (await import("./share-step")).ShareStep }));
 const HelpStep = lazy(async () => ({ default: (await import("./help-step")).HelpStep }));
 
@@ -18,6 +19,7 @@ const HelpStep = lazy(async () => ({ default: (await import("./help-step")).Help
 export const STEPS: readonly Step[] = [
   { id: "new", title: "New audit", Part: NewAudit },
   { id: "readings", title: "Readings", Part: ReadingsStep },
+  { id: "map", title: "Map", Part: MapStep },
   { id: "results", title: "Results", Part: ResultsStep },
   { id: "time", title: "Run time", Part: RunTimeStep },
   { id: "share", title: "Share", Part: ShareStep },

@@ -1,0 +1,51 @@
+import { InputError } from "../../core/errors";
+import { type Arrangement, heads } from "../../core/layout/heads";
+import type { Host } from "../../hosts/host";
+import { numberIn, readNamed, textIn } from "../named";
+import type { MapFacts } from "./bed-map";
+
+const NAMES = [
+  "Site_Name",
+  "Block_Name",
+  "Bed_Width_m",
+  "Bed_Length_m",
+  "Bed_Bearing_deg",
+  "Head_Layout",
+  "Head_Spacing_m",
+  "Row_Spacing_m",
+] as const;
+
+const ARRANGEMENTS: Record<string, Arrangement> = { border: "border", inset: "inset", "centre line": "centre" };
+
+/** What the workbook says of the bed, as far as it is filled in. */
+export interface BedFacts extends Pick<MapFacts, "width" | "length" | "heads"> {
+  title: string;
+  /** Compass bearing of the length [deg]. */
+  bearing?: number | undefined;
+}
+
+/** Where the heads stand, or none where that cannot be told. */
+function headsOf(width?: number, length?: number, spacing?: number, rowSpacing?: number, arrangement?: Arrangement) {
+  if (!width || !length || !spacing || !rowSpacing || !arrangement) return [];
+  try {
+    return heads({ width, length, spacing, rowSpacing, arrangement, arcs: "full" }, 1);
+  } catch (error) {
+    if (error instanceof InputError) return [];
+    throw error;
+  }
+}
+
+export async function bedFacts(host: Host): Promise<BedFacts> {
+  const found = await readNamed(host, NAMES);
+  const number = (name: (typeof NAMES)[number]) => numberIn(found[name]);
+  const [width, length] = [number("Bed_Width_m"), number("Bed_Length_m")];
+  const arrangement = ARRANGEMENTS[textIn(found.Head_Layout)];
+  const title = [textIn(found.Site_Name), textIn(found.Block_Name)].filter(Boolean).join(", ");
+  return {
+    title: title || "The bed from above",
+    width,
+    length,
+    bearing: number("Bed_Bearing_deg"),
+    heads: headsOf(width, length, number("Head_Spacing_m"), number("Row_Spacing_m"), arrangement),
+  };
+}

@@ -1,0 +1,104 @@
+import { Button, Field, Input, Select } from "@fluentui/react-components";
+import { useId, useRef, useState } from "react";
+import { positive } from "../../core/checks";
+import { InputError } from "../../core/errors";
+import { reference } from "../address";
+import type { StepProps } from "../step";
+import { TaskLine } from "../task-line";
+import { useTask } from "../use-task";
+import { BedMap } from "./bed-map";
+import type { Spacings, Way } from "./find-source";
+import { placePicture } from "./place-picture";
+import { pngOf } from "./png";
+import { useMap } from "./use-map";
+
+const PICTURE = "Canfall map";
+
+function distance(parameter: string, text: string): { value?: number; problem: string } {
+  if (text.trim() === "") return { problem: "" };
+  try {
+    return { value: positive(parameter, Number(text.replace(",", ".")), "m"), problem: "" };
+  } catch (error) {
+    if (error instanceof InputError) return { problem: error.message };
+    throw error;
+  }
+}
+
+/** The map of the bed: from the workbook's cans or from what is selected. */
+export function MapStep({ host, answer, keep }: StepProps) {
+  const id = useId();
+  const [way, setWay] = useState<Way>("audit");
+  const [across, setAcross] = useState("");
+  const [along, setAlong] = useState("");
+  const [acrossGap, alongGap] = [distance("spacing across", across), distance("spacing along", along)];
+  const spacings: Spacings | null =
+    acrossGap.value !== undefined && alongGap.value !== undefined
+      ? { across: acrossGap.value, along: alongGap.value }
+      : null;
+  const { source, facts, seen, causes, problem } = useMap(host, way, answer, spacings);
+  const picture = useRef<HTMLDivElement>(null);
+  const task = useTask();
+  const svg = () => picture.current!.querySelector("svg")!;
+
+  const save = () =>
+    task.attempt("Drawing the picture", async () => host.deliver((await pngOf(svg())).bytes, "bed map.png"));
+  const place = () =>
+    task.attempt("Placing the picture", async () => {
+      const words = `${facts!.title}. ${seen!.sentence}`;
+      const at = answer!.selected;
+      keep(await placePicture(host, at, await pngOf(svg()), PICTURE, words));
+      return `The picture stands at ${reference(at)}. Undo takes it out`;
+    });
+
+  const gap = (label: string, text: string, found: { problem: string }, change: (text: string) => void) => (
+    <Field label={label} validationState={found.problem ? "error" : "none"} validationMessage={found.problem || null}>
+      <Input value={text} autoComplete="off" onChange={(_, { value }) => change(value)} />
+    </Field>
+  );
+
+  return (
+    <section aria-labelledby={`${id}-map`}>
+      <h2 id={`${id}-map`}>Map</h2>
+      <div className="fields">
+        <Field label="Cans from">
+          <Select value={way} onChange={(_, { value }) => setWay(value as Way)}>
+            <option value="audit">the Cans sheet of this workbook</option>
+            <option value="grid">selected cells, laid out as in the bed</option>
+            <option value="list">selected list: place across, place along, reading</option>
+          </Select>
+        </Field>
+        {way === "grid" && gap("Cans apart across the width [m]", across, acrossGap, setAcross)}
+        {way === "grid" && gap("Cans apart along the length [m]", along, alongGap, setAlong)}
+      </div>
+      <div role="status">
+        {problem && <p className="problem">{problem}</p>}
+        {seen && <p className="seen">{seen.sentence}</p>}
+      </div>
+      {source && facts && seen && (
+        <>
+          <div ref={picture} className="picture">
+            <BedMap field={source.field} facts={{ ...facts, sentence: seen.sentence }} id={id} />
+          </div>
+          <div className="actions">
+            <Button onClick={place}>Place the picture at the selected cell</Button>
+            <Button onClick={save}>Save as PNG</Button>
+          </div>
+        </>
+      )}
+      <TaskLine task={task} />
+      {causes.length > 0 && (
+        <>
+          <h3>Why, perhaps</h3>
+          <p className="note">Common practice: make sure at the heads before anything is bought.</p>
+          <ul>
+            {causes.map(({ likely, check, mend }) => (
+              <li key={likely}>
+                Likely: {likely}. Check: {check}. Mend: {mend}.
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,28 @@
+import type { Area, Host } from "../../hosts/host";
+import { cellAt, reference } from "../address";
+import type { Done } from "../done";
+import type { Png } from "./png";
+
+const alike = (one: Uint8Array, other: Uint8Array) =>
+  one.length === other.length && one.every((byte, index) => byte === other[index]);
+
+/** Places a picture with its top left corner at a cell, in place of the last of that name on the sheet. */
+export async function placePicture(host: Host, at: Area, png: Png, name: string, alternative: string): Promise<Done> {
+  const cell = cellAt(at, 0, 0);
+  const before = (await host.pictures(cell.sheet)).find((picture) => picture.name === name);
+  const { bytes, width, height } = png;
+  await host.placePicture({ name, png: bytes, alternative, at: cell, width, height });
+  return {
+    label: `picture in ${reference(cell)}`,
+    taken: before ? "The picture before it is back" : "The picture is taken out",
+    doubt: "The picture was changed since. Take it out all the same?",
+    untouched: async () => {
+      const now = (await host.pictures(cell.sheet)).find((picture) => picture.name === name);
+      return now !== undefined && alike(now.png, bytes);
+    },
+    takeBack: async () => {
+      if (before) await host.placePicture(before);
+      else await host.removePicture(cell.sheet, name);
+    },
+  };
+}
