@@ -1,0 +1,80 @@
+import { cases } from "../cases";
+import { CANS_GRID } from "./cans-grid";
+
+const R = "Cans_Readings";
+const { countsAcross, countsAlong, neighboursAcross, neighboursAlong } = CANS_GRID;
+
+/** 1 for each place of the grid that holds neither a number from 0 up nor x. */
+const WRONG = `(ISTEXT(${R})*(UPPER(TRIM(${R}))<>"X")+ISNUMBER(${R})*(${R}<0)+ISLOGICAL(${R}))`;
+
+/** How many readings are wrong; and the first of them as 1000 × row + column, in reading order. */
+export const WRONG_COUNT = `IF(SUMPRODUCT(--ISERROR(${R}))>0,0,SUMPRODUCT(${WRONG}))`;
+export const firstWrong = (count: string) =>
+  `IF(${count}=0,"",SUMPRODUCT(MIN(1E6*(${WRONG}=0)+1000*ROW(${R})+COLUMN(${R}))))`;
+
+/** What is wrong with the readings, in words; "" where nothing is. */
+export function readingsProblem(count: string, first: string): string {
+  const row = `INT(${first}/1000)`;
+  const column = `MOD(${first},1000)`;
+  const value = `INDEX(${R},${row}-MIN(ROW(${R}))+1,${column}-MIN(COLUMN(${R}))+1)`;
+  const kind = cases(
+    [
+      [`ISNUMBER(${value})`, '"below 0"'],
+      [`ISLOGICAL(${value})`, '"TRUE or FALSE"'],
+      [`ISNUMBER(VALUE(${value}))`, '"a number stored as text"'],
+    ],
+    '"text"',
+  );
+  return cases(
+    [
+      [`SUMPRODUCT(--ISERROR(${R}))>0`, `SUMPRODUCT(--ISERROR(${R}))&" readings show an error: type them again."`],
+      [`${count}=0`, '""'],
+    ],
+    `${count}&IF(${count}=1," reading is"," readings are")&" neither a number from 0 up nor x, first in "&ADDRESS(${row},${column},4)&" ("&${kind}&"): type again."`,
+  );
+}
+
+const pairs = ([before, after]: readonly [string, string], condition: (b: string, a: string) => string) =>
+  `SUMPRODUCT(${condition(before, after)})`;
+const gap = (before: string, after: string) => `(1-ISNUMBER(${before}))*ISNUMBER(${after})`;
+const falling = (before: string, after: string) => `ISNUMBER(${before})*ISNUMBER(${after})*(${after}<=${before})`;
+const unplaced = (counts: string, positions: string) => `SUMPRODUCT((${counts}<>"")*(1-ISNUMBER(${positions})))`;
+const beyond = (positions: string, side: string) =>
+  `AND(ISNUMBER(${side}),COUNT(${positions})>0,MAX(${positions})>N(${side})+1E-9)`;
+
+/** What is wrong with the positions, in words; "" where nothing is. */
+export const POSITIONS_PROBLEM = cases(
+  [
+    [`COUNT(${countsAcross})=0`, '""'],
+    [
+      "COUNT(Cans_Across_m)+COUNT(Cans_Along_m)=0",
+      '"No positions: type the metres from the left and top edges; map and weighting need them."',
+    ],
+    [
+      "COUNT(Cans_Across_m)+COUNT(Cans_Along_m)<>COUNTA(Cans_Across_m)+COUNTA(Cans_Along_m)",
+      '"A position is not a number: type metres."',
+    ],
+    [
+      `${unplaced(countsAcross, "Cans_Across_m")}+${unplaced(countsAlong, "Cans_Along_m")}>0`,
+      `${unplaced(countsAcross, "Cans_Across_m")}&" columns and "&${unplaced(countsAlong, "Cans_Along_m")}&" rows with readings have no position: type metres."`,
+    ],
+    [
+      `${pairs(neighboursAcross, gap)}+${pairs(neighboursAlong, gap)}>0`,
+      '"A position is left out between others: start at the first column and row."',
+    ],
+    [
+      `${pairs(neighboursAcross, falling)}+${pairs(neighboursAlong, falling)}>0`,
+      '"Positions must grow from left to right and from top to bottom."',
+    ],
+    ["MIN(Cans_Across_m,Cans_Along_m)<0", '"A position is below 0: measure from the left and top edges."'],
+    [
+      beyond("Cans_Across_m", "Bed_Width_m"),
+      '"A position across lies beyond the bed, "&Bed_Width_m&" m wide (Block)."',
+    ],
+    [
+      beyond("Cans_Along_m", "Bed_Length_m"),
+      '"A position along lies beyond the bed, "&Bed_Length_m&" m long (Block)."',
+    ],
+  ],
+  '""',
+);

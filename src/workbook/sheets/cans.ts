@@ -1,0 +1,67 @@
+import { number, timeOfDay } from "../allowed";
+import { checkLines } from "../check-lines";
+import { formLines, joined } from "../form";
+import type { SheetSpec } from "../sheet-spec";
+import { canChecks } from "./cans-checks";
+import { CAN_FIGURES } from "./cans-figures";
+import { CANS_GRID, GRID_CELLS, GRID_CHECKS } from "./cans-grid";
+import { firstWrong, WRONG_COUNT } from "./cans-problems";
+
+const FORM = { label: "A:B", entry: "C", unit: "D", noteLine: 40 };
+const NOTE = 8;
+const FIGURES = NOTE + 2;
+const CHECKS = FIGURES + CAN_FIGURES.length + 1;
+const CHECK_ROWS = 2;
+
+const wrongCount = (row: number) => `$C$${row}`;
+const lines = canChecks("", "").length * CHECK_ROWS;
+const WORKING = CHECKS + lines + 1;
+const checks = canChecks(wrongCount(WORKING), wrongCount(WORKING + 1));
+
+const test = formLines(3, FORM, [
+  "The test",
+  { label: "Can mouth, inside", unit: "mm", name: "Can_Mouth_mm", allowed: number(10, 1000, "mm") },
+  { label: "Length of the test", unit: "min", name: "Test_Minutes", allowed: number(0.1, 1440, "min") },
+  { label: "Started", unit: "time", name: "Test_Start", format: "h:mm", allowed: timeOfDay },
+  { label: "Stopped", unit: "time", name: "Test_Stop", format: "h:mm", allowed: timeOfDay },
+]);
+const figures = formLines(FIGURES, FORM, CAN_FIGURES);
+const found = checkLines(CHECKS, { label: "A", text: "B:D", rows: CHECK_ROWS }, checks);
+const { cells, checks: rules } = joined(test, figures, found);
+
+/** The readings, laid out as in the bed, and what is to be said about them. */
+export const CANS: SheetSpec = {
+  name: "Cans",
+  widths: [19, 12, 12, 8, 2, 8, ...Array.from({ length: 20 }, () => 5), 6],
+  landscape: true,
+  cells: [
+    { at: `A1:${CANS_GRID.lastColumn}1`, kind: "title", value: "Cans" },
+    {
+      at: `A2:${CANS_GRID.lastColumn}2`,
+      kind: "said",
+      value:
+        "One cell for each can, laid out as in the bed seen from above. Type the mL caught, 0 for a dry can, x for a can that was not read (spilt, knocked over).",
+    },
+    ...cells,
+    {
+      at: `A${NOTE}:D${NOTE + 1}`,
+      kind: "note",
+      value:
+        "Mouth: at the rim, the mean of two diameters; 1 mm off is about 2 % of depth. Minutes: water on to water off.",
+    },
+    { at: `A${CHECKS - 1}:D${CHECKS - 1}`, kind: "heading", value: "Data checks" },
+    { at: `A${WORKING}:B${WORKING}`, kind: "unit", value: "Wrong readings" },
+    { at: `C${WORKING}`, kind: "working", formula: WRONG_COUNT },
+    { at: `A${WORKING + 1}:B${WORKING + 1}`, kind: "unit", value: "First at 1000 × row + column" },
+    { at: `C${WORKING + 1}`, kind: "working", formula: firstWrong(wrongCount(WORKING)) },
+    {
+      at: `${CANS_GRID.firstColumn}3:${CANS_GRID.lastColumn}3`,
+      kind: "heading",
+      value: "Readings [mL]: across from left to right, along from top to bottom",
+    },
+    ...GRID_CELLS,
+  ],
+  areas: CANS_GRID.areas,
+  checks: [...rules, ...GRID_CHECKS],
+  shades: found.shades,
+};
