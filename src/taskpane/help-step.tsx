@@ -1,12 +1,14 @@
 import { FunctionList } from "./function-list";
+import { RepairFunctions } from "./repair-functions";
 import { SelfTest } from "./self-test";
 import type { StepProps } from "./step";
 
 /** The functions, and what to do when they don't answer. */
-export function HelpStep({ host, functions }: StepProps) {
+export function HelpStep({ host, keep, functions }: StepProps) {
   return (
     <>
       <FunctionList functions={functions} />
+      <RepairFunctions host={host} keep={keep} />
       <SelfTest host={host} />
     </>
   );

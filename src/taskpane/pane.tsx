@@ -4,6 +4,7 @@ import type { Host } from "../hosts/host";
 import { firstStep } from "./first-step";
 import type { FunctionInfo } from "./function-info";
 import "./pane.css";
+import { Failure } from "./failure";
 import { StepList } from "./step-list";
 import { theme } from "./theme";
 import { UndoBar } from "./undo-bar";
@@ -27,11 +28,7 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
     <FluentProvider theme={theme(dark)} className="canfall">
       <h1>Canfall</h1>
       <p className="note">Sprinkler audit from catch cans</p>
-      {failure && (
-        <p role="alert" className="problem">
-          {failure}
-        </p>
-      )}
+      <Failure words={failure} />
       {current && (
         <StepList
           {...{ host, answer, readings, entries, change, functions, current }}

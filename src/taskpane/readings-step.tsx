@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../hosts/host";
+import { Failure } from "./failure";
 import { Histogram } from "./histogram";
 import { CountTable } from "./measure-table";
 import { type NamedCells, textIn } from "./named";
@@ -37,11 +38,7 @@ export function ReadingsStep({ host, answer, entries, change }: StepProps) {
     <>
       <section aria-labelledby="canfall-readings">
         <h2 id="canfall-readings">Readings</h2>
-        {failure && (
-          <p role="alert" className="problem">
-            {failure}
-          </p>
-        )}
+        <Failure words={failure} />
         <ShownReadings answer={answer} host={host} />
         {found && <AuditReadings host={host} found={found} />}
         {audit && (

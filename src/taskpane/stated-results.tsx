@@ -1,4 +1,5 @@
 import type { Host } from "../hosts/host";
+import { Failure } from "./failure";
 import { figure } from "./figure";
 import { type NamedCell, type NamedCells, textIn } from "./named";
 import { useNamed } from "./use-named";
@@ -46,13 +47,7 @@ function Row({ found, row: { label, unit, name, verdict } }: { found: NamedCells
 /** The results as the audit workbook states them, plain and by the area that each can stands for. */
 export function StatedResults({ host }: { host: Host }) {
   const { found, failure } = useNamed(host, NAMES);
-  if (failure) {
-    return (
-      <p role="alert" className="problem">
-        {failure}
-      </p>
-    );
-  }
+  if (failure) return <Failure words={failure} />;
   if (!found?.Result_MAR) return null;
   return (
     <section aria-labelledby="canfall-stated">

@@ -1,4 +1,5 @@
 import { Spinner } from "@fluentui/react-components";
+import { Failure } from "./failure";
 import { QuestionBox } from "./question-box";
 import type { Task } from "./use-task";
 
@@ -11,11 +12,7 @@ export function TaskLine({ task }: { task: Task }) {
       <div role="status">
         {busy ? <Spinner size="tiny" labelPosition="after" label={`${busy} …`} /> : message && <p>{message}</p>}
       </div>
-      {problem && (
-        <p role="alert" className="problem">
-          {problem}
-        </p>
-      )}
+      <Failure words={problem} />
     </div>
   );
 }

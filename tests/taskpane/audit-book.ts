@@ -1,0 +1,48 @@
+import type { Area, Input } from "../../src/hosts/host";
+import { type MemoryHost, memoryHost } from "../support/memory-host";
+
+/** Cells of a small audit workbook by their defined names: sheet, address and what stands there. */
+const CELLS: Record<string, [sheet: string, address: string, input: Input]> = {
+  Site_Name: ["Block", "C4", ""],
+  Block_Name: ["Block", "C5", ""],
+  Bed_Width_m: ["Block", "C8", ""],
+  Bed_Length_m: ["Block", "C9", ""],
+  Can_Mouth_mm: ["Cans", "C4", ""],
+  Test_Minutes: ["Cans", "C5", ""],
+  Readings_Problem: ["Cans", "C6", ""],
+  Result_MAR: ["Results", "C4", "needs readings"],
+  Weighted_MAR: ["Results", "D4", "needs readings"],
+  Verdict_MAR: ["Results", "E4", "needs readings"],
+  Net_Depth_mm: ["Run time", "C4", "needs a depth"],
+  Multiplier_Basis: ["Run time", "C5", "driest can"],
+  Share_Wanted: ["Run time", "C6", 0.9],
+  Result_Run_Time_min: ["Run time", "C9", "needs readings"],
+};
+
+/** What a test puts there instead, by name, and cells by address. */
+export interface Changed {
+  named?: Record<string, Input>;
+  cells?: Record<string, Record<string, Input>>;
+}
+
+export const cellOf = (name: string): Area => {
+  const [sheet, address] = CELLS[name]!;
+  return { sheet, address };
+};
+
+/** A workbook with the sheets and names of an audit, four places for cans, and nothing filled in. */
+export function auditHost({ named = {}, cells = {} }: Changed = {}): MemoryHost {
+  const sheets: Record<string, Record<string, Input>> = {
+    Block: { A1: "Block" },
+    Cans: {},
+    Results: {},
+    "Run time": {},
+  };
+  for (const [name, [sheet, address, input]] of Object.entries(CELLS)) {
+    const value = named[name] ?? input;
+    if (value !== "") sheets[sheet]![address] = value;
+  }
+  for (const [sheet, added] of Object.entries(cells)) sheets[sheet] = { ...sheets[sheet], ...added };
+  const names = Object.fromEntries(Object.keys(CELLS).map((name) => [name, cellOf(name)]));
+  return memoryHost(sheets, { ...names, Cans_Readings: { sheet: "Cans", address: "B10:C11" } });
+}

@@ -1,0 +1,108 @@
+// @vitest-environment jsdom
+import { act } from "react";
+import { afterEach, describe, expect, it } from "vitest";
+import type { Input } from "../../src/hosts/host";
+import { Pane } from "../../src/taskpane/pane";
+import { type MemoryHost, memoryHost } from "../support/memory-host";
+import { screen } from "../support/screen";
+import { auditHost, cellOf } from "./audit-book";
+
+let page: Awaited<ReturnType<typeof screen>>;
+let host: MemoryHost;
+
+async function open(book: MemoryHost): Promise<void> {
+  host = book;
+  page = await screen(<Pane host={host} functions={[]} />);
+}
+
+const readings = { B10: 20, C10: 25, B11: 30, C11: 25 };
+const filled = (named: Record<string, Input>) =>
+  auditHost({ cells: { Cans: readings }, named: { Can_Mouth_mm: 100, Test_Minutes: 15, ...named } });
+const current = () => page.text('[role=tab][aria-selected="true"]')[0];
+const input = async (name: string) => (await host.inputs(cellOf(name)))[0]![0];
+
+afterEach(() => page.close());
+
+describe("the steps of the pane", () => {
+  it.each([
+    ["New audit", "a workbook without an audit", () => memoryHost({ Mine: {} })],
+    ["Readings", "an audit without readings", () => auditHost()],
+    ["Results", "an audit with readings", () => filled({})],
+  ])("open at %s for %s", async (title, _, book) => {
+    await open(book());
+    await page.shows("Undo");
+    expect(current()).toContain(title);
+  });
+
+  it("keep what was typed in a step while another is open", async () => {
+    await open(filled({}));
+    await page.step("Readings");
+    await page.type("Share of the cans", "0.8");
+    await page.step("Results");
+    await page.step("Readings");
+    expect(page.field("Share of the cans").value).toBe("0.8");
+  });
+});
+
+describe("readings of an audit", () => {
+  it("come with the workbook's own words on what is wrong, and the way to them", async () => {
+    await open(
+      auditHost({ named: { Readings_Problem: "2 readings are no numbers; the first is in row 1, column 2" } }),
+    );
+    await page.shows("2 readings are no numbers; the first is in row 1, column 2");
+    await page.press("Select the readings");
+    expect(await host.selection()).toEqual({ sheet: "Cans", address: "B10:C11" });
+  });
+});
+
+describe("results of an audit", () => {
+  it("stand as the workbook states them, weighted first where the cans stand unevenly", async () => {
+    const book = filled({ Result_MAR: 12.73, Weighted_MAR: 12.5, Verdict_MAR: "too few cans" });
+    await book.type({ sheet: "Results", address: "C10" }, [[true]]);
+    const named = book.named;
+    book.named = async (name) => (name === "Positions_Uneven" ? { sheet: "Results", address: "C10" } : named(name));
+    await open(book);
+    await page.shows("As the workbook states them");
+    const row = page
+      .text("tr")
+      .filter((each) => each.startsWith("Mean application rate"))
+      .at(-1);
+    expect(row).toBe("Mean application rateby area 12.5 mm/hplain 12.7 mm/h? too few cans");
+    await page.shows("which comes first since the cans stand unevenly");
+  });
+});
+
+describe("the run time of an audit", () => {
+  it("is shown as the workbook has it, with what it is worked out from", async () => {
+    await open(filled({ Result_Run_Time_min: 31.25, Net_Depth_mm: "=C20" }));
+    await page.step("Run time");
+    await page.shows("Run for 31.3 min");
+    expect(page.beside("Net depth wanted in each pot, as the workbook has it")).toBe(
+      "worked out by the workbook in 'Run time'!C4",
+    );
+    expect((page.field("Net depth wanted in each pot, as the workbook has it") as HTMLInputElement).readOnly).toBe(
+      true,
+    );
+  });
+
+  it("says in the workbook's words what it still needs", async () => {
+    await open(auditHost());
+    await page.step("Run time");
+    await page.shows("needs readings");
+  });
+
+  it("is changed by a field and a choice, each taken back", async () => {
+    await open(filled({}));
+    await page.step("Run time");
+    await page.type("The multiplier goes by", "low quarter");
+    await page.shows("entry in 'Run time'!C5");
+    expect(await input("Multiplier_Basis")).toBe("low quarter");
+    await page.type("Share of the pots", "1.5");
+    await act(async () => page.field("Share of the pots").dispatchEvent(new FocusEvent("focusout", { bubbles: true })));
+    expect(page.beside("Share of the pots")).toBe("share must be from 0.5 to 1, got 1.5");
+    await page.press("Undo");
+    await page.shows("'Run time'!C5 is as before the entry");
+    expect(await input("Multiplier_Basis")).toBe("driest can");
+    expect(page.field("Share of the pots").value).toBe("1.5");
+  });
+});
