@@ -6,8 +6,8 @@ export interface Done {
   taken: string;
   /** Asked when it was changed since: whether to take it back all the same. */
   doubt: string;
-  /** The button that does so. */
-  yes: string;
+  /** The button that does so; "Put back" where left out. */
+  yes?: string;
   /** True when it still stands as it was left. */
   untouched(): Promise<boolean>;
   takeBack(): Promise<void>;

@@ -26,7 +26,7 @@ export function useUndo() {
         return last.taken;
       };
       if (await last.untouched()) return act();
-      return { text: last.doubt, yes: last.yes, no: "Leave it", doing: "Taking it back", act };
+      return { text: last.doubt, yes: last.yes ?? "Put back", no: "Leave it", doing: "Taking it back", act };
     });
 
   return { last, keep, undo, task };

@@ -48,7 +48,6 @@ export async function writeAll(host: Host, writes: Write[], what: string): Promi
     label: `${what} in ${where}`,
     taken: `${where} ${is} as before the ${what}`,
     doubt: `${where} ${was} changed after the ${what}. Put back what stood there before it?`,
-    yes: "Put back",
     untouched: async () => (await typedIn(host, writes)) === after,
     takeBack: () => putBack(host, before),
   };
