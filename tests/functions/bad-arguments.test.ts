@@ -12,6 +12,9 @@ const RULES: Record<string, { rule: string; refused: unknown[]; fits: unknown[] 
   flow: { rule: "be more than 0 L/h", refused: [], fits: [1] },
   spacing: { rule: "be more than 0 m", refused: [], fits: [1] },
   row_spacing: { rule: "be more than 0 m", refused: [], fits: [1] },
+  width: { rule: "be more than 0 m", refused: [], fits: [2, 9.5] },
+  length: { rule: "be more than 0 m", refused: [], fits: [2, 9.5] },
+  radius: { rule: "be more than 0 m", refused: [], fits: [2, 9.5] },
 };
 
 const NEVER_POSITIVE = [0, -1, Number.NaN, Number.NEGATIVE_INFINITY, "", null, undefined, "20", true, [[20]], {}];
@@ -62,6 +65,18 @@ const OWN: Record<string, { rule: string; refused: unknown[]; fits: unknown[]; f
     fits: ["can", "CAN ", "quarter", 0.5, 1, "", null, undefined],
   },
   in_bed_share: { rule: "be more than 0 and at most 1", refused: [0, -1, 1.01, "1", true], fits: [1, 0.5, "", null] },
+  arrangement: {
+    rule: 'be "border", "inset" or "centre"',
+    refused: [0, 1, true, null, "", "edge", [[1]], {}],
+    fits: ["border", " BORDER "],
+  },
+  arcs: {
+    rule: 'be "full", "matched" or "unmatched"',
+    refused: [0, 1, true, "half", [[1]], {}],
+    fits: ["full", "Matched ", "unmatched", "", null, undefined],
+  },
+  "[cell]": { rule: "be more than 0 m", refused: [0, -1, "1", true, Number.NaN], fits: [0.25, 1, "", null, undefined] },
+  "[row_spacing]": { rule: "be more than 0 m", refused: [0, -1, "1", true, {}], fits: [3, "", null, undefined] },
   level: { rule: "be from 0.5 to 0.99", refused: [0.49, 1, "0.9", true, Number.NaN], fits: [0.5, 0.99, "", null] },
 };
 
@@ -71,7 +86,7 @@ describe.each(arguments_(Object.keys(OWN)))("%s, %s", (_, name, call, at) => {
   it("takes what fits and refuses the rest", () => {
     for (const value of fits) expect(cell(() => exchanged(call, at, value))).not.toHaveProperty("error");
     for (const value of refused) {
-      const message = `${name} must ${rule}, got ${shown(value)}`;
+      const message = `${name.replace(/[[\]]/g, "")} must ${rule}, got ${shown(value)}`;
       expect(cell(() => exchanged(call, at, value))).toEqual({ error: "#VALUE!", message });
     }
   });

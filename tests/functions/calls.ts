@@ -1,5 +1,6 @@
 import * as application from "../../src/functions/application";
 import * as demand from "../../src/functions/demand";
+import * as layout from "../../src/functions/layout";
 import { summary } from "../../src/functions/summary";
 import * as uniformity from "../../src/functions/uniformity";
 import * as water from "../../src/functions/water";
@@ -7,7 +8,7 @@ import * as water from "../../src/functions/water";
 export interface Call {
   id: string;
   run: (...values: unknown[]) => unknown;
-  /** Names of the arguments in their order. */
+  /** Names of the arguments in their order; those that may be left out and have another rule where they may not, in brackets. */
   names: string[];
   /** Arguments that give an answer; readings and a grid are a range of 20 catches from 8 to 12. */
   good: unknown[];
@@ -48,6 +49,18 @@ export const CALLS = [
     demand.etoPenman,
     "tmin tmax rhmin rhmax wind sunshine latitude elevation day",
     ...[12.3, 21.5, 63, 84, 2.1, 9.25, 50.8, 100, 187],
+  ),
+  call(
+    "LAYOUT.COVERAGE",
+    layout.layoutCoverage,
+    "width length spacing radius flow arrangement arcs profile [cell] [row_spacing]",
+    ...[4, 6, 4, 4, 400, "border", "full", [["triangular"]], 0.5, 4],
+  ),
+  call(
+    "LAYOUT.COMPARE",
+    layout.layoutCompare,
+    "width length spacing radius flow profile [cell]",
+    ...[4, 6, 4, 4, 400, [["triangular"]], 0.5],
   ),
 ];
 
