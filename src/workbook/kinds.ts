@@ -1,4 +1,4 @@
-import type { Style } from "@cj-tech-master/excelts";
+import type { Font, Style } from "@cj-tech-master/excelts";
 import type { Kind } from "./sheet-spec";
 
 const fill = (colour: string): Style["fill"] => ({
@@ -7,6 +7,7 @@ const fill = (colour: string): Style["fill"] => ({
   fgColor: { argb: `FF${colour.slice(1).toUpperCase()}` },
 });
 const ink = (colour: string) => ({ argb: `FF${colour.slice(1).toUpperCase()}` });
+const font = (look: Partial<Font>): Partial<Font> => ({ name: "Calibri", size: 11, ...look });
 const line = { style: "thin", color: ink("#8c6d2f") } as const;
 const faint = { style: "hair", color: ink("#9a9a9a") } as const;
 const box = (edge: typeof line | typeof faint) => ({ top: edge, left: edge, bottom: edge, right: edge });
@@ -17,36 +18,42 @@ interface Look extends Partial<Style> {
 
 /** The looks of the workbook: what is typed in is cream with a brown edge, answers are pale green. */
 const LOOKS: Record<Kind, Look> = {
-  title: { font: { bold: true, size: 16, color: ink("#543005") } },
-  said: { font: { italic: true, color: ink("#5a4a33") }, alignment: { wrapText: true, vertical: "top" } },
-  heading: { font: { bold: true, color: ink("#3b2206") }, fill: fill("#dfc27d"), alignment: { wrapText: true } },
-  label: { alignment: { wrapText: true, vertical: "middle" } },
+  title: { font: font({ bold: true, size: 16, color: ink("#543005") }) },
+  said: { font: font({ italic: true, color: ink("#5a4a33") }), alignment: { wrapText: true, vertical: "top" } },
+  heading: {
+    font: font({ bold: true, color: ink("#3b2206") }),
+    fill: fill("#dfc27d"),
+    alignment: { wrapText: true, vertical: "middle" },
+  },
+  label: { font: font({}), alignment: { wrapText: true, vertical: "middle" } },
   input: {
+    font: font({}),
     fill: fill("#fbf4e2"),
     border: box(line),
     alignment: { horizontal: "left", wrapText: true, vertical: "middle" },
     open: true,
   },
   reading: {
+    font: font({}),
     fill: fill("#fbf4e2"),
     border: box(line),
     alignment: { horizontal: "center", shrinkToFit: true },
     open: true,
   },
   answer: {
-    font: { bold: true },
+    font: font({ bold: true }),
     fill: fill("#e6f4f2"),
     border: box(faint),
     alignment: { horizontal: "left", wrapText: true, vertical: "middle" },
   },
-  working: { border: box(faint), alignment: { horizontal: "right" } },
-  unit: { font: { color: ink("#5a4a33") }, alignment: { vertical: "middle" } },
+  working: { font: font({}), border: box(faint), alignment: { horizontal: "right" } },
+  unit: { font: font({ color: ink("#5a4a33") }), alignment: { horizontal: "left", indent: 1, vertical: "middle" } },
   note: {
-    font: { size: 9, color: ink("#5a4a33") },
-    alignment: { wrapText: true, vertical: "middle" },
+    font: font({ size: 9, color: ink("#5a4a33") }),
+    alignment: { horizontal: "left", indent: 1, wrapText: true, vertical: "middle" },
   },
   caution: {
-    font: { bold: true, color: ink("#543005") },
+    font: font({ bold: true, color: ink("#543005") }),
     border: { left: { style: "thick", color: ink("#8c510a") } },
     alignment: { wrapText: true, vertical: "top" },
   },

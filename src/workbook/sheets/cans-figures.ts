@@ -1,3 +1,4 @@
+import { cases } from "../cases";
 import type { Field } from "../form";
 import { CANS_GRID } from "./cans-grid";
 
@@ -5,8 +6,8 @@ const R = "Cans_Readings";
 const NEEDS = '"needs readings"';
 const { countsAcross, countsAlong } = CANS_GRID;
 
-const ifCounted = (formula: string, otherwise = NEEDS) =>
-  `IF(Cans_Counted=0,${NEEDS},IF(Readings_Problem<>"","see the checks",${formula.length > 0 ? formula : otherwise}))`;
+const ifCounted = (formula: string) =>
+  `IF(Cans_Counted=0,${NEEDS},IF(Readings_Problem<>"","see the checks",${formula}))`;
 
 const nearest = (counts: string, positions: string) => `SUMPRODUCT(MIN(${positions}+1E6*(${counts}="")))`;
 const farthest = (counts: string, positions: string) => `SUMPRODUCT(MAX(${positions}*(${counts}<>"")))`;
@@ -40,15 +41,26 @@ export const CAN_FIGURES: readonly (string | Field)[] = [
     unit: "mm",
     name: "Mean_Depth_mm",
     format: "0.00",
-    formula:
-      'IF(COUNT(Mean_Catch_mL,Can_Mouth_mm)=2,Mean_Catch_mL*1000/(PI()*Can_Mouth_mm^2/4),"needs mouth and readings")',
+    formula: cases(
+      [
+        ["NOT(ISNUMBER(Mean_Catch_mL))", "Mean_Catch_mL"],
+        ["NOT(ISNUMBER(Can_Mouth_mm))", '"needs the mouth"'],
+      ],
+      "Mean_Catch_mL*1000/(PI()*Can_Mouth_mm^2/4)",
+    ),
   },
   {
     label: "Mean rate",
     unit: "mm/h",
     name: "Mean_Rate_mmh",
     format: "0.00",
-    formula: 'IF(COUNT(Mean_Depth_mm,Test_Minutes)=2,Mean_Depth_mm*60/Test_Minutes,"needs minutes and readings")',
+    formula: cases(
+      [
+        ["NOT(ISNUMBER(Mean_Depth_mm))", "Mean_Depth_mm"],
+        ["NOT(ISNUMBER(Test_Minutes))", '"needs the minutes"'],
+      ],
+      "Mean_Depth_mm*60/Test_Minutes",
+    ),
   },
   {
     label: "Can spacing across",

@@ -2,7 +2,7 @@ import { columnLetters } from "../../hosts/address";
 import { number } from "../allowed";
 import { inRow } from "../form";
 import { cellAt } from "../places";
-import type { CellSpec, CheckSpec } from "../sheet-spec";
+import type { CellSpec, CheckSpec, ShadeSpec } from "../sheet-spec";
 
 const ACROSS = 20;
 const ALONG = 30;
@@ -43,11 +43,15 @@ export const CANS_GRID = {
 const counted = (range: string) => `IF(COUNTA(${range})=0,"",COUNTA(${range}))`;
 
 export const GRID_CELLS: readonly CellSpec[] = [
-  { at: cellAt(POSITIONS_ROW - 1, POSITIONS_COLUMN), kind: "heading", value: "Along [m]" },
+  {
+    at: between(3, POSITIONS_COLUMN, POSITIONS_ROW, POSITIONS_COLUMN),
+    kind: "heading",
+    value: "Along, from the top [m]",
+  },
   {
     at: inRow(`${columnLetters(FIRST_COLUMN)}:${columnLetters(COUNTS_COLUMN - 1)}`, POSITIONS_ROW - 1),
     kind: "heading",
-    value: "Across, from the left edge [m]",
+    value: "Across, from the left [m]: first line. Readings [mL]: below it.",
   },
   { at: cellAt(POSITIONS_ROW - 1, COUNTS_COLUMN), kind: "heading", value: "cans" },
   ...columns.map((column): CellSpec => ({ at: cellAt(POSITIONS_ROW, column), kind: "reading" })),
@@ -71,6 +75,7 @@ export const GRID_CELLS: readonly CellSpec[] = [
 ];
 
 const first = READINGS.split(":")[0];
+const READABLE = `IF(ISNUMBER(${first}),${first}>=0,UPPER(TRIM(${first}))="X")`;
 const position = number(0, 500, "m")("");
 
 export const GRID_CHECKS: readonly CheckSpec[] = [
@@ -79,6 +84,12 @@ export const GRID_CHECKS: readonly CheckSpec[] = [
   {
     range: READINGS,
     message: "The mL in this can, 0 for a dry can, or x for a can that was not read.",
-    rule: { kind: "formula", formula: `IF(ISNUMBER(${first}),${first}>=0,UPPER(TRIM(${first}))="X")` },
+    rule: { kind: "formula", formula: READABLE },
   },
+];
+
+export const GRID_SHADES: readonly ShadeSpec[] = [
+  { range: READINGS, formula: `AND(${first}<>"",NOT(${READABLE}))`, fill: "#8c510a", colour: "#ffffff", bold: true },
+  { range: POSITIONS_ACROSS, formula: "TRUE", fill: "#f0e2bd" },
+  { range: POSITIONS_ALONG, formula: "TRUE", fill: "#f0e2bd" },
 ];

@@ -4,10 +4,10 @@ import { formLines, joined } from "../form";
 import type { SheetSpec } from "../sheet-spec";
 import { canChecks } from "./cans-checks";
 import { CAN_FIGURES } from "./cans-figures";
-import { CANS_GRID, GRID_CELLS, GRID_CHECKS } from "./cans-grid";
+import { CANS_GRID, GRID_CELLS, GRID_CHECKS, GRID_SHADES } from "./cans-grid";
 import { firstWrong, WRONG_COUNT } from "./cans-problems";
 
-const FORM = { label: "A:B", entry: "C", unit: "D", noteLine: 40 };
+const FORM = { label: "A", entry: "B:C", unit: "D", noteLine: 40 };
 const NOTE = 8;
 const FIGURES = NOTE + 2;
 const CHECKS = FIGURES + CAN_FIGURES.length + 1;
@@ -32,7 +32,7 @@ const { cells, checks: rules } = joined(test, figures, found);
 /** The readings, laid out as in the bed, and what is to be said about them. */
 export const CANS: SheetSpec = {
   name: "Cans",
-  widths: [19, 12, 12, 8, 2, 8, ...Array.from({ length: 20 }, () => 5), 6],
+  widths: [22, 12, 14, 8, 2, 8, ...Array.from({ length: 20 }, () => 5), 6],
   landscape: true,
   cells: [
     { at: `A1:${CANS_GRID.lastColumn}1`, kind: "title", value: "Cans" },
@@ -50,18 +50,18 @@ export const CANS: SheetSpec = {
         "Mouth: at the rim, the mean of two diameters; 1 mm off is about 2 % of depth. Minutes: water on to water off.",
     },
     { at: `A${CHECKS - 1}:D${CHECKS - 1}`, kind: "heading", value: "Data checks" },
-    { at: `A${WORKING}:B${WORKING}`, kind: "unit", value: "Wrong readings" },
+    { at: `A${WORKING}:B${WORKING}`, kind: "note", value: "Working: how many readings are wrong" },
     { at: `C${WORKING}`, kind: "working", formula: WRONG_COUNT },
-    { at: `A${WORKING + 1}:B${WORKING + 1}`, kind: "unit", value: "First at 1000 × row + column" },
+    { at: `A${WORKING + 1}:B${WORKING + 1}`, kind: "note", value: "Working: 1000 × row + column of the first" },
     { at: `C${WORKING + 1}`, kind: "working", formula: firstWrong(wrongCount(WORKING)) },
     {
-      at: `${CANS_GRID.firstColumn}3:${CANS_GRID.lastColumn}3`,
+      at: `G3:${CANS_GRID.lastColumn}3`,
       kind: "heading",
-      value: "Readings [mL]: across from left to right, along from top to bottom",
+      value: "Readings [mL], the bed seen from above",
     },
     ...GRID_CELLS,
   ],
   areas: CANS_GRID.areas,
   checks: [...rules, ...GRID_CHECKS],
-  shades: found.shades,
+  shades: [...found.shades, ...GRID_SHADES],
 };

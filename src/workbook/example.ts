@@ -1,0 +1,102 @@
+import type { Entries } from "./build";
+
+const DAY_ZERO = Date.UTC(1899, 11, 30);
+const MS_A_DAY = 86_400_000;
+
+const day = (text: string): number => (Date.parse(`${text}T00:00:00Z`) - DAY_ZERO) / MS_A_DAY;
+const time = (hours: number, minutes: number): number => (hours * 60 + minutes) / 1440;
+const column = (...values: readonly (string | number)[]) => values.map((value) => [value]);
+
+const BLOCK: Entries = {
+  Site_Name: "Example Nursery (invented)",
+  Licence: "none, invented",
+  Meter: "M 3 (invented)",
+  Block_Name: "block 7",
+  Auditor: "nobody, an invented test",
+  Test_Date: day("2026-11-10"),
+  Test_State: "as found",
+  Audit_Remark:
+    "An invented example: no such nursery, block or test exists. Type over it, or start from the empty workbook.",
+  Crop: "mixed shrubs",
+  Pot_Shape: "round",
+  Pot_Top_mm: 190,
+  Pot_Spacing_mm: 240,
+  Cover: "open",
+  Bed_Width_m: 12,
+  Bed_Length_m: 15,
+  Bed_Bearing_deg: 180,
+  Beds_On_Valve: 2,
+  Beds_Tested: 1,
+  Head_Count: 20,
+  Head_Model: "spinner on a riser",
+  Nozzle: "grey, 1.6 mm",
+  Head_Layout: "inset",
+  Head_Spacing_m: 3,
+  Row_Spacing_m: 3,
+  Head_Arc: "full circles",
+  Riser_m: 1.2,
+  Pressure_Regulated: "no",
+  Water_Source: "dam",
+  Runoff_Returned: "no",
+  Run_Minutes_Now: 95,
+  Runs_A_Year_Now: 300,
+  Metered_kL: 1210,
+  Gauge_Checked: day("2026-08-03"),
+  Cylinder_Checked: day("2026-08-03"),
+  Meter_Checked: day("2025-05-20"),
+};
+
+const CANS: Entries = {
+  Can_Mouth_mm: 100,
+  Test_Minutes: 15,
+  Test_Start: time(6, 40),
+  Test_Stop: time(6, 55),
+  Cans_Across_m: [[0.5, 3.25, 6, 8.75, 11.5]],
+  Cans_Along_m: column(0.5, 4, 7.5, 11, 14.5),
+  Cans_Readings: [
+    [15, 17, 18, 17, 13],
+    [19, 26, 28, 25, 18],
+    [20, 29, 33, 28, 21],
+    [18, 27, 29, 26, 19],
+    [16, 19, 21, 18, 15],
+  ],
+};
+
+const HEADS: Entries = {
+  Head_Place: column("first on the line", "middle of the bed", "highest", "last on the line", "far corner"),
+  Pressure_Before_kPa: column(215, 205, 196, 190, 188),
+  Pressure_After_kPa: column(213, 204, 195, 188, 187),
+  Bucket_mL: column(1085, 1060, 1040, 1020, 1015),
+  Bucket_s: column(30, 30, 30, 30, 30),
+  Maker_Flow_Lh: 125,
+  Maker_Pressure_kPa: 200,
+  Wind_Time: column(time(6, 40), time(6, 45), time(6, 50), time(6, 55)),
+  Wind_ms: column(0.6, 0.9, 1.2, 1),
+  Wind_From: column("SE", "SE", "E", "SE"),
+  Meter_Start_kL: 4812.31,
+  Meter_Stop_kL: 4813.62,
+};
+
+const ACTIONS: Entries = {
+  Actions_Table: [
+    [
+      "Heads stand half a spacing inside the bed: the edges are dry",
+      "Move the outer rows onto the border, matched part circles",
+      "grower",
+      day("2027-02-26"),
+      1850,
+      "no",
+    ],
+    ["Pressure falls along the line", "Loop the lateral", "irrigation fitter", day("2027-02-26"), 420, "no"],
+    ["Two heads leaned", "Straightened", "grower", day("2026-11-12"), 0, "yes"],
+  ],
+};
+
+const LIMITS: Entries = {
+  Limit_Set: "General",
+  Limits_Own: column("", "", "", "", "<= 1.3"),
+  Limits_Own_Source: [[""], [""], [""], [""], ["the example's own aim", 2026, "typed, not from a set"]],
+};
+
+/** What is typed into the example audit: an invented block that says so. */
+export const EXAMPLE_ENTRIES: Entries = { ...BLOCK, ...CANS, ...HEADS, ...ACTIONS, ...LIMITS };
