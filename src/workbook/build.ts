@@ -50,6 +50,7 @@ function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
         header: 0.3,
         footer: 0.3,
       },
+      ...(spec.printed && { printArea: spec.printed }),
       ...(spec.frozenRows && { printTitlesRow: `1:${spec.frozenRows}` }),
     },
     headerFooter: { oddFooter: "&L&A&CCanfall block audit&RPage &P of &N" },

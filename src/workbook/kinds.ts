@@ -10,6 +10,7 @@ const ink = (colour: string) => ({ argb: `FF${colour.slice(1).toUpperCase()}` })
 const font = (look: Partial<Font>): Partial<Font> => ({ name: "Calibri", size: 11, ...look });
 const line = { style: "thin", color: ink("#8c6d2f") } as const;
 const faint = { style: "hair", color: ink("#9a9a9a") } as const;
+const pale = { style: "hair", color: ink("#c8c8c8") } as const;
 const box = (edge: typeof line | typeof faint) => ({ top: edge, left: edge, bottom: edge, right: edge });
 
 interface Look extends Partial<Style> {
@@ -51,6 +52,16 @@ const LOOKS: Record<Kind, Look> = {
   note: {
     font: font({ size: 9, color: ink("#5a4a33") }),
     alignment: { horizontal: "left", indent: 1, wrapText: true, vertical: "middle" },
+  },
+  rate: {
+    font: { size: 8 },
+    border: { top: pale, left: pale, right: pale },
+    alignment: { horizontal: "center", vertical: "middle", shrinkToFit: true },
+  },
+  symbol: {
+    font: { size: 7, bold: true },
+    border: { bottom: pale, left: pale, right: pale },
+    alignment: { horizontal: "center", vertical: "middle", shrinkToFit: true },
   },
   caution: {
     font: font({ bold: true, color: ink("#543005") }),

@@ -10,7 +10,9 @@ export type Kind =
   | "working"
   | "unit"
   | "note"
-  | "caution";
+  | "caution"
+  | "rate"
+  | "symbol";
 
 /** A cell, or cells merged into one. */
 export interface CellSpec {
@@ -66,6 +68,8 @@ export interface SheetSpec {
   landscape?: true;
   /** Pages that it may take when printed, 1 where left out. */
   pages?: number;
+  /** What is printed where that is not all. */
+  printed?: string;
   /** Rows that stay in sight, and are repeated on each page. */
   frozenRows?: number;
 }

@@ -1,0 +1,176 @@
+import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
+import { RATE_CLASSES } from "../../core/pattern/rate-classes";
+import { columnLetters } from "../../hosts/address";
+import type { CellSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
+import { factCells, SENTENCE } from "./coverage-facts";
+import {
+  acrossCell,
+  alongCell,
+  CLASSES,
+  classCell,
+  classStart,
+  classSymbol,
+  factCell,
+  LEGEND_TOP,
+  ofColumn,
+  ofRow,
+  PICTURE,
+  rateCell,
+  SOURCE,
+  SOURCE_ACROSS,
+  SOURCE_ALONG,
+  SYMBOLS,
+  sourceCell,
+  symbolCell,
+  TOP,
+} from "./coverage-places";
+import { classCells, sourceCells, stripCells } from "./coverage-source";
+
+const AXIS_WIDTH = 7;
+const CELL_WIDTH = 4.3;
+const HALF_HEIGHT = 13;
+const WHITE = "#ffffff";
+const LAST_ROW = TOP + 2 * MOST_ALONG - 1;
+const LAST_COLUMN = columnLetters(MOST_ACROSS + 1);
+const MARKS = { driest: "▼", wettest: "▲", head: "●" };
+/** A symbol that fits into the cell of a can. */
+export const shortSymbol = (symbol: string): string => symbol.replaceAll(" ", "");
+const isDark = (number: number) => number === 1 || number === 7;
+
+function picture(): CellSpec[] {
+  const cans = Array.from({ length: MOST_ALONG * MOST_ACROSS }, (_, index): CellSpec[] => {
+    const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
+    const source = sourceCell(i, j);
+    const mark = (fact: "driest" | "wettest") =>
+      `IF(AND(${source}=${factCell(fact)},${factCell("wettest")}>${factCell("driest")}),"${MARKS[fact]}","")`;
+    const head = `IF(AND(N(${ofColumn("heads", j)})>0,N(${ofRow("heads", i)})>0),"${MARKS.head}","")`;
+    const number = classCell(i, j, 0);
+    const symbol = `IF(ISNUMBER(${number}),${mark("driest")}&${mark("wettest")}&INDEX(${SYMBOLS},${number})&${head},"")`;
+    return [
+      { at: rateCell(i, j), kind: "rate", formula: source, format: "0.0" },
+      { at: symbolCell(i, j), kind: "symbol", formula: symbol },
+    ];
+  });
+  return cans.flat();
+}
+
+function axes(): CellSpec[] {
+  const whereRead = (cans: string, place: string) => `IF(${cans}>0,${place},"")`;
+  const across = Array.from({ length: MOST_ACROSS }, (_, j): CellSpec => {
+    const at = rateCell(0, j).replace(String(TOP), String(TOP - 1));
+    return {
+      at,
+      kind: "unit",
+      formula: whereRead(ofColumn("cans", j), acrossCell(j)),
+      align: "center",
+      format: "0.0#",
+    };
+  });
+  const along = Array.from({ length: MOST_ALONG }, (_, i): CellSpec => {
+    const row = TOP + 2 * i;
+    const formula = whereRead(ofRow("cans", i), alongCell(i));
+    return { at: `A${row}:A${row + 1}`, kind: "unit", formula, align: "right", format: "0.0#" };
+  });
+  return [{ at: `A${TOP - 1}`, kind: "unit", value: "m", align: "right" }, ...across, ...along];
+}
+
+function legend(): CellSpec[] {
+  const lines = RATE_CLASSES.flatMap(({ number, symbol, from, range }, index): CellSpec[] => {
+    const row = LEGEND_TOP + index;
+    const cans = `COUNTIF(${CLASSES},${number})/2`;
+    return [
+      { at: `B${row}`, kind: "symbol", value: number },
+      { at: `C${row}:D${row}`, kind: "symbol", value: symbol },
+      { at: `E${row}:H${row}`, kind: "label", value: range },
+      { at: `I${row}:J${row}`, kind: "working", formula: cans },
+      { at: `K${row}:L${row}`, kind: "working", format: "0 %", formula: share(`I${row}`) },
+      { at: classStart(index), kind: "working", value: from },
+      { at: classSymbol(index), kind: "working", value: shortSymbol(symbol) },
+    ];
+  });
+  const head = LEGEND_TOP - 1;
+  return [
+    { at: `B${head}:D${head}`, kind: "heading", value: "Class" },
+    { at: `E${head}:H${head}`, kind: "heading", value: "of the mean" },
+    { at: `I${head}:J${head}`, kind: "heading", value: "Cans" },
+    { at: `K${head}:L${head}`, kind: "heading", value: "Share" },
+    ...lines,
+  ];
+}
+
+const share = (cans: string) => `IF(${factCell("cans")}>0,${cans}/${factCell("cans")},"")`;
+
+function figures(): CellSpec[] {
+  const lines: [string, string, string][] = [
+    ["Mean", factCell("mean"), "0.0"],
+    [`Driest ${MARKS.driest}`, factCell("driest"), "0.0"],
+    [`Wettest ${MARKS.wettest}`, factCell("wettest"), "0.0"],
+  ];
+  return lines.flatMap(([value, formula, format], index): CellSpec[] => {
+    const row = LEGEND_TOP + index;
+    return [
+      { at: `N${row}:P${row}`, kind: "label", value },
+      { at: `Q${row}:R${row}`, kind: "working", formula, format },
+      { at: `S${row}:U${row}`, kind: "unit", value: "mm/h" },
+    ];
+  });
+}
+
+function shades(): ShadeSpec[] {
+  const first = classCell(0, 0, 0);
+  return RATE_CLASSES.flatMap(({ number, colour }, index): ShadeSpec[] => {
+    const ink = isDark(number) ? { colour: WHITE } : {};
+    const row = LEGEND_TOP + index;
+    return [
+      { range: PICTURE, formula: `${first}=${number}`, fill: colour, ...ink },
+      { range: `B${row}:D${row}`, formula: `$B${row}=${number}`, fill: colour, ...ink },
+    ];
+  });
+}
+
+const SIDE_COLUMNS = 80;
+
+/** The bed in colour: each can's rate, live. */
+export const COVERAGE: SheetSpec = {
+  name: "Coverage",
+  widths: Array.from({ length: SIDE_COLUMNS }, (_, column) => {
+    if (column === 0) return AXIS_WIDTH;
+    if (column <= MOST_ACROSS) return CELL_WIDTH;
+    return column === 76 ? 30 : 8;
+  }),
+  heights: {
+    2: 30,
+    3: 28,
+    ...Object.fromEntries(Array.from({ length: 2 * MOST_ALONG }, (_, index) => [TOP + index, HALF_HEIGHT])),
+  },
+  printed: `A1:${LAST_COLUMN}${LAST_ROW + 1}`,
+  cells: [
+    { at: `A1:${LAST_COLUMN}1`, kind: "title", value: "Coverage" },
+    { at: `A2:${LAST_COLUMN}2`, kind: "answer", name: "Coverage_Sentence", formula: SENTENCE },
+    {
+      at: `A3:${LAST_COLUMN}3`,
+      kind: "said",
+      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head stands on the can's ground, by layout and spacing of Block. x: not read.`,
+    },
+    ...legend(),
+    ...figures(),
+    ...axes(),
+    ...picture(),
+    {
+      at: `A${LAST_ROW + 1}:${LAST_COLUMN}${LAST_ROW + 1}`,
+      kind: "note",
+      value: "Classes go by the mean of the cans shown. What the picture draws on stands to the right of it.",
+    },
+    ...sourceCells(),
+    ...classCells(),
+    ...stripCells(),
+    ...factCells(),
+  ],
+  areas: {
+    Coverage_Rates: SOURCE.replaceAll("$", ""),
+    Coverage_Across: SOURCE_ACROSS.replaceAll("$", ""),
+    Coverage_Along: SOURCE_ALONG.replaceAll("$", ""),
+    Coverage_Legend: `B${LEGEND_TOP}:L${LEGEND_TOP + 6}`,
+  },
+  shades: shades(),
+};

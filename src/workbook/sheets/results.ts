@@ -1,0 +1,357 @@
+import { formLine } from "../form-line";
+import type { CellSpec, SheetSpec } from "../sheet-spec";
+import { twin } from "../twins";
+
+const DRY = "a can is dry";
+const QUARTER_DRY = "the low quarter is dry";
+const NEEDS_FOUR = "needs 4 cans";
+const FIRST_MEASURE = 6;
+/** The figures by area come first where the largest area of a can is over the smallest by more than this. */
+const EVEN_UP_TO = 1.05;
+const READINGS = "Cans_Readings";
+
+const unless = (lack: string, formula: string) => `IF(${lack}<>"",${lack},${formula})`;
+const ofFour = (formula: string) => `IF(Cans_Counted<4,"${NEEDS_FOUR}",${formula})`;
+const ofWet = (formula: string) => `IF(Cans_Dry>0,"${DRY}",${formula})`;
+const whereNumber = (name: string, formula: string) => `IF(ISNUMBER(${name}),${formula},${name})`;
+const inverse = (uniformity: string) =>
+  whereNumber(uniformity, `IF(${uniformity}>0.0000001,100/${uniformity},"${QUARTER_DRY}")`);
+
+function verdict(value: string, low: string, high: string): string {
+  const reached = (limit: string, sign: string) =>
+    limit ? `IF(ISNUMBER(${limit}),ROUND(${value},9)${sign}${limit},TRUE)` : "TRUE";
+  const place = `IF(AND(${reached(low, ">=")},${reached(high, "<=")}),"within","outside")`;
+  const limited = [low, high].filter((limit) => limit !== "");
+  const judged = `IF(Cans_Counted<16,"too few cans",${place}&IF(Cans_Counted<24," (indicative)",""))`;
+  const worded = `IF(${value}="${NEEDS_FOUR}","too few cans",IF(OR(${value}="${DRY}",${value}="${QUARTER_DRY}"),"outside",""))`;
+  return `IF(COUNT(${limited.join(",")})=0,"",IF(ISNUMBER(${value}),${judged},${worded}))`;
+}
+
+interface Measure {
+  label: string;
+  unit?: string;
+  format?: string;
+  name?: string;
+  formula: string;
+  limit?: { name: string; low?: true; high?: true; verdict: string };
+  means: string;
+}
+
+const used = (weighted: string, plain: string) => `IF(Positions_Uneven,${weighted},${plain})`;
+
+const MEASURES: Measure[] = [
+  {
+    label: "Cans counted",
+    unit: "cans",
+    format: "0",
+    formula: "Cans_Counted",
+    means: "Cans with a reading. A blank place or x is a can that was not read; 0 is a dry can.",
+  },
+  { label: "Dry cans", unit: "cans", format: "0", formula: "Cans_Dry", means: "Cans that read 0." },
+  {
+    label: "Mean application rate (MAR)",
+    unit: "mm/h",
+    format: "0.0",
+    name: "Used_MAR",
+    formula: used("Weighted_MAR", "Result_MAR"),
+    limit: { name: "MAR", low: true, high: true, verdict: "Verdict_MAR" },
+    means: "Mean depth in the cans, as millimetres in an hour.",
+  },
+  {
+    label: "CU (Christiansen)",
+    unit: "%",
+    format: "0.0",
+    name: "Used_CU",
+    formula: used("Weighted_CU", "Result_CU"),
+    limit: { name: "CU", low: true, verdict: "Verdict_CU" },
+    means: "100 · (1 - mean distance of the cans from their mean / mean). Christiansen 1942.",
+  },
+  {
+    label: "DU (low quarter)",
+    unit: "%",
+    format: "0.0",
+    name: "Used_DU",
+    formula: used("Weighted_DU_Quarter", "Result_DU_Quarter"),
+    limit: { name: "DU", low: true, verdict: "Verdict_DU" },
+    means: "100 · mean of the driest quarter / mean of all. Merriam and Keller 1978.",
+  },
+  {
+    label: "SC (driest can)",
+    format: "0.00",
+    name: "Used_SC_Can",
+    formula: used("Weighted_SC_Can", "Result_SC_Can"),
+    limit: { name: "SC", high: true, verdict: "Verdict_SC" },
+    means:
+      "Scheduling coefficient: mean / catch of the driest single can. It rises with the number of cans, so compare it only between tests with as many cans.",
+  },
+  {
+    label: "SC (low quarter)",
+    format: "0.00",
+    name: "Used_SC_Quarter",
+    formula: used("Weighted_SC_Quarter", "Result_SC_Quarter"),
+    limit: { name: "SCQ", high: true, verdict: "Verdict_SCQ" },
+    means: "Mean / mean of the driest quarter.",
+  },
+  {
+    label: "SC (share of pots below)",
+    format: "0.00",
+    name: "Used_SC_Share",
+    formula: `IF(AND(Positions_Uneven,ISNUMBER(Result_SC_Share)),Result_SC_Share*Weighted_Reading/AVERAGE(${READINGS}),Result_SC_Share)`,
+    means:
+      "Mean / the catch that this share of the cans reach. Run so many times longer, that share of the pots gets the depth wanted.",
+  },
+];
+
+function measureLines({ label, unit, format, name, formula, limit, means }: Measure, index: number): CellSpec[] {
+  const row = FIRST_MEASURE + 2 * index;
+  const low = limit?.low ? `Limit_${limit.name}_Low` : "";
+  const high = limit?.high ? `Limit_${limit.name}_High` : "";
+  return [
+    { at: `A${row}`, kind: "label", value: label },
+    { at: `B${row}`, kind: "answer", formula, ...(name && { name }), ...(format && { format }) },
+    { at: `C${row}`, kind: "unit", value: unit ?? "" },
+    ...(limit && name
+      ? ([
+          { at: `D${row}`, kind: "answer", formula: `Limit_${limit.name}_Text` },
+          { at: `E${row}`, kind: "answer", formula: verdict(name, low, high), name: limit.verdict },
+          { at: `F${row}`, kind: "note", formula: `Limit_${limit.name}_Source` },
+        ] satisfies CellSpec[])
+      : []),
+    { at: `A${row + 1}:F${row + 1}`, kind: "note", value: means },
+  ];
+}
+
+const AFTER_MEASURES = FIRST_MEASURE + 2 * MEASURES.length + 1;
+const BOTH = AFTER_MEASURES + 5;
+
+interface BothWays {
+  label: string;
+  unit: string;
+  format: string;
+  plain: string;
+  plainName: string;
+  weighted?: string;
+  weightedName?: string;
+}
+
+const share = twin("SC.SHARE", [READINGS, "Share_Wanted"])!;
+const shareReached = `LARGE(${READINGS},MAX(1,ROUNDUP(Share_Wanted*Cans_Counted-1E-9,0)))>0`;
+const BOTH_WAYS: BothWays[] = [
+  {
+    label: "Mean application rate",
+    unit: "mm/h",
+    format: "0.0",
+    plain: unless("Lack_Rate", `AVERAGE(${READINGS})*1000/(PI()*Can_Mouth_mm^2/4)*60/Test_Minutes`),
+    plainName: "Result_MAR",
+    weighted: unless("Lack_Rate", unless("Lack_Area", "Weighted_Reading*1000/(PI()*Can_Mouth_mm^2/4)*60/Test_Minutes")),
+    weightedName: "Weighted_MAR",
+  },
+  {
+    label: "CU (Christiansen)",
+    unit: "%",
+    format: "0.0",
+    plain: unless("Lack_Readings", twin("CU.CHRISTIANSEN", [READINGS])!),
+    plainName: "Result_CU",
+    weighted: unless("Lack_Area", "100*(1-Weighted_Distance/Weighted_Reading)"),
+    weightedName: "Weighted_CU",
+  },
+  {
+    label: "DU (low quarter)",
+    unit: "%",
+    format: "0.0",
+    plain: unless("Lack_Readings", ofFour(twin("DU.QUARTER", [READINGS])!)),
+    plainName: "Result_DU_Quarter",
+    weighted: unless("Lack_Area", ofFour("100*Weighted_Low_Quarter/Weighted_Reading")),
+    weightedName: "Weighted_DU_Quarter",
+  },
+  {
+    label: "SC (driest can)",
+    unit: "",
+    format: "0.00",
+    plain: unless("Lack_Readings", ofWet(twin("SC.CAN", [READINGS])!)),
+    plainName: "Result_SC_Can",
+    weighted: unless("Lack_Area", ofWet(`Weighted_Reading/MIN(${READINGS})`)),
+    weightedName: "Weighted_SC_Can",
+  },
+  {
+    label: "SC (low quarter)",
+    unit: "",
+    format: "0.00",
+    plain: inverse("Result_DU_Quarter"),
+    plainName: "Result_SC_Quarter",
+    weighted: inverse("Weighted_DU_Quarter"),
+    weightedName: "Weighted_SC_Quarter",
+  },
+  {
+    label: "SC (share of pots)",
+    unit: "",
+    format: "0.00",
+    plain: unless(
+      "Lack_Readings",
+      `IF(AND(ISNUMBER(Share_Wanted),COUNTIF(Share_Wanted,">=0.5")=1,COUNTIF(Share_Wanted,"<=1")=1),IF(${shareReached},${share},"too many cans are dry"),"needs a share from 0.5 to 1")`,
+    ),
+    plainName: "Result_SC_Share",
+  },
+];
+
+function bothLines(way: BothWays, index: number): CellSpec[] {
+  const row = BOTH + 2 + index;
+  const { format } = way;
+  return [
+    { at: `A${row}`, kind: "label", value: way.label },
+    { at: `B${row}`, kind: "answer", formula: way.plain, name: way.plainName, format },
+    { at: `C${row}`, kind: "unit", value: way.unit },
+    ...(way.weighted && way.weightedName
+      ? [{ at: `D${row}:E${row}`, kind: "answer", formula: way.weighted, name: way.weightedName, format } as const]
+      : []),
+  ];
+}
+
+const EVENNESS = BOTH + 2 + BOTH_WAYS.length;
+const EARLIER = EVENNESS + 2;
+const windClass = (wind: string) => `(${wind}>2.2)+(${wind}>4)`;
+
+const NOT_COMPARABLE = [
+  ["COUNT(Earlier_Columns,Earlier_Rows,Earlier_Cans)=0", "no earlier audit is entered on Results"],
+  ['Lack_Readings<>""', "this audit has no results yet"],
+  [
+    "OR(Earlier_Columns<>Grid_Columns,Earlier_Rows<>Grid_Rows,Earlier_Cans<>Cans_Counted)",
+    "the can grids differ (columns, rows or cans read)",
+  ],
+  ["NOT(AND(ISNUMBER(Earlier_Wind_ms),ISNUMBER(Wind_Mean_ms)))", "the wind of one of the tests is not known"],
+  [
+    `${windClass("Earlier_Wind_ms")}<>${windClass("Wind_Mean_ms")}`,
+    "the wind was of another class (up to 2.2, up to 4, over 4 m/s)",
+  ],
+  [
+    'AND(Earlier_SC_Kind<>"driest can",Earlier_SC_Kind<>"low quarter")',
+    "the earlier SC is of another kind, or its kind is not known",
+  ],
+] as const;
+
+const EARLIER_LINES = [
+  { label: "Date of the earlier audit", kind: "input", name: "Earlier_Date", format: "yyyy-mm-dd" },
+  {
+    label: "Columns of cans",
+    kind: "input",
+    name: "Earlier_Columns",
+    unit: "cans",
+    note: "Across the bed, with readings.",
+  },
+  { label: "Rows of cans", kind: "input", name: "Earlier_Rows", unit: "cans", note: "Along the bed, with readings." },
+  { label: "Cans read", kind: "input", name: "Earlier_Cans", unit: "cans" },
+  { label: "Mean wind", kind: "input", name: "Earlier_Wind_ms", unit: "m/s" },
+  { label: "Kind of SC", kind: "input", name: "Earlier_SC_Kind", note: "driest can, low quarter or another" },
+  { label: "SC", kind: "input", name: "Earlier_SC" },
+  { label: "MAR", kind: "input", name: "Earlier_MAR", unit: "mm/h" },
+  { label: "CU", kind: "input", name: "Earlier_CU", unit: "%" },
+  {
+    label: "DU (low quarter)",
+    kind: "input",
+    name: "Earlier_DU",
+    unit: "%",
+    note: "Each can counted alike, as in Result_…",
+  },
+] as const;
+const AFTER_EARLIER = EARLIER + 1 + EARLIER_LINES.length;
+const numberOf = (name: string, message: string, least: number, most: number, whole?: true) => ({
+  range: `B${EARLIER + 1 + EARLIER_LINES.findIndex((line) => line.name === name)}`,
+  message,
+  rule: { kind: "number" as const, least, most, ...(whole && { whole }) },
+});
+
+/** The figures of the test against the limits in use. */
+export const RESULTS: SheetSpec = {
+  name: "Results",
+  widths: [27, 15, 7, 12, 24, 34],
+  heights: {
+    2: 30,
+    [FIRST_MEASURE + 11]: 26,
+    [FIRST_MEASURE + 15]: 26,
+    [AFTER_MEASURES + 1]: 40,
+    [AFTER_MEASURES + 2]: 40,
+  },
+  cells: [
+    { at: "A1:F1", kind: "title", value: "Results" },
+    {
+      at: "A2:F2",
+      kind: "said",
+      formula:
+        'IF(Lack_Rate<>"","Not all figures can be given: "&Lack_Rate&".",IF(Positions_Uneven,"The cans stand for areas of different size, so each counts by its area; counted alike, they are further down.","Each can counts alike; counted by area, the figures are further down."))',
+    },
+    { at: "A3:F3", kind: "caution", formula: 'IF(Readings_Problem<>"",Readings_Problem,"")' },
+    { at: "A5", kind: "heading", value: "Measure" },
+    { at: "B5", kind: "heading", formula: 'IF(Positions_Uneven,"By area","Each can alike")' },
+    { at: "C5", kind: "heading", value: "Unit" },
+    { at: "D5", kind: "heading", value: "Limit" },
+    { at: "E5", kind: "heading", value: "Verdict" },
+    { at: "F5", kind: "heading", value: "Limit from" },
+    ...MEASURES.flatMap(measureLines),
+    ...formLine(AFTER_MEASURES, {
+      label: "Share of pots that must get the depth",
+      kind: "input",
+      name: "Share_Wanted",
+      value: 0.9,
+      format: "0.00",
+      note: "0.5 to 1",
+    }),
+    {
+      at: `A${AFTER_MEASURES + 1}:F${AFTER_MEASURES + 1}`,
+      kind: "note",
+      value:
+        "Verdicts here compare the value alone with the limit; the limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. A spreadsheet has no interval, so it cannot say too close to call; the add-in's SUMMARY can.",
+    },
+    {
+      at: `A${AFTER_MEASURES + 2}:F${AFTER_MEASURES + 2}`,
+      kind: "note",
+      value:
+        "SC has several definitions, so the one used is always named. A dry can makes the SC of the driest can endless: it is outside any limit. Limits differ between sources; the sheet Limits holds the ones in use.",
+    },
+    { at: `A${BOTH}:F${BOTH}`, kind: "heading", value: "Both ways of counting" },
+    { at: `B${BOTH + 1}`, kind: "unit", value: "each can alike" },
+    { at: `D${BOTH + 1}:E${BOTH + 1}`, kind: "unit", value: "by the area it stands for" },
+    ...BOTH_WAYS.flatMap(bothLines),
+    { at: `A${EVENNESS}`, kind: "label", value: "Areas of cans differ" },
+    {
+      at: `B${EVENNESS}`,
+      kind: "answer",
+      name: "Positions_Uneven",
+      formula: `IF(ISNUMBER(Area_Ratio),Area_Ratio>${EVEN_UP_TO},FALSE)`,
+    },
+    {
+      at: `D${EVENNESS}:F${EVENNESS}`,
+      kind: "note",
+      value: "TRUE where the largest area is over the smallest by more than 5 %: by area comes first.",
+    },
+    { at: `A${EARLIER}:F${EARLIER}`, kind: "heading", value: "An earlier audit of this bed, for before and after" },
+    ...EARLIER_LINES.flatMap((line, index) => formLine(EARLIER + 1 + index, line)),
+    { at: `A${AFTER_EARLIER}`, kind: "label", value: "Can they be compared?" },
+    {
+      at: `B${AFTER_EARLIER}:F${AFTER_EARLIER}`,
+      kind: "answer",
+      name: "Earlier_Comparable",
+      formula: NOT_COMPARABLE.reduceRight((rest, [broken, why]) => `IF(${broken},"${why}",${rest})`, '"yes"'),
+    },
+  ],
+  checks: [
+    {
+      range: `B${AFTER_MEASURES}`,
+      message: "The share must be from 0.5 to 1.",
+      rule: { kind: "number", least: 0.5, most: 1 },
+    },
+    { range: `B${EARLIER + 1}`, message: "This must be a date.", rule: { kind: "date" } },
+    numberOf("Earlier_Columns", "Columns must be a whole number from 1 to 20.", 1, 20, true),
+    numberOf("Earlier_Rows", "Rows must be a whole number from 1 to 30.", 1, 30, true),
+    numberOf("Earlier_Cans", "Cans must be a whole number from 1 to 600.", 1, 600, true),
+    numberOf("Earlier_Wind_ms", "Wind must be from 0 to 40 m/s.", 0, 40),
+    numberOf("Earlier_SC", "SC must be from 1 to 1000.", 1, 1000),
+    numberOf("Earlier_MAR", "MAR must be from 0 to 1000 mm/h.", 0, 1000),
+    numberOf("Earlier_CU", "CU must be at most 100 %.", -1000, 100),
+    numberOf("Earlier_DU", "DU must be from 0 to 100 %.", 0, 100),
+    {
+      range: `B${EARLIER + 6}`,
+      message: "Choose driest can, low quarter or another.",
+      rule: { kind: "list", of: ["driest can", "low quarter", "another"] },
+    },
+  ],
+};
