@@ -2,7 +2,7 @@ import type { Area, Host } from "../hosts/host";
 import { boxOf, reference } from "./address";
 import { type Audit, auditOf } from "./audit";
 import { CatchProblem } from "./catches";
-import { type Entries, type Entry, type EntryName, prefilled } from "./entries";
+import { basisOf, type Entries, type Entry, type EntryName, prefilled } from "./entries";
 import { limitsIn } from "./limits-in";
 import { readSettings, type Settings } from "./settings";
 
@@ -38,7 +38,7 @@ export async function answerFor(host: Host, typed: Entries, last: Area | null): 
   const selected = await host.selection();
   const area = await areaShown(host, selected, last);
   const found = await prefilled(host, typed);
-  const settings = await readSettings(host, { ...typed, ...found });
+  const settings = await readSettings(host, { ...typed, ...found, basis: await basisOf(host, typed) });
   const cells = await host.read(area);
   const answer = { selected, area, settings, prefilled: found, audit: null, problem: "", offer: null };
   if (isCell(area)) return { ...answer, problem: `${reference(area)} is one cell` };

@@ -1,4 +1,4 @@
-import { positive, within } from "../core/checks";
+import { within } from "../core/checks";
 import type { Host } from "../hosts/host";
 import type { Done } from "./done";
 import { Failure } from "./failure";
@@ -6,19 +6,20 @@ import { NamedField } from "./named-field";
 import { typedNumber } from "./typed-number";
 import { useNamed } from "./use-named";
 
-const bed = (side: string) =>
-  typedNumber(`bed ${side}`, "m", (name, value, unit) => within(name, value, 0.3, 500, unit));
+/** Bounds as in the workbook's own checks, which hold for what is typed into cells only. */
+const measure = (name: string, unit: string, least: number, most: number) =>
+  typedNumber(name, unit, (parameter, value) => within(parameter, value, least, most, unit));
 
 const FACTS = [
   { name: "Site_Name", label: "Site", read: String },
   { name: "Block_Name", label: "Block", read: String },
-  { name: "Bed_Width_m", label: "Bed width, across [m]", read: bed("width") },
-  { name: "Bed_Length_m", label: "Bed length, along [m]", read: bed("length") },
-  { name: "Test_Minutes", label: "Length of the test [min]", read: typedNumber("minutes", "min", positive) },
+  { name: "Bed_Width_m", label: "Bed width, across [m]", read: measure("bed width", "m", 0.3, 500) },
+  { name: "Bed_Length_m", label: "Bed length, along [m]", read: measure("bed length", "m", 0.3, 500) },
+  { name: "Test_Minutes", label: "Length of the test [min]", read: measure("minutes", "min", 0.1, 1440) },
   {
     name: "Can_Mouth_mm",
     label: "Can mouth, inside diameter [mm]",
-    read: typedNumber("mouth", "mm", positive),
+    read: measure("mouth", "mm", 10, 1000),
   },
 ];
 const NAMES = FACTS.map(({ name }) => name);

@@ -1,5 +1,5 @@
 import { InputError } from "../core/errors";
-import type { Area, Host } from "../hosts/host";
+import type { Area, Cell, Host } from "../hosts/host";
 import { boxOf, parseArea, reference } from "./address";
 import type { Entry } from "./entries";
 
@@ -28,8 +28,17 @@ async function areaOf(host: Host, { text, sheet }: Entry): Promise<Area | null> 
   return { ...area, sheet: known };
 }
 
-async function fromCell<T>(host: Host, area: Area, check: (value: unknown) => T): Promise<Setting<T>> {
+/** True for what the audit workbook shows while something is not filled in yet. */
+const isWaiting = (cell: Cell) => cell === null || (typeof cell === "string" && /^(needs .*)?$/i.test(cell.trim()));
+
+async function fromCell<T>(
+  host: Host,
+  area: Area,
+  { touched }: Entry,
+  check: (value: unknown) => T,
+): Promise<Setting<T>> {
   const [[cell = null] = []] = await host.read(area);
+  if (!touched && isWaiting(cell)) return { area };
   const where = reference(area);
   if (cell !== null && typeof cell === "object") return { area, problem: `${where} shows ${cell.error}` };
   try {
@@ -55,7 +64,7 @@ export async function resolve<T>(
     if (!area) throw new InputError(parameter, "be a number or a cell such as Example!F2", text);
     const { rows, columns } = boxOf(area);
     if (rows * columns > 1) return { problem: `${parameter} must be one cell, got ${reference(area)}` };
-    return await fromCell(host, area, check);
+    return await fromCell(host, area, entry, check);
   } catch (error) {
     return { problem: error instanceof Error ? error.message : String(error) };
   }

@@ -14,6 +14,7 @@ interface Props {
 }
 
 function hintOf(setting: Setting<number | "mm"> | undefined, unit: string, blank: string): string {
+  if (setting?.area && setting.value === undefined) return `${reference(setting.area)} is not filled in yet`;
   if (setting?.value === undefined) return blank;
   if (!setting.area) return "";
   const value = setting.value === "mm" ? "readings in mm already" : `${figure(setting.value)} ${unit}`.trim();
@@ -57,7 +58,10 @@ export function TestSettings({ entries, settings, sheet, change }: Props) {
         {entries.unit === "mL" && field("mouth", "Can mouth, inside diameter [mm]", "mm")}
         {field("depth", "Net depth wanted in each pot [mm]", "mm")}
         <Field label="Run time is set by">
-          <Select value={entries.basis} onChange={(_, { value }) => change({ basis: value as Basis })}>
+          <Select
+            value={entries.basis}
+            onChange={(_, { value }) => change({ basis: value as Basis, basisTouched: true })}
+          >
             <option value="can">the driest can</option>
             <option value="quarter">the low quarter</option>
             <option value="share">a share of the cans</option>

@@ -30,8 +30,9 @@ export function useAnswer(host: Host) {
   useEffect(() => {
     const show = (next: Answer) => {
       const untouched = Object.entries(next.prefilled).filter(([name]) => !typed.current[name as "minutes"].touched);
-      if (untouched.length > 0) {
-        typed.current = { ...typed.current, ...Object.fromEntries(untouched) };
+      const { basis } = typed.current.basisTouched ? typed.current : next.settings;
+      if (untouched.length > 0 || basis !== typed.current.basis) {
+        typed.current = { ...typed.current, ...Object.fromEntries(untouched), basis };
         setEntries(typed.current);
       }
       setAnswer(next);

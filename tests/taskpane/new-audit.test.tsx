@@ -109,6 +109,10 @@ describe("the first facts", () => {
     await page.type("Bed width", "0.1");
     await leave("Bed width");
     expect(page.beside("Bed width")).toBe("bed width must be from 0.3 to 500 m, got 0.1");
+    await page.type("Bed width", "6,5");
+    await leave("Bed width");
+    await page.shows("entry in Block!C8");
+    expect(await value("Bed_Width_m")).toBe(6.5);
   });
 
   it("follow what is typed into the workbook", async () => {

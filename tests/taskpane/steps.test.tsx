@@ -45,6 +45,21 @@ describe("the steps of the pane", () => {
 });
 
 describe("readings of an audit", () => {
+  it("take the test's settings from the workbook, and call none wrong that is not filled in yet", async () => {
+    await open(auditHost({ cells: { Cans: readings }, named: { Can_Mouth_mm: 100, Multiplier_Basis: "low quarter" } }));
+    await page.step("Readings");
+    await page.shows("Run time needs the length of the test and the net depth wanted");
+    expect(page.beside("Length of the test")).toBe("Cans!C5 is not filled in yet");
+    expect(page.beside("Net depth wanted")).toBe("'Run time'!C4 is not filled in yet");
+    expect(page.beside("Can mouth")).toBe("100 mm, from Cans!C4");
+    expect(page.beside("Share of the cans")).toBe("0.900 of the cans, from 'Run time'!C6");
+    expect(page.field("Run time is set by").value).toBe("quarter");
+    await page.type("Run time is set by", "can");
+    await act(() => host.type(cellOf("Test_Minutes"), [[15]]));
+    await page.shows("15.0 min, from Cans!C5");
+    expect(page.field("Run time is set by").value).toBe("can");
+  });
+
   it("come with the workbook's own words on what is wrong, and the way to them", async () => {
     await open(
       auditHost({ named: { Readings_Problem: "2 readings are no numbers; the first is in row 1, column 2" } }),
