@@ -1,4 +1,5 @@
-import { download, type Files } from "./files";
+import { download } from "../hosts/download";
+import type { Files } from "./files";
 
 interface Parts {
   open: HTMLElement;

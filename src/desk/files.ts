@@ -1,12 +1,12 @@
+import type { DeskFiles } from "../hosts/desk-files";
 import { bookOf, type Grid } from "../hosts/desk-grid";
-import type { Host } from "../hosts/host";
+import { settled } from "../hosts/desk-settled";
+import { download } from "../hosts/download";
 import type { XlsxFile } from "../hosts/xlsx";
 import { bookChange } from "./book-change";
 import { type BookState, bookState } from "./book-state";
 import { leftOut } from "./left-out";
 import { gridWorkbook } from "./open-book";
-
-const EXCEL_FILE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
 /** What a person typed, as one text to compare. */
 function typedIn({ sheets, names }: BookState): string {
@@ -15,17 +15,14 @@ function typedIn({ sheets, names }: BookState): string {
 }
 
 /** Opens files into the grid and saves them with all that they held. */
-export class Files {
+export class Files implements DeskFiles {
   private file: XlsxFile | null = null;
   private opened: BookState | null = null;
   private count = 0;
   private kept: string;
   name = "Canfall.xlsx";
 
-  constructor(
-    private readonly grid: Grid,
-    private readonly host: Host,
-  ) {
+  constructor(private readonly grid: Grid) {
     this.kept = typedIn(bookState(grid));
   }
 
@@ -39,7 +36,7 @@ export class Files {
     this.kept = typedIn(state);
   }
 
-  async open(bytes: Uint8Array, name: string): Promise<void> {
+  async open(bytes: Uint8Array, name: string): Promise<boolean> {
     const { XlsxFile } = await import("../hosts/xlsx");
     const file = await XlsxFile.open(bytes);
     this.count += 1;
@@ -51,7 +48,8 @@ export class Files {
     this.name = name;
     this.keep(bookState(this.grid));
     api.getFormula().executeCalculation();
-    await this.host.settled();
+    await settled(this.grid);
+    return true;
   }
 
   /** What was made at the desk that a saved file does not hold. */
@@ -59,23 +57,27 @@ export class Files {
     return leftOut(this.grid);
   }
 
-  async save(): Promise<Uint8Array> {
-    await this.host.settled();
+  async bytes(): Promise<Uint8Array> {
+    await settled(this.grid);
     const { XlsxFile } = await import("../hosts/xlsx");
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);
     const bytes = await this.file.save(bookChange(this.opened, state));
-    this.keep(state);
+    this.opened = state;
     return bytes;
   }
-}
 
-/** Hands a file to the browser's download. */
-export function download(bytes: Uint8Array, name: string): void {
-  const address = URL.createObjectURL(new Blob([bytes as BlobPart], { type: EXCEL_FILE }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+  async save(): Promise<Uint8Array> {
+    const bytes = await this.bytes();
+    this.kept = typedIn(this.opened!);
+    return bytes;
+  }
+
+  async insert(): Promise<void> {
+    throw new Error("The desk cannot insert a file yet");
+  }
+
+  deliver(file: Uint8Array, name: string): void {
+    download(file, name);
+  }
 }

@@ -42,11 +42,11 @@ async function start(): Promise<void> {
   mendSort(grid.injector);
   mendComparison();
   grid.api.getFormula().executeCalculation();
-  const host = deskHost(grid);
+  const files = new Files(grid);
+  const host = deskHost(grid, files);
   await host.select(EXAMPLE_READINGS);
   await showMessages(host, part("message"));
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
-  const files = new Files(grid, host);
   fileButtons(files, { open: part("open"), save: part("save"), name: part("file") });
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   window.desk = scriptAccess(host);

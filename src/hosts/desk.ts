@@ -1,18 +1,12 @@
-import { FormulaCalculationSessionService } from "@univerjs/preset-sheets-core";
-import { plainAddress } from "./address";
 import { cells, entered, typed } from "./desk-cells";
+import type { DeskFiles } from "./desk-files";
 import { bookOf, type Grid, sheetOf } from "./desk-grid";
+import { named } from "./desk-names";
+import { pictures, placePicture, removePicture } from "./desk-pictures";
+import { settled } from "./desk-settled";
+import { addSheet, insertSheets, removeSheet, sheetNames } from "./desk-sheets";
 import { usedPart, usedRange } from "./desk-used";
-
-const notYet = async (): Promise<never> => {
-  throw new Error("this spreadsheet cannot do that yet");
-};
-
 import type { Area, Host } from "./host";
-
-const CALCULATION_LIMIT_MS = 60_000;
-/** How long the grid may take to begin calculating after a change. */
-const START_LIMIT_MS = 150;
 
 const TOLD = new Set([
   "sheet.mutation.set-range-values",
@@ -21,17 +15,6 @@ const TOLD = new Set([
   "formula.mutation.set-array-formula-data",
 ]);
 
-const REFERENCE = /^=?(?:'((?:[^']|'')+)'|([^'!]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/i;
-
-function named(grid: Grid, name: string): Area | null {
-  const found = bookOf(grid)
-    .getDefinedNames()
-    .find((one) => one.getName().toLowerCase() === name.toLowerCase());
-  const parts = found && REFERENCE.exec(found.getFormulaOrRefString());
-  if (!parts) return null;
-  return { sheet: parts[1]?.replaceAll("''", "'") ?? parts[2]!, address: plainAddress(parts[3]!) };
-}
-
 function selection(grid: Grid): Area {
   const sheet = bookOf(grid).getActiveSheet();
   const range = bookOf(grid).getActiveRange() ?? sheet.getRange(0, 0);
@@ -39,7 +22,7 @@ function selection(grid: Grid): Area {
 }
 
 /** The grid of the desk as a host. */
-export function deskHost(grid: Grid): Host {
+export function deskHost(grid: Grid, files: DeskFiles): Host {
   const rangeOf = ({ sheet, address }: Area) => sheetOf(grid, sheet).getRange(address);
   return {
     label: "desk",
@@ -60,30 +43,23 @@ export function deskHost(grid: Grid): Host {
       rangeOf(area).setValues(inputs.map((line) => line.map(entered)));
     },
     named: async (name) => named(grid, name),
-    sheets: async () =>
-      bookOf(grid)
-        .getSheets()
-        .map((sheet) => sheet.getSheetName()),
-    used: async (name) => {
-      const range = usedRange(grid, sheetOf(grid, name));
-      return range && { sheet: name, address: range.getA1Notation() };
+    sheets: async () => sheetNames(grid),
+    used: async (sheet) => {
+      const range = usedRange(grid, sheetOf(grid, sheet));
+      return range && { sheet, address: range.getA1Notation() };
     },
-    addSheet: async (name) => {
-      const active = bookOf(grid).getActiveSheet();
-      bookOf(grid).insertSheet(name);
-      bookOf(grid).setActiveSheet(active);
+    addSheet: async (name) => addSheet(grid, name),
+    removeSheet: async (name) => removeSheet(grid, name),
+    settled: () => settled(grid),
+    bytes: () => files.bytes(),
+    insertSheets: (file) => insertSheets(grid, files, file),
+    openBook: (file, name) => files.open(file, name),
+    deliver: async (file, name) => {
+      files.deliver(file, name);
+      return `${name} went to your downloads.`;
     },
-    removeSheet: async (name) => {
-      bookOf(grid).deleteSheet(sheetOf(grid, name));
-    },
-    settled: () =>
-      grid.injector.get(FormulaCalculationSessionService).waitForLatestApplied(CALCULATION_LIMIT_MS, START_LIMIT_MS),
-    bytes: notYet,
-    insertSheets: notYet,
-    openBook: notYet,
-    deliver: notYet,
-    placePicture: notYet,
-    removePicture: notYet,
-    pictures: notYet,
+    placePicture: (picture) => placePicture(grid, picture),
+    removePicture: async (sheet, name) => removePicture(grid, sheet, name),
+    pictures: async (sheet) => pictures(grid, sheet),
   };
 }
