@@ -1,4 +1,3 @@
-import { positive, within } from "../core/checks";
 import type { Host } from "../hosts/host";
 import type { Done } from "./done";
 import { Failure } from "./failure";
@@ -6,40 +5,53 @@ import { figure } from "./figure";
 import { type NamedCells, numberIn, textIn } from "./named";
 import { NamedChoice } from "./named-choice";
 import { NamedField } from "./named-field";
-import { typedNumber } from "./typed-number";
+import { RUN_TIME_FIELDS } from "./run-time-fields";
 import { useNamed } from "./use-named";
 
-const NAMES = [
+const ANSWERS = [
   "Result_Run_Time_min",
   "Net_Depth_mm",
-  "Multiplier_Basis",
-  "Share_Wanted",
   "Run_Multiplier",
-  "Leaching_Fraction",
-  "Leaching_Rule",
+  "Gross_Depth_mm",
   "Mean_Drained_Share",
+  "Pulse_Count",
+  "Pulse_min",
+  "Pulses_Elapsed_min",
+  "Bed_Litres_A_Day",
 ];
+const NAMES = [...ANSWERS, ...RUN_TIME_FIELDS.map(({ name }) => name)];
 
-const share = (name: string, low: number, high: number) =>
-  typedNumber(name, "", (parameter, value) => within(parameter, value, low, high));
+/** One line for each answer that the workbook has; a bare text says what is still needed. */
+function lines(found: NamedCells): string[] {
+  const of = (name: string) => numberIn(found[name]);
+  const [net, times, gross] = [of("Net_Depth_mm"), of("Run_Multiplier"), of("Gross_Depth_mm")];
+  const [count, each, elapsed] = [of("Pulse_Count"), of("Pulse_min"), of("Pulses_Elapsed_min")];
+  const [drained, litres] = [of("Mean_Drained_Share"), of("Bed_Litres_A_Day")];
+  return [
+    net !== undefined && times !== undefined ? `Net depth ${figure(net)} mm; multiplier ${figure(times)}` : "",
+    gross !== undefined ? `Depth to apply ${figure(gross)} mm` : "",
+    count !== undefined && count > 1 && each !== undefined && elapsed !== undefined
+      ? `In ${count} pulses of ${figure(each)} min, ${figure(elapsed)} min from start to end`
+      : "",
+    drained !== undefined ? `${figure(drained * 100)} % of the water drains, on average over the pots` : "",
+    litres !== undefined ? `${figure(litres)} L a day falling on the bed` : "",
+  ].filter(Boolean);
+}
 
 function Planned({ found }: { found: NamedCells }) {
   const minutes = numberIn(found.Result_Run_Time_min);
-  const times = numberIn(found.Run_Multiplier);
-  const drained = numberIn(found.Mean_Drained_Share);
   return (
     <div className="driest" role="status">
-      <p>
-        {minutes === undefined ? (
-          textIn(found.Result_Run_Time_min)
-        ) : (
-          <>
-            Run for <strong>{figure(minutes)} min</strong>
-          </>
-        )}
-      </p>
-      {times !== undefined && <p>{figure(times)} times what an even bed would need</p>}
-      {drained !== undefined && <p>Share of the water that drains, mean of the bed: {figure(drained)}</p>}
+      {minutes === undefined ? (
+        <p>Run time: {textIn(found.Result_Run_Time_min)}</p>
+      ) : (
+        <p>
+          Run for <strong>{figure(minutes)} min</strong> a day
+        </p>
+      )}
+      {lines(found).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
     </div>
   );
 }
@@ -49,29 +61,21 @@ export function PlannedRun({ host, keep }: { host: Host; keep: (done: Done) => v
   const { found, failure } = useNamed(host, NAMES);
   if (failure) return <Failure words={failure} />;
   if (!found?.Result_Run_Time_min) return null;
-
-  function field(name: string, label: string, read: (text: string) => number) {
-    const cell = found?.[name];
-    return cell && <NamedField host={host} label={label} found={cell} read={read} keep={keep} />;
-  }
-  function choice(name: string, label: string, of: readonly string[]) {
-    const cell = found?.[name];
-    return cell && <NamedChoice host={host} label={label} found={cell} of={of} keep={keep} />;
-  }
   return (
     <section aria-labelledby="canfall-planned">
-      <h2 id="canfall-planned">In the workbook</h2>
+      <h2 id="canfall-planned">Run time in the workbook</h2>
       <Planned found={found} />
       <div className="fields">
-        {field(
-          "Net_Depth_mm",
-          "Net depth wanted in each pot, as the workbook has it [mm]",
-          typedNumber("depth", "mm", positive),
-        )}
-        {choice("Multiplier_Basis", "The multiplier goes by", ["driest can", "low quarter", "share of pots"])}
-        {field("Share_Wanted", "Share of the pots that must get the depth [0.5 to 1]", share("share", 0.5, 1))}
-        {choice("Leaching_Rule", "Leaching", ["none", "larger", "both"])}
-        {field("Leaching_Fraction", "Leaching fraction [share of the water]", share("leaching fraction", 0, 0.9))}
+        {RUN_TIME_FIELDS.map((field) => {
+          const cell = found[field.name];
+          if (!cell) return null;
+          const given = { host, keep, found: cell, label: field.label };
+          return "of" in field ? (
+            <NamedChoice key={field.name} {...given} of={field.of} />
+          ) : (
+            <NamedField key={field.name} {...given} read={field.read} />
+          );
+        })}
       </div>
     </section>
   );

@@ -88,28 +88,32 @@ describe("results of an audit", () => {
 });
 
 describe("the run time of an audit", () => {
-  it("is shown as the workbook has it, with what it is worked out from", async () => {
-    await open(filled({ Result_Run_Time_min: 31.25, Net_Depth_mm: "=C20" }));
+  it("is shown as the workbook has it, with its pulses", async () => {
+    const pulses = { Pulse_Count: 3, Pulse_min: 10.417, Pulses_Elapsed_min: 71.25 };
+    await open(filled({ Result_Run_Time_min: 31.25, Net_Depth_mm: 5, Run_Multiplier: 1.25, ...pulses }));
     await page.step("Run time");
-    await page.shows("Run for 31.3 min");
-    expect(page.beside("Net depth wanted in each pot, as the workbook has it")).toBe(
-      "worked out by the workbook in 'Run time'!C4",
-    );
-    expect((page.field("Net depth wanted in each pot, as the workbook has it") as HTMLInputElement).readOnly).toBe(
-      true,
-    );
+    await page.shows("Run for 31.3 min a day");
+    await page.shows("Net depth 5.00 mm; multiplier 1.25");
+    await page.shows("In 3 pulses of 10.4 min, 71.3 min from start to end");
+  });
+
+  it("shows a cell that the workbook works out and lets nobody type over it", async () => {
+    await open(filled({ Depth_Typed_mm: "=C20" }));
+    await page.step("Run time");
+    await page.shows("worked out by the workbook in 'Run time'!C3");
+    expect((page.field("Net depth wanted") as HTMLInputElement).readOnly).toBe(true);
   });
 
   it("says in the workbook's words what it still needs", async () => {
     await open(auditHost());
     await page.step("Run time");
-    await page.shows("needs readings");
+    await page.shows("Run time: needs readings");
   });
 
   it("is changed by a field and a choice, each taken back", async () => {
     await open(filled({}));
     await page.step("Run time");
-    await page.type("The multiplier goes by", "low quarter");
+    await page.type("The run time is set by", "low quarter");
     await page.shows("entry in 'Run time'!C5");
     expect(await input("Multiplier_Basis")).toBe("low quarter");
     await page.type("Share of the pots", "1.5");
