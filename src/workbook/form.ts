@@ -11,6 +11,8 @@ export interface Field {
   name?: string;
   value?: string | number;
   format?: string;
+  /** Over the columns of unit and note as well; the unit then stands in the label. */
+  wide?: true;
   /** What may be typed. */
   allowed?: Allowed;
   /** What is answered instead. */
@@ -46,10 +48,13 @@ export const inRow = (columns: string, row: number, last = row): string => {
 export const noteHeight = (characters: number, line: number): number =>
   Math.max(LINE, NOTE_LINE * Math.ceil(characters / line) + 3);
 
+const firstOf = (columns: string) => columns.split(":")[0]!;
+const lastOf = ({ unit, note = unit }: FormColumns) => note.split(":").pop()!;
+
 /** The lines of a form from a row on; a text alone is a heading. */
 export function formLines(top: number, columns: FormColumns, lines: readonly (string | Field)[]): FormPart {
   const part: FormPart = { cells: [], checks: [], heights: {} };
-  const span = `${columns.label.split(":")[0]}:${(columns.note ?? columns.unit).split(":").pop()}`;
+  const span = `${firstOf(columns.label)}:${lastOf(columns)}`;
   lines.forEach((line, index) => {
     const row = top + index;
     if (typeof line === "string") part.cells.push({ at: inRow(span, row), kind: "heading", value: line });
@@ -59,14 +64,14 @@ export function formLines(top: number, columns: FormColumns, lines: readonly (st
 }
 
 function addField(part: FormPart, row: number, columns: FormColumns, field: Field): void {
-  const { label, unit, note, allowed, ...entry } = field;
-  const at = inRow(columns.entry, row);
-  part.cells.push({ at: inRow(columns.label, row), kind: "label", value: label });
+  const { label, unit, note, allowed, wide, ...entry } = field;
+  const at = inRow(wide ? `${firstOf(columns.entry)}:${lastOf(columns)}` : columns.entry, row);
+  part.cells.push({ at: inRow(columns.label, row), kind: "label", value: wide ? `${label} [${unit}]` : label });
   part.cells.push({ at, kind: field.formula === undefined ? "input" : "answer", ...entry });
-  part.cells.push({ at: inRow(columns.unit, row), kind: "unit", value: unit });
+  if (!wide) part.cells.push({ at: inRow(columns.unit, row), kind: "unit", value: unit });
   if (columns.note && note) part.cells.push({ at: inRow(columns.note, row), kind: "note", value: note });
   if (allowed) part.checks.push({ range: firstCell(at), ...allowed(firstCell(at)) });
-  part.heights[row] = noteHeight(note?.length ?? 0, columns.noteLine);
+  part.heights[row] = wide ? 2 * LINE : noteHeight(note?.length ?? 0, columns.noteLine);
 }
 
 /** Parts of one sheet put together. */

@@ -57,11 +57,11 @@ const actionLine = (row: number): CellSpec[] =>
 /** What is to be done, by whom and until when. */
 export const ACTIONS: SheetSpec = {
   name: "Actions",
-  widths: [28, 32, 14, 12, 11, 9],
+  widths: [28, 34, 15, 12, 12, 10],
   heights: {
-    2: 28,
+    3: 30,
     ...Object.fromEntries(Array.from({ length: LINES }, (_, index) => [FIRST + index, 28])),
-    ...Object.fromEntries(PATTERN_LINES.map((_, index) => [PATTERNS + 1 + index, 28])),
+    ...Object.fromEntries(PATTERN_LINES.map((_, index) => [PATTERNS + 1 + index, 26])),
   },
   cells: [
     { at: "A1:F1", kind: "title", value: "Actions" },

@@ -3,12 +3,12 @@ import type { Field } from "../form";
 
 const DAY = "yyyy-mm-dd";
 
-const text = (label: string, name: string, note = "", most = 60): Field => ({
+const text = (label: string, name: string, note = ""): Field => ({
   label,
   name,
   note,
   unit: "words",
-  allowed: words(most),
+  allowed: words(),
 });
 const pick = (label: string, name: string, of: readonly string[], note = ""): Field => ({
   label,
@@ -50,7 +50,7 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   text("Auditor", "Auditor", "Who made the test."),
   day("Day of the test", "Test_Date"),
   pick("Tested", "Test_State", ["as found", "as left"], "As found: before anything was mended. As left: after."),
-  text("Remarks", "Audit_Remark", "Printed on the Start and Report sheets.", 200),
+  { label: "Remarks", name: "Audit_Remark", unit: "words", wide: true, allowed: words(160) },
   "Crop and pots",
   text("Crop", "Crop"),
   pick("Pot shape", "Pot_Shape", ["round", "square"]),

@@ -16,7 +16,7 @@ const check = (label: string, ...pairs: readonly (readonly [string, string])[]):
 
 const blanks = `(COUNT(${countsAcross})*COUNT(${countsAlong})-SUM(${countsAcross}))`;
 const alike = (cans: string, heads: string, times: number) =>
-  `IF(COUNT(${cans},${heads})=2,ABS(${cans}/${heads}-${times})<=0.05*${times},FALSE)`;
+  `IF(COUNT(${cans},${heads})=2,ABS(${cans}-${times}*${heads})<=0.05*${times}*${heads},FALSE)`;
 const near = (times: number) =>
   `OR(${alike("Can_Spacing_m", "Head_Spacing_m", times)},${alike("Can_Row_Spacing_m", "Row_Spacing_m", times)})`;
 const far = (gap: string) => `IF(ISNUMBER(${gap}),${gap}>${EDGE}+1E-9,FALSE)`;
@@ -86,7 +86,7 @@ export const canChecks = (wrongCount: string, firstWrong: string): readonly Data
   check(
     "Cans against heads",
     [
-      "COUNT(Mean_Rate_mmh,Block_Area_m2,Bed_Flow_Lh)<3",
+      "OR(COUNT(Mean_Rate_mmh,Block_Area_m2,Bed_Flow_Lh)<3,N(Bed_Flow_Lh)<=0)",
       '"not checked: needs bucket flows on Heads, heads and sides on Block"',
     ],
     [

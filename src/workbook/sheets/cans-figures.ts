@@ -44,7 +44,7 @@ export const CAN_FIGURES: readonly (string | Field)[] = [
     formula: cases(
       [
         ["NOT(ISNUMBER(Mean_Catch_mL))", "Mean_Catch_mL"],
-        ["NOT(ISNUMBER(Can_Mouth_mm))", '"needs the mouth"'],
+        ["N(Can_Mouth_mm)<=0", '"needs the mouth"'],
       ],
       "Mean_Catch_mL*1000/(PI()*Can_Mouth_mm^2/4)",
     ),
@@ -57,7 +57,7 @@ export const CAN_FIGURES: readonly (string | Field)[] = [
     formula: cases(
       [
         ["NOT(ISNUMBER(Mean_Depth_mm))", "Mean_Depth_mm"],
-        ["NOT(ISNUMBER(Test_Minutes))", '"needs the minutes"'],
+        ["N(Test_Minutes)<=0", '"needs the minutes"'],
       ],
       "Mean_Depth_mm*60/Test_Minutes",
     ),

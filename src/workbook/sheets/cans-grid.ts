@@ -46,12 +46,12 @@ export const GRID_CELLS: readonly CellSpec[] = [
   {
     at: between(3, POSITIONS_COLUMN, POSITIONS_ROW, POSITIONS_COLUMN),
     kind: "heading",
-    value: "Along, from the top [m]",
+    value: "Along [m]",
   },
   {
     at: inRow(`${columnLetters(FIRST_COLUMN)}:${columnLetters(COUNTS_COLUMN - 1)}`, POSITIONS_ROW - 1),
     kind: "heading",
-    value: "Across, from the left [m]: first line. Readings [mL]: below it.",
+    value: "First line: across [m]; below it: readings [mL]",
   },
   { at: cellAt(POSITIONS_ROW - 1, COUNTS_COLUMN), kind: "heading", value: "cans" },
   ...columns.map((column): CellSpec => ({ at: cellAt(POSITIONS_ROW, column), kind: "reading" })),
@@ -61,14 +61,16 @@ export const GRID_CELLS: readonly CellSpec[] = [
     {
       at: cellAt(row, COUNTS_COLUMN),
       kind: "working",
+      align: "center",
       formula: counted(between(row, FIRST_COLUMN, row, COUNTS_COLUMN - 1)),
     },
   ]),
-  { at: cellAt(COUNTS_ROW, POSITIONS_COLUMN), kind: "unit", value: "cans" },
+  { at: cellAt(COUNTS_ROW, POSITIONS_COLUMN), kind: "note", value: "cans" },
   ...columns.map(
     (column): CellSpec => ({
       at: cellAt(COUNTS_ROW, column),
       kind: "working",
+      align: "center",
       formula: counted(between(FIRST_ROW, column, COUNTS_ROW - 1, column)),
     }),
   ),

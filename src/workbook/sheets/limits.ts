@@ -1,5 +1,6 @@
 import { choiceFrom, words } from "../allowed";
 import { cases, quoted } from "../cases";
+import { noteHeight } from "../form";
 import type { CellSpec, CheckSpec, SheetSpec } from "../sheet-spec";
 import { LIMIT_SETS, LIMITED_MEASURES, type LimitedMeasure, SET_LINES } from "./limit-sets";
 
@@ -9,6 +10,7 @@ const QUOTED = 20;
 const SETS = 27;
 const LINES = SETS + LIMIT_SETS.length + 2;
 const READ = LINES + SET_LINES.length + 2;
+const SOURCE_LINE = 36;
 const MEASURES = LIMITED_MEASURES.length;
 
 const setColumn = (letter: string) => `$${letter}$${LINES}:$${letter}$${LINES + SET_LINES.length - 1}`;
@@ -30,7 +32,7 @@ const numberIn = (cell: string) =>
 function inUse({ measure, short, low, high, like }: LimitedMeasure, index: number): CellSpec[] {
   const [row, own, read] = [TABLE + index, OWN + index, READ + index];
   const typed = `TRIM(B${own})<>""`;
-  const fromSet = (letter: string) => `IF($H${row}=0,"",INDEX(${setColumn(letter)},$H${row})&"")`;
+  const fromSet = (letter: string) => `IF($G${read}=0,"",INDEX(${setColumn(letter)},$G${read})&"")`;
   const either = (letter: string) => `IF(${typed},${letter}${own}&"",${fromSet(letter)})`;
   const [first, second] = [`$E${read}`, `$F${read}`];
   const between = low && high ? `AND($B${read}="to",COUNT(${first},${second})=2,${first}<=${second})` : "FALSE";
@@ -64,11 +66,6 @@ function inUse({ measure, short, low, high, like }: LimitedMeasure, index: numbe
         ],
         either("G"),
       ),
-    },
-    {
-      at: `H${row}`,
-      kind: "working",
-      formula: `SUMPRODUCT((${setColumn("C")}=Limit_Set)*(${setColumn("A")}=A${row})*(ROW(${setColumn("A")})-${LINES - 1}))`,
     },
   ];
 }
@@ -116,6 +113,11 @@ function readLine({ measure }: LimitedMeasure, index: number): CellSpec[] {
     { at: `D${row}`, kind: "working", formula: `IF(B${row}="to",TRIM(MID(${text},${to}+4,20)),"")` },
     { at: `E${row}`, kind: "working", formula: numberIn(`C${row}`) },
     { at: `F${row}`, kind: "working", formula: numberIn(`D${row}`) },
+    {
+      at: `G${row}`,
+      kind: "working",
+      formula: `SUMPRODUCT((${setColumn("C")}=Limit_Set)*(${setColumn("A")}=A${row})*(ROW(${setColumn("A")})-${LINES - 1}))`,
+    },
   ];
 }
 
@@ -132,12 +134,20 @@ const SET_NAMES = `$A$${SETS}:$A$${SETS + LIMIT_SETS.length - 1}`;
 /** The limits that verdicts go by, and where they come from. */
 export const LIMITS: SheetSpec = {
   name: "Limits",
-  widths: [23, 11, 9, 9, 30, 7, 24, 5],
-  heights: { 2: 28 },
+  widths: [23, 11, 9, 9, 32, 8, 26],
+  heights: {
+    2: 28,
+    ...Object.fromEntries(
+      LIMITED_MEASURES.map((_, index) => [TABLE + index, noteHeight(3 * SOURCE_LINE, SOURCE_LINE)]),
+    ),
+    ...Object.fromEntries(
+      SET_LINES.map(({ source }, index) => [LINES + index, noteHeight(source.length, SOURCE_LINE)]),
+    ),
+  },
   cells: [
-    { at: "A1:H1", kind: "title", value: "Limits" },
+    { at: "A1:G1", kind: "title", value: "Limits" },
     {
-      at: "A2:H2",
+      at: "A2:G2",
       kind: "said",
       value:
         "What each measure is compared with. Choose a set, or type limits of your own: they go before the set. Sources differ, so say which one was used.",
@@ -153,7 +163,6 @@ export const LIMITS: SheetSpec = {
       ["E", "Source"],
       ["F", "Year"],
       ["G", "Note"],
-      ["H", "Line"],
     ]),
     ...LIMITED_MEASURES.flatMap(inUse),
     ...headings(OWN - 1, [
@@ -197,7 +206,8 @@ export const LIMITS: SheetSpec = {
       ["C", "First"],
       ["D", "Second"],
       ["E", "First as a number"],
-      ["F:G", "Second as a number"],
+      ["F", "Second"],
+      ["G", "Line of the set in use"],
     ]),
     ...LIMITED_MEASURES.flatMap(readLine),
   ],

@@ -33,11 +33,24 @@ const CAUTIONS_FROM = STEPS_FROM + STEPS.length + 2;
 const USES_FROM = CAUTIONS_FROM + CAUTIONS.length + 2;
 const MADE = USES_FROM + USES.length + 1;
 
+const heights = (from: number, texts: readonly string[], line: number) =>
+  Object.fromEntries(texts.map((text, index) => [from + index, 18 + 15 * Math.floor(text.length / line)]));
+
 /** What to do, what to beware of, and what this file is. */
 export const START: SheetSpec = {
   name: "Start",
   widths: [5, 16, 78],
-  heights: { 3: 28, 4: 28 },
+  heights: {
+    3: 34,
+    ...heights(
+      STEPS_FROM,
+      STEPS.map(([, what]) => what),
+      84,
+    ),
+    ...heights(CAUTIONS_FROM, CAUTIONS, 92),
+    ...heights(USES_FROM, USES, 104),
+  },
+  shades: [{ range: "A3:C3", formula: '$A$3<>""', fill: "#f6e8c3", colour: "#543005", bold: true }],
   cells: [
     { at: "A1:C1", kind: "title", value: "Block audit: overhead sprinklers over potted plants" },
     {
@@ -45,7 +58,7 @@ export const START: SheetSpec = {
       kind: "label",
       formula: 'IF(Site_Name&Block_Name="","A new audit: nothing is filled in yet.",Site_Name&", "&Block_Name)',
     },
-    { at: "A3:C3", kind: "caution", formula: 'Audit_Remark&""' },
+    { at: "A3:C3", kind: "label", formula: 'Audit_Remark&""' },
     { at: `A${STEPS_FROM - 1}:C${STEPS_FROM - 1}`, kind: "heading", value: "Eight steps" },
     ...STEPS.flatMap(([sheet, what], index): CellSpec[] => [
       { at: `A${STEPS_FROM + index}`, kind: "label", value: index + 1, align: "center" },
