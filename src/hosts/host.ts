@@ -70,6 +70,6 @@ export interface Host {
   /** Places a picture; one of the same name on the same sheet is replaced. */
   placePicture(picture: Picture): Promise<void>;
   removePicture(sheet: string, name: string): Promise<void>;
-  /** The pictures on a sheet, such that placing them again gives the same. */
+  /** The pictures on a sheet, such that placing them again looks the same; their bytes may be drawn anew. */
   pictures(sheet: string): Promise<Picture[]>;
 }

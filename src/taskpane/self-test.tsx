@@ -24,7 +24,7 @@ export function SelfTest({ host }: { host: Host }) {
     <section aria-labelledby="canfall-self-test">
       <h2 id="canfall-self-test">Self-test</h2>
       <p className="note">
-        Checks that the pane and this spreadsheet understand each other, on a scratch sheet that it adds and removes.
+        Checks that the pane and this spreadsheet understand each other, on scratch sheets that it adds and removes.
       </p>
       <Button disabledFocusable={running} onClick={run}>
         Run self-test

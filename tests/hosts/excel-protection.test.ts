@@ -57,9 +57,10 @@ describe("a picture far down a sheet", () => {
   test("is found at its cell in a few questions", async () => {
     sheet.protection = null;
     const far = { sheet: "Sheet1", address: "XFC1048575" };
-    const png = new Uint8Array([1, 2, 3]);
+    const png = new TextEncoder().encode("picture,");
     await host.placePicture({ name: "Far", png, alternative: "", at: far, width: 10, height: 10 });
-    expect((await host.pictures("Sheet1")).map(({ at, png }) => ({ at, png }))).toEqual([{ at: far, png }]);
+    const found = await host.pictures("Sheet1");
+    expect(found.map(({ at, png }) => [at, new TextDecoder().decode(png)])).toEqual([[far, "picture, drawn anew"]]);
   });
 
   test("that somebody moved into a cell counts as there, and other shapes are no pictures", async () => {

@@ -4,9 +4,12 @@ import type { Shape, Sheet } from "./fake-excel-sheet";
 
 let made = 0;
 
+/** Excel draws a picture anew, so its bytes are others than those that were placed. */
+const drawnAnew = (base64: string): string => btoa(`${atob(base64)} drawn anew`);
+
 function shapeMember(sheet: Sheet, shape: Shape): Member {
   return Object.assign(shape as Shape & Member, {
-    getAsImage: () => shape.base64,
+    getAsImage: () => drawnAnew(shape.base64),
     delete: () => {
       refuseProtected(sheet);
       sheet.shapes = sheet.shapes.filter((one) => one !== shape);

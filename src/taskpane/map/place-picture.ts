@@ -9,16 +9,18 @@ const alike = (one: Uint8Array, other: Uint8Array) =>
 /** Places a picture with its top left corner at a cell, in place of the last of that name on the sheet. */
 export async function placePicture(host: Host, at: Area, png: Png, name: string, alternative: string): Promise<Done> {
   const cell = cellAt(at, 0, 0);
-  const before = (await host.pictures(cell.sheet)).find((picture) => picture.name === name);
+  const there = async () => (await host.pictures(cell.sheet)).find((picture) => picture.name === name);
+  const before = await there();
   const { bytes, width, height } = png;
   await host.placePicture({ name, png: bytes, alternative, at: cell, width, height });
+  const after = await there();
   return {
     label: `picture in ${reference(cell)}`,
     taken: before ? "The picture before it is back" : "The picture is taken out",
     doubt: "The picture was changed since. Take it out all the same?",
     untouched: async () => {
-      const now = (await host.pictures(cell.sheet)).find((picture) => picture.name === name);
-      return now !== undefined && alike(now.png, bytes);
+      const now = await there();
+      return now !== undefined && after !== undefined && alike(now.png, after.png);
     },
     takeBack: async () => {
       if (before) await host.placePicture(before);
