@@ -28,6 +28,9 @@ export async function insertSheets(context: Excel.RequestContext, file: Uint8Arr
   const brought = new Set(contents.names.map(({ name }) => name.toLowerCase()));
   for (const { name } of names) if (brought.has(name.toLowerCase())) context.workbook.names.getItem(name).delete();
   context.workbook.insertWorksheetsFromBase64(toBase64(file), { positionType: "End" });
-  await context.sync();
+  await context.sync().catch((cause: Error) => {
+    const way = "Open them as a workbook of their own instead";
+    throw new Error(`Excel could not add the sheets to this workbook: ${cause.message} ${way}`, { cause });
+  });
   await mendNames(context, contents.names, contents.sheets);
 }

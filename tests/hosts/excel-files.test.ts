@@ -18,6 +18,7 @@ beforeAll(() => {
 beforeEach(async () => {
   excel.workbook.arrival = "workbook";
   excel.workbook.names.clear();
+  excel.workbook.refusesFiles = false;
   excel.windows.length = 0;
   excel.office.lacks.clear();
   excel.office.damagedSlice = null;
@@ -59,6 +60,14 @@ describe("inserted sheets", () => {
     );
     expect(JSON.stringify(excel.requests)).not.toContain("InsertWorksheetsFromBase64");
   });
+});
+
+test("where Excel takes no file, its words come with another way", async () => {
+  excel.workbook.refusesFiles = true;
+  await expect(host.insertSheets(FILE)).rejects.toThrow(
+    "Excel could not add the sheets to this workbook: There was an internal error. " +
+      "Open them as a workbook of their own instead",
+  );
 });
 
 describe("the bytes of the workbook", () => {

@@ -86,6 +86,7 @@ export function root(workbook: Workbook, listener: Listener): Member {
     },
     names: namesOf(workbook, listener, workbook.names),
     insertWorksheetsFromBase64: async (base64: string) => {
+      if (workbook.refusesFiles) throw new Refusal("GeneralException", "There was an internal error.");
       const ids = await insertFile(workbook, base64);
       listener.changed();
       return ids;

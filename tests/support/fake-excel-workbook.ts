@@ -17,6 +17,8 @@ export class Workbook {
   readonly names = new Map<string, string>();
   /** What becomes of the names of inserted files. */
   arrival: Arrival = "workbook";
+  /** Excel on the web takes no files that hold charts or comments. */
+  refusesFiles = false;
   selection!: { sheet: Sheet; area: Rectangle };
   call: (id: string, parameters: Matrix[]) => Matrix = () => [[new Fault("#NAME?")]];
   #made = 0;
