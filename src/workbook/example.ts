@@ -98,5 +98,29 @@ const LIMITS: Entries = {
   Limits_Own_Source: [[""], [""], [""], [""], ["the example's own aim", 2026, "typed, not from a set"]],
 };
 
+const WATER: Entries = {
+  Pot_Use_mL: 180,
+  Capture_Factor: 1.2,
+  Multiplier_Basis: "low quarter",
+  Leaching_Fraction: 0.1,
+  Leaching_Rule: "larger",
+  Take_Up_mm: 4,
+  Rest_min: 30,
+  Water_Days: 300,
+  Water_Price: 1.6,
+  Water_Price_Low: 0.9,
+  Water_Price_High: 3.2,
+  In_Bed_Share: 0.8,
+  Pump_kPa: 320,
+  Pump_Efficiency: 0.55,
+  Motor_Efficiency: 0.88,
+  Power_Tariff: 0.28,
+  After_SC: 1.2,
+  After_MAR: 11.5,
+  After_In_Bed_Share: 0.85,
+  After_Capital: 2270,
+  Waters_To_Driest: "yes",
+};
+
 /** What is typed into the example audit: an invented block that says so. */
-export const EXAMPLE_ENTRIES: Entries = { ...BLOCK, ...CANS, ...HEADS, ...ACTIONS, ...LIMITS };
+export const EXAMPLE_ENTRIES: Entries = { ...BLOCK, ...CANS, ...HEADS, ...WATER, ...ACTIONS, ...LIMITS };

@@ -63,6 +63,12 @@ const LOOKS: Record<Kind, Look> = {
     border: { bottom: pale, left: pale, right: pale },
     alignment: { horizontal: "center", vertical: "middle", shrinkToFit: true },
   },
+  entry: {
+    font: { size: 9 },
+    border: { bottom: pale },
+    alignment: { horizontal: "left", wrapText: true, vertical: "middle" },
+  },
+  signature: { border: { bottom: faint }, alignment: { vertical: "bottom" } },
   caution: {
     font: font({ bold: true, color: ink("#543005") }),
     border: { left: { style: "thick", color: ink("#8c510a") } },

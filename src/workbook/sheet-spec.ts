@@ -12,7 +12,9 @@ export type Kind =
   | "note"
   | "caution"
   | "rate"
-  | "symbol";
+  | "symbol"
+  | "entry"
+  | "signature";
 
 /** A cell, or cells merged into one. */
 export interface CellSpec {

@@ -1,4 +1,5 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
+import { cases } from "../cases";
 import type { CellSpec } from "../sheet-spec";
 import {
   acrossCell,
@@ -88,13 +89,7 @@ const FACT_FORMULAS: Partial<Record<Fact, [label: string, formula: string]>> = {
     "all in one block of cans",
     `IF(${$("dry")}=0,FALSE,OR(AND(${drySpan(allRows, MOST_ALONG)}<=1,${drySpan(allColumns, MOST_ACROSS)}<=1),${$("dry")}=(${drySpan(allRows, MOST_ALONG)}+1)*(${drySpan(allColumns, MOST_ACROSS)}+1)))`,
   ],
-  where: [
-    "where they are",
-    WHERE.reduceRight(
-      (rest, [when, words]) => `IF(${when},${words},${rest})`,
-      `${$("dry edges")}&" of them on the edges"`,
-    ),
-  ],
+  where: ["where they are", cases(WHERE, `${$("dry edges")}&" of them on the edges"`)],
 };
 const SOURCE_LABELS: Partial<Record<Fact, string>> = {
   width: "width of the bed m",

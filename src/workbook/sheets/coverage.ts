@@ -170,6 +170,8 @@ export const COVERAGE: SheetSpec = {
     Coverage_Rates: SOURCE.replaceAll("$", ""),
     Coverage_Across: SOURCE_ACROSS.replaceAll("$", ""),
     Coverage_Along: SOURCE_ALONG.replaceAll("$", ""),
+    Coverage_Classes: CLASSES.replaceAll("$", ""),
+    Coverage_Symbols: SYMBOLS.replaceAll("$", ""),
     Coverage_Legend: `B${LEGEND_TOP}:L${LEGEND_TOP + 6}`,
   },
   shades: shades(),

@@ -1,4 +1,6 @@
-import { formLine } from "../form-line";
+import { choice, count, date, number } from "../allowed";
+import { cases } from "../cases";
+import { type Field, formLines } from "../form";
 import type { CellSpec, SheetSpec } from "../sheet-spec";
 import { twin } from "../twins";
 
@@ -212,53 +214,72 @@ const EARLIER = EVENNESS + 2;
 const windClass = (wind: string) => `(${wind}>2.2)+(${wind}>4)`;
 
 const NOT_COMPARABLE = [
-  ["COUNT(Earlier_Columns,Earlier_Rows,Earlier_Cans)=0", "no earlier audit is entered on Results"],
-  ['Lack_Readings<>""', "this audit has no results yet"],
+  ["COUNT(Earlier_Columns,Earlier_Rows,Earlier_Cans)=0", '"no earlier audit is entered on Results"'],
+  ['Lack_Readings<>""', '"this audit has no results yet"'],
   [
     "OR(Earlier_Columns<>Grid_Columns,Earlier_Rows<>Grid_Rows,Earlier_Cans<>Cans_Counted)",
-    "the can grids differ (columns, rows or cans read)",
+    '"the can grids differ (columns, rows or cans read)"',
   ],
-  ["NOT(AND(ISNUMBER(Earlier_Wind_ms),ISNUMBER(Wind_Mean_ms)))", "the wind of one of the tests is not known"],
+  ["NOT(AND(ISNUMBER(Earlier_Wind_ms),ISNUMBER(Wind_Mean_ms)))", '"the wind of one of the tests is not known"'],
   [
     `${windClass("Earlier_Wind_ms")}<>${windClass("Wind_Mean_ms")}`,
-    "the wind was of another class (up to 2.2, up to 4, over 4 m/s)",
+    '"the wind was of another class (up to 2.2, up to 4, over 4 m/s)"',
   ],
   [
     'AND(Earlier_SC_Kind<>"driest can",Earlier_SC_Kind<>"low quarter")',
-    "the earlier SC is of another kind, or its kind is not known",
+    '"the earlier SC is of another kind, or its kind is not known"',
   ],
 ] as const;
 
-const EARLIER_LINES = [
-  { label: "Date of the earlier audit", kind: "input", name: "Earlier_Date", format: "yyyy-mm-dd" },
+const EARLIER_LINES: readonly (string | Field)[] = [
+  "An earlier audit of this bed, for before and after",
+  { label: "Date of it", unit: "date", name: "Earlier_Date", format: "yyyy-mm-dd", allowed: date },
   {
     label: "Columns of cans",
-    kind: "input",
-    name: "Earlier_Columns",
     unit: "cans",
+    name: "Earlier_Columns",
     note: "Across the bed, with readings.",
+    allowed: count(1, 20),
   },
-  { label: "Rows of cans", kind: "input", name: "Earlier_Rows", unit: "cans", note: "Along the bed, with readings." },
-  { label: "Cans read", kind: "input", name: "Earlier_Cans", unit: "cans" },
-  { label: "Mean wind", kind: "input", name: "Earlier_Wind_ms", unit: "m/s" },
-  { label: "Kind of SC", kind: "input", name: "Earlier_SC_Kind", note: "driest can, low quarter or another" },
-  { label: "SC", kind: "input", name: "Earlier_SC" },
-  { label: "MAR", kind: "input", name: "Earlier_MAR", unit: "mm/h" },
-  { label: "CU", kind: "input", name: "Earlier_CU", unit: "%" },
   {
-    label: "DU (low quarter)",
-    kind: "input",
-    name: "Earlier_DU",
-    unit: "%",
-    note: "Each can counted alike, as in Result_…",
+    label: "Rows of cans",
+    unit: "cans",
+    name: "Earlier_Rows",
+    note: "Along the bed, with readings.",
+    allowed: count(1, 30),
   },
-] as const;
-const AFTER_EARLIER = EARLIER + 1 + EARLIER_LINES.length;
-const numberOf = (name: string, message: string, least: number, most: number, whole?: true) => ({
-  range: `B${EARLIER + 1 + EARLIER_LINES.findIndex((line) => line.name === name)}`,
-  message,
-  rule: { kind: "number" as const, least, most, ...(whole && { whole }) },
-});
+  { label: "Cans read", unit: "cans", name: "Earlier_Cans", allowed: count(1, 600) },
+  { label: "Mean wind", unit: "m/s", name: "Earlier_Wind_ms", allowed: number(0, 40, "m/s") },
+  {
+    label: "Kind of its SC",
+    unit: "choose",
+    name: "Earlier_SC_Kind",
+    allowed: choice("driest can", "low quarter", "another"),
+  },
+  {
+    label: "SC",
+    unit: "ratio",
+    name: "Earlier_SC",
+    note: "Each can counted alike, as the next three.",
+    allowed: number(1, 1000, ""),
+  },
+  { label: "MAR", unit: "mm/h", name: "Earlier_MAR", allowed: number(0, 1000, "mm/h") },
+  { label: "CU", unit: "%", name: "Earlier_CU", allowed: number(-1000, 100, "%") },
+  { label: "DU (low quarter)", unit: "%", name: "Earlier_DU", allowed: number(0, 100, "%") },
+];
+const AFTER_EARLIER = EARLIER + EARLIER_LINES.length;
+const FORM = { label: "A", entry: "B", unit: "C", note: "D:F", noteLine: 80 };
+const SHARE_LINE: Field = {
+  label: "Share of pots to water fully",
+  unit: "0.5 to 1",
+  name: "Share_Wanted",
+  value: 0.9,
+  format: "0.00",
+  note: "For the SC above: which share of the pots must get the depth wanted?",
+  allowed: number(0.5, 1, ""),
+};
+const earlier = formLines(EARLIER, FORM, EARLIER_LINES);
+const shareWanted = formLines(AFTER_MEASURES, FORM, [SHARE_LINE]);
 
 /** The figures of the test against the limits in use. */
 export const RESULTS: SheetSpec = {
@@ -287,14 +308,7 @@ export const RESULTS: SheetSpec = {
     { at: "E5", kind: "heading", value: "Verdict" },
     { at: "F5", kind: "heading", value: "Limit from" },
     ...MEASURES.flatMap(measureLines),
-    ...formLine(AFTER_MEASURES, {
-      label: "Share of pots that must get the depth",
-      kind: "input",
-      name: "Share_Wanted",
-      value: 0.9,
-      format: "0.00",
-      note: "0.5 to 1",
-    }),
+    ...shareWanted.cells,
     {
       at: `A${AFTER_MEASURES + 1}:F${AFTER_MEASURES + 1}`,
       kind: "note",
@@ -323,35 +337,14 @@ export const RESULTS: SheetSpec = {
       kind: "note",
       value: "TRUE where the largest area is over the smallest by more than 5 %: by area comes first.",
     },
-    { at: `A${EARLIER}:F${EARLIER}`, kind: "heading", value: "An earlier audit of this bed, for before and after" },
-    ...EARLIER_LINES.flatMap((line, index) => formLine(EARLIER + 1 + index, line)),
+    ...earlier.cells,
     { at: `A${AFTER_EARLIER}`, kind: "label", value: "Can they be compared?" },
     {
       at: `B${AFTER_EARLIER}:F${AFTER_EARLIER}`,
       kind: "answer",
       name: "Earlier_Comparable",
-      formula: NOT_COMPARABLE.reduceRight((rest, [broken, why]) => `IF(${broken},"${why}",${rest})`, '"yes"'),
+      formula: cases(NOT_COMPARABLE, '"yes"'),
     },
   ],
-  checks: [
-    {
-      range: `B${AFTER_MEASURES}`,
-      message: "The share must be from 0.5 to 1.",
-      rule: { kind: "number", least: 0.5, most: 1 },
-    },
-    { range: `B${EARLIER + 1}`, message: "This must be a date.", rule: { kind: "date" } },
-    numberOf("Earlier_Columns", "Columns must be a whole number from 1 to 20.", 1, 20, true),
-    numberOf("Earlier_Rows", "Rows must be a whole number from 1 to 30.", 1, 30, true),
-    numberOf("Earlier_Cans", "Cans must be a whole number from 1 to 600.", 1, 600, true),
-    numberOf("Earlier_Wind_ms", "Wind must be from 0 to 40 m/s.", 0, 40),
-    numberOf("Earlier_SC", "SC must be from 1 to 1000.", 1, 1000),
-    numberOf("Earlier_MAR", "MAR must be from 0 to 1000 mm/h.", 0, 1000),
-    numberOf("Earlier_CU", "CU must be at most 100 %.", -1000, 100),
-    numberOf("Earlier_DU", "DU must be from 0 to 100 %.", 0, 100),
-    {
-      range: `B${EARLIER + 6}`,
-      message: "Choose driest can, low quarter or another.",
-      rule: { kind: "list", of: ["driest can", "low quarter", "another"] },
-    },
-  ],
+  checks: [...shareWanted.checks, ...earlier.checks],
 };

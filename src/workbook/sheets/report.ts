@@ -1,0 +1,122 @@
+import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
+import { RATE_CLASSES } from "../../core/pattern/rate-classes";
+import { cellAt } from "../places";
+import type { CellSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
+import { shortSymbol } from "./coverage";
+import { actionTable, comparisonTable, FACTS, inRow, measureTable, waterTable } from "./report-blocks";
+
+const TOP = 5;
+const PICTURE_LEFT = 5;
+const ALL = "A:X";
+const LEGEND = TOP + MOST_ALONG;
+const METHOD =
+  "Method based on catch-can tests of common practice (Merriam and Keller 1978 for the low quarter, Christiansen 1942 for CU): cans alike, rim level, in a grid over the bed, one timed run, read at once. There is no standard for a nursery bed test.";
+const ASSUMPTIONS = [
+  "The test stands for this bed at this pressure and wind; figures follow from the readings in this workbook and can be worked out again from them.",
+  "Water needed: area · net depth · watering days · multiplier, as on Run time and Water and cost; a saving counts only where the bed is watered to its driest pot.",
+  "Verdicts compare the value alone with the limit named; they are no certificate. Local rules and licensed people come first.",
+];
+
+function facts(): CellSpec[] {
+  return FACTS.flatMap((fact, index): CellSpec[] => {
+    const row = TOP + index;
+    if (typeof fact === "string") return [{ at: `A${row}:C${row}`, kind: "heading", value: fact }];
+    const [label, value, second, format] = fact;
+    const shown = { kind: "entry" as const, ...(format && { format }) };
+    return [
+      { at: `A${row}`, kind: "label", value: label },
+      ...(second
+        ? [
+            { at: `B${row}`, formula: value, ...shown },
+            { at: `C${row}`, formula: second, ...shown },
+          ]
+        : [{ at: `B${row}:C${row}`, formula: value, ...shown }]),
+    ];
+  });
+}
+
+function picture(): CellSpec[] {
+  return Array.from({ length: MOST_ALONG * MOST_ACROSS }, (_, index): CellSpec => {
+    const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
+    const number = `INDEX(Coverage_Classes,${2 * i + 1},${j + 1})`;
+    return {
+      at: cellAt(TOP + i, PICTURE_LEFT + j),
+      kind: "symbol",
+      formula: `IF(ISNUMBER(${number}),INDEX(Coverage_Symbols,${number},1),"")`,
+    };
+  });
+}
+
+function shades(): ShadeSpec[] {
+  const first = cellAt(TOP, PICTURE_LEFT);
+  const last = cellAt(TOP + MOST_ALONG - 1, PICTURE_LEFT + MOST_ACROSS - 1);
+  return RATE_CLASSES.map(({ number, symbol, colour }) => ({
+    range: `${first}:${last}`,
+    formula: `${first}="${shortSymbol(symbol)}"`,
+    fill: colour,
+    ...((number === 1 || number === 7) && { colour: "#ffffff" }),
+  }));
+}
+
+const MEASURES = measureTable(LEGEND + 2);
+const COUNTING = LEGEND + 2 + MEASURES.rows;
+const WATER = waterTable(COUNTING + 1);
+const ACTIONS_TOP = COUNTING + 1 + WATER.rows;
+const ACTIONS = actionTable(ACTIONS_TOP);
+const COMPARISON_TOP = ACTIONS_TOP + ACTIONS.rows;
+const COMPARISON = comparisonTable(COMPARISON_TOP);
+const METHOD_ROW = COMPARISON_TOP + COMPARISON.rows;
+const SIGNATURES = METHOD_ROW + 2 + ASSUMPTIONS.length;
+
+/** One page for the water authority. */
+export const REPORT: SheetSpec = {
+  name: "Report",
+  widths: [25, 17, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4)],
+  heights: {
+    [LEGEND]: 26,
+    [METHOD_ROW + 1]: 26,
+    [SIGNATURES]: 30,
+    ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14.5])),
+  },
+  cells: [
+    { at: inRow(ALL, 1), kind: "title", value: "Report of a block audit" },
+    {
+      at: inRow(ALL, 2),
+      kind: "caution",
+      formula: 'IF(Lack_Rate<>"","Not complete: "&Lack_Rate&". ","")&Readings_Problem&Audit_Remark',
+    },
+    { at: inRow(ALL, 3), kind: "answer", formula: "Coverage_Sentence" },
+    ...facts(),
+    { at: `E${TOP - 1}:X${TOP - 1}`, kind: "heading", value: "Coverage of the bed, from above" },
+    ...picture(),
+    {
+      at: `A${LEGEND}:X${LEGEND}`,
+      kind: "note",
+      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ symbol, range }) => `${shortSymbol(symbol)} ${range}`).join("; ")}. Metres and rates stand on the sheet Coverage.`,
+    },
+    ...MEASURES.cells,
+    {
+      at: inRow(ALL, COUNTING),
+      kind: "note",
+      formula:
+        'IF(Positions_Uneven,"Each can counts by the area it stands for (half-way lines to its neighbours and the bed\'s edges).","Each can counts alike.")&" Each SC is named by its definition, since several are in use."',
+    },
+    ...WATER.cells,
+    ...ACTIONS.cells,
+    ...COMPARISON.cells,
+    { at: inRow(ALL, METHOD_ROW), kind: "heading", value: "Method and assumptions" },
+    { at: inRow(ALL, METHOD_ROW + 1), kind: "note", value: METHOD },
+    ...ASSUMPTIONS.map((value, index): CellSpec => ({ at: inRow(ALL, METHOD_ROW + 2 + index), kind: "note", value })),
+    { at: `A${SIGNATURES}:C${SIGNATURES}`, kind: "signature", formula: '"Auditor: "&Auditor' },
+    { at: `E${SIGNATURES}:X${SIGNATURES}`, kind: "signature", value: "Signature, date:" },
+    { at: `A${SIGNATURES + 1}:C${SIGNATURES + 1}`, kind: "signature", value: "For the licence holder:" },
+    { at: `E${SIGNATURES + 1}:X${SIGNATURES + 1}`, kind: "signature", value: "Signature, date:" },
+    {
+      at: inRow(ALL, SIGNATURES + 2),
+      kind: "note",
+      formula:
+        '"Canfall block audit, version "&Workbook_Version&" of the workbook. Photos and the raw readings go with it."',
+    },
+  ],
+  shades: shades(),
+};
