@@ -12,6 +12,7 @@ export interface Step {
 }
 
 const MapStep = lazy(async () => ({ default: (await import("./map/map-step")).MapStep }));
+const PlanStep = lazy(async () => ({ default: (await import("./plan/plan-step")).PlanStep }));
 const ShareStep = lazy(async () => ({ default: (await import("./share-step")).ShareStep }));
 const HelpStep = lazy(async () => ({ default: (await import("./help-step")).HelpStep }));
 
@@ -22,6 +23,7 @@ export const STEPS: readonly Step[] = [
   { id: "map", title: "Map", Part: MapStep },
   { id: "results", title: "Results", Part: ResultsStep },
   { id: "time", title: "Run time", Part: RunTimeStep },
+  { id: "plan", title: "Plan a layout", Part: PlanStep },
   { id: "share", title: "Share", Part: ShareStep },
   { id: "help", title: "Functions", Part: HelpStep },
 ];

@@ -8,11 +8,14 @@ export interface Png {
   height: number;
 }
 
-/** Draws an SVG that stands on the page into a PNG. */
+/** Draws an SVG that stands on the page into a PNG, without what is there to be dragged. */
 export async function pngOf(svg: SVGSVGElement): Promise<Png> {
   const { width, height } = svg.viewBox.baseVal;
+  const copy = svg.cloneNode(true) as SVGSVGElement;
+  for (const part of copy.querySelectorAll(".handles")) part.remove();
+  copy.removeAttribute("style");
   const image = new Image();
-  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(new XMLSerializer().serializeToString(svg))}`;
+  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(new XMLSerializer().serializeToString(copy))}`;
   await image.decode();
   const canvas = document.createElement("canvas");
   canvas.width = width * DENSITY;

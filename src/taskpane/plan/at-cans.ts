@@ -1,0 +1,52 @@
+import { InputError } from "../../core/errors";
+import { DRY_SPOTS, overDriest } from "../../core/layout/judgement";
+import { readAt } from "../../core/layout/read-at";
+import { type CanField, ratesRead } from "../../core/pattern/can-field";
+import { mean } from "../../core/readings";
+import { christiansen } from "../../core/uniformity/christiansen";
+import { distributionUniformity } from "../../core/uniformity/distribution";
+import { figure } from "../figure";
+import type { Planned } from "./plan-messages";
+
+/** Figures at the places of the cans, so that computed layouts and the measured bed are read alike. */
+export const CAN_ROWS = [
+  "MAR at the cans [mm/h]",
+  "CU at the cans [%]",
+  "DU at the cans [%]",
+  "SC at the cans, driest",
+] as const;
+
+const FEWEST = 4;
+
+function cellsOf(rates: Float64Array): Record<string, string> {
+  const m = mean(rates, FEWEST);
+  const driest = overDriest(
+    m,
+    rates.reduce((low, rate) => Math.min(low, rate), Infinity),
+  );
+  const cells = [
+    figure(m),
+    figure(christiansen(rates, m)),
+    figure(distributionUniformity(rates, m)),
+    driest === DRY_SPOTS ? driest : figure(driest),
+  ];
+  return Object.fromEntries(CAN_ROWS.map((row, index) => [row, cells[index]!]));
+}
+
+/** What the cans of the measured bed read. */
+export function measuredCells(field: CanField): Record<string, string> {
+  return cellsOf(Float64Array.from(ratesRead(field)));
+}
+
+/** What the cans that were read would read under a layout; in words where they don't fit its bed. */
+export function layoutAtCans({ coverage }: Planned, field: CanField): Record<string, string> {
+  const places = field.along.flatMap((y, row) =>
+    field.across.flatMap((x, column) => (field.rates[row]![column] === null ? [] : [{ x, y }])),
+  );
+  try {
+    return cellsOf(readAt(coverage, places));
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { [CAN_ROWS[0]]: error.missing ? "dry" : "cans off this bed" };
+  }
+}

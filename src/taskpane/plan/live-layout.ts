@@ -1,0 +1,65 @@
+import type { Host, Input } from "../../hosts/host";
+import type { Done } from "../done";
+import { freeName } from "./free-name";
+import type { LayoutEntries } from "./layout-entries";
+import { planOf } from "./layout-plan";
+import { newSheet } from "./new-sheet";
+
+const SHEET = "Layout";
+const WIDTH = 6;
+/** First row of the measured profile, in columns E and F. */
+const PROFILE_ROW = 4;
+const FACTS_END = 14;
+const COMPARE_ROWS = 5;
+
+/** The rows of a sheet that computes this layout by functions, so that a changed size changes all below. */
+export function layoutSheet(entries: LayoutEntries): Input[][] {
+  const { width, length, spacing, rowSpacing, arrangement, arcs, profile, cell } = planOf(entries);
+  const points =
+    entries.shape === "measured"
+      ? Array.from(profile.distances, (distance, index): Input[] => [distance, profile.rates[index]!])
+      : [];
+  const measured = points.length > 0;
+  const shape = measured ? `E${PROFILE_ROW}:F${PROFILE_ROW - 1 + points.length}` : "B12";
+  const facts: Input[][] = [
+    ["Layout, computed without wind: change a value in column B"],
+    [],
+    ["Quantity", "Value", "Unit", "", ...(measured ? ["Distance [m]", "Rate [mm/h]"] : [])],
+    ["Bed width", width, "m"],
+    ["Bed length", length, "m"],
+    ["Heads apart across", spacing, "m"],
+    ["Heads apart along", rowSpacing, "m"],
+    ["Throw", profile.distances.at(-1)!, "m"],
+    ["Flow of a full circle", profile.flow, "L/h"],
+    ["Heads stand", arrangement, "border, inset, centre"],
+    ["Arcs", arcs, "full, matched, unmatched"],
+    ["Rate against distance", measured ? "as measured, columns E and F" : entries.shape],
+    ["Side of a cell", cell, "m"],
+  ];
+  const compareRow = Math.max(FACTS_END, PROFILE_ROW + points.length) + 1;
+  const coverageRow = compareRow + COMPARE_ROWS + 3;
+  const rows = Array.from({ length: coverageRow }, (_, index): Input[] => {
+    const row = [...(facts[index] ?? [])];
+    while (row.length < WIDTH) row.push("");
+    return row;
+  });
+  points.forEach((point, index) => {
+    rows[PROFILE_ROW - 1 + index]!.splice(4, 2, ...point);
+  });
+  rows[compareRow - 2]![0] = "The usual four with these heads, as far apart along as across";
+  rows[compareRow - 1]![0] = `=CANFALL.LAYOUT.COMPARE(B4,B5,B6,B8,B9,${shape},B13)`;
+  rows[coverageRow - 2]![0] = "Rate in the bed [mm/h], rows along its length";
+  rows[coverageRow - 1]![0] = `=CANFALL.LAYOUT.COVERAGE(B4,B5,B6,B8,B9,B10,B11,${shape},B13,B7)`;
+  return rows;
+}
+
+/** Adds a sheet with the layout as live functions. */
+export async function addLayoutSheet(host: Host, entries: LayoutEntries): Promise<Done> {
+  const rows = layoutSheet(entries);
+  const name = await freeName(host, SHEET);
+  const area = { sheet: name, address: `A1:F${rows.length}` };
+  await host.addSheet(name);
+  await host.write(area, rows);
+  await host.select({ sheet: name, address: "A1" });
+  return newSheet(host, name, area.address, JSON.stringify(await host.inputs(area)));
+}

@@ -1,0 +1,141 @@
+import { Button } from "@fluentui/react-components";
+import { useEffect, useId, useRef, useState } from "react";
+import { InputError } from "../../core/errors";
+import type { Candidate } from "../../core/layout/search";
+import { reference } from "../address";
+import { placePicture } from "../map/place-picture";
+import { pngOf } from "../map/png";
+import type { StepProps } from "../step";
+import { TaskLine } from "../task-line";
+import { useTask } from "../use-task";
+import { CanSection } from "./can-section";
+import { Comparison } from "./comparison";
+import { firstLayout } from "./first-layout";
+import { FIRST_LAYOUT, type LayoutEntries } from "./layout-entries";
+import { FigureTable, layoutCells, type Needs, ROWS } from "./layout-figures";
+import { LayoutForm } from "./layout-form";
+import { LayoutMap } from "./layout-map";
+import { layoutName } from "./layout-name";
+import { optionalQuantity } from "./layout-plan";
+import { addLayoutSheet } from "./live-layout";
+import type { HeadEntries } from "./search-entries";
+import { SearchSection } from "./search-section";
+import { useMeasured } from "./use-measured";
+import { usePlanned, usePlanner } from "./use-planned";
+
+const PICTURE = "Canfall layout";
+
+/** What is wanted besides evenness, and what is wrong with it. */
+function needsOf({ depth, pump }: LayoutEntries): {
+  needs: Needs;
+  problem: { message: string; parameter: string } | null;
+} {
+  try {
+    const needs = { depth: optionalQuantity("depth", depth, "mm"), pump: optionalQuantity("pump_flow", pump, "L/h") };
+    return { needs, problem: null };
+  } catch (error) {
+    if (error instanceof InputError) return { needs: {}, problem: error };
+    throw error;
+  }
+}
+
+/** The typed text of a layout that a search found with one of its heads. */
+function typed({ plan }: Candidate, { radius, flow, shape }: HeadEntries): Partial<LayoutEntries> {
+  return {
+    spacing: String(plan.spacing),
+    rowSpacing: String(plan.rowSpacing),
+    arrangement: plan.arrangement,
+    arcs: plan.arcs,
+    radius,
+    flow,
+    shape,
+    statedPressure: "",
+    pressure: "",
+  };
+}
+
+/** Plan a layout: see what a bed would get before a pipe is bought. */
+export function PlanStep({ host, answer, keep }: StepProps) {
+  const id = useId();
+  const [entries, setEntries] = useState(FIRST_LAYOUT);
+  const plans = usePlanner();
+  const { planned, problem } = usePlanned(plans, entries);
+  const measured = useMeasured(host, answer);
+  const picture = useRef<HTMLDivElement>(null);
+  const task = useTask();
+  const change = (changed: Partial<LayoutEntries>) => setEntries((before) => ({ ...before, ...changed }));
+  const { needs, problem: wrongNeed } = needsOf(entries);
+  const wrong = problem ?? wrongNeed;
+
+  useEffect(() => {
+    firstLayout(host).then(setEntries, () => {});
+  }, [host]);
+
+  const place = () =>
+    task.attempt("Placing the picture", async () => {
+      const at = answer!.selected;
+      const svg = picture.current!.querySelector("svg")!;
+      keep(await placePicture(host, at, await pngOf(svg), PICTURE, svg.getAttribute("aria-label")!));
+      return `The picture stands at ${reference(at)}. Undo takes it out`;
+    });
+  const live = () =>
+    task.attempt("Adding the sheet", async () => {
+      keep(await addLayoutSheet(host, entries));
+      return "The layout stands on a sheet of its own as live functions. Undo takes it out";
+    });
+
+  return (
+    <section aria-labelledby={`${id}-plan`}>
+      <h2 id={`${id}-plan`}>Plan a layout</h2>
+      <p className="note">
+        Computed from the heads' own throw, without wind or leaning risers. Decision support, not a design: local codes
+        and licensed people come first.
+      </p>
+      <LayoutForm entries={entries} problem={wrong} change={change} />
+      <div role="status">
+        {wrong && <p className="problem">{wrong.message}</p>}
+        {planned?.caution && <p className="problem">Take care: {planned.caution}.</p>}
+      </div>
+      {planned && (
+        <>
+          <div ref={picture} className="picture">
+            <LayoutMap
+              planned={planned}
+              id={`${id}-now`}
+              drag={{
+                bed: (width, length) => change({ width: String(width), length: String(length) }),
+                gaps: (spacing, rowSpacing) => change({ spacing: String(spacing), rowSpacing: String(rowSpacing) }),
+              }}
+            />
+          </div>
+          <p className="note">Drag the white squares: the bed's corner, the gap between heads.</p>
+          <FigureTable
+            columns={[{ name: layoutName(planned.plan), cells: layoutCells(planned, needs) }]}
+            rows={ROWS}
+            caption={`Computed on cells of ${planned.plan.cell} m, without wind`}
+          />
+          <div className="actions">
+            <Button disabled={!answer} onClick={place}>
+              Place the picture at the selected cell
+            </Button>
+            <Button onClick={live}>Add a sheet with live functions</Button>
+          </div>
+        </>
+      )}
+      <TaskLine task={task} />
+      <Comparison plans={plans} entries={entries} planned={planned} needs={needs} measured={measured} id={id} />
+      <SearchSection
+        host={host}
+        plans={plans}
+        entries={entries}
+        open={(candidate, head) => {
+          change(typed(candidate, head));
+          picture.current?.scrollIntoView({ block: "start" });
+        }}
+        keep={keep}
+        id={id}
+      />
+      {planned && <CanSection host={host} planned={planned} keep={keep} id={id} />}
+    </section>
+  );
+}
