@@ -27,16 +27,15 @@ const NAMES = FACTS.map(({ name }) => name);
 /** The facts without which an audit has no figures, where the workbook has cells for them. */
 export function FirstFacts({ host, keep }: { host: Host; keep: (done: Done) => void }) {
   const { found, failure } = useNamed(host, NAMES);
-  const there = FACTS.filter(({ name }) => found?.[name]);
   if (failure) return <Failure words={failure} />;
-  if (there.length === 0) return null;
+  if (!found?.Site_Name) return null;
   return (
     <section aria-labelledby="canfall-facts">
       <h2 id="canfall-facts">First facts</h2>
       <p className="note">Written into the workbook's own cells; the sheets Block and Cans ask for the rest.</p>
       <div className="fields">
-        {there.map(({ name, label, read }) => (
-          <NamedField key={name} host={host} label={label} found={found![name]!} read={read} keep={keep} />
+        {FACTS.filter(({ name }) => found[name]).map(({ name, label, read }) => (
+          <NamedField key={name} host={host} label={label} found={found[name]!} read={read} keep={keep} />
         ))}
       </div>
     </section>

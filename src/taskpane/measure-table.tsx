@@ -5,18 +5,23 @@ import type { Catches } from "./catches";
 import { figure, shown } from "./figure";
 import { Verdict } from "./verdict";
 
-type Sources = (measure: string) => string;
+/** Whose limits they are; the reader may open it. */
+function LimitSources({ limits }: { limits: readonly Limit[] }) {
+  return (
+    <details>
+      <summary>Where the limits come from</summary>
+      <ul>
+        {limits.map(({ measure, text, source, year }) => (
+          <li key={measure}>
+            {measure} {text.replace(">=", "≥").replace("<=", "≤")}: {[source, year].filter(Boolean).join(", ")}
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
 
-/** Where the limit of a measure comes from; SC is named with its count of cans in the table. */
-const sourcesOf =
-  (limits: readonly Limit[]): Sources =>
-  (measure) => {
-    const name = /^SC \(driest of/.test(measure) ? "SC (driest can)" : measure;
-    const limit = limits.find((one) => one.measure === name);
-    return limit ? [limit.source, limit.year].filter(Boolean).join(", ") : "";
-  };
-
-function Row({ row, source }: { row: SummaryRow; source: string }) {
+function Row({ row }: { row: SummaryRow }) {
   const words = typeof row.value === "string";
   const unit = row.unit === "cans" && row.value === 1 ? "can" : row.unit || "ratio";
   return (
@@ -35,7 +40,6 @@ function Row({ row, source }: { row: SummaryRow; source: string }) {
         {row.limit && (
           <span className="detail">
             limit {row.limit.replace(">=", "≥").replace("<=", "≤")} {unit}
-            {source && ` (${source})`}
           </span>
         )}
         {row.verdict && <Verdict words={row.verdict} />}
@@ -47,7 +51,7 @@ function Row({ row, source }: { row: SummaryRow; source: string }) {
 const COUNT = { unit: "cans", low: "", high: "", limit: "", verdict: "" } as const;
 const COUNTS = new Set(["Cans counted", "Dry cans"]);
 
-function Table({ caption, rows, sources }: { caption: string; rows: SummaryRow[]; sources?: Sources }) {
+function Table({ caption, rows }: { caption: string; rows: SummaryRow[] }) {
   return (
     <table>
       <caption>{caption}</caption>
@@ -61,7 +65,7 @@ function Table({ caption, rows, sources }: { caption: string; rows: SummaryRow[]
       </thead>
       <tbody>
         {rows.map((row) => (
-          <Row key={row.measure} row={row} source={sources?.(row.measure) ?? ""} />
+          <Row key={row.measure} row={row} />
         ))}
       </tbody>
     </table>
@@ -85,8 +89,8 @@ export function MeasureTable({ audit }: { audit: Audit }) {
       <Table
         caption="Each with its 90 % interval, limit and verdict where they exist"
         rows={audit.rows.filter(({ measure }) => !COUNTS.has(measure))}
-        sources={sourcesOf(audit.limits)}
       />
+      <LimitSources limits={audit.limits} />
       {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">
         The interval should hold the true value of the bed nine times in ten. In simulated beds it did so about eight

@@ -9,7 +9,7 @@ export function TaskLine({ task }: { task: Task }) {
   return (
     <div className="task">
       {question && <QuestionBox question={question} task={task} />}
-      <div role="status">
+      <div role="status" className="progress">
         {busy ? <Spinner size="tiny" labelPosition="after" label={`${busy} …`} /> : message && <p>{message}</p>}
       </div>
       <Failure words={problem} />

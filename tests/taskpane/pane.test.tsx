@@ -50,11 +50,10 @@ describe("the pane", () => {
     expect(page.text(".histogram")).toEqual(["10.016 cans"]);
     await page.step("Results");
     // equal cans: the interval is the value itself
-    expect(row("CU")).toBe(
-      "CU (Christiansen)100 %90 % interval 100 to 100 %limit ≥ 85 % (Measuring uniformity (an Australian consultant's page), rule of thumb)✓ within (indicative)",
-    );
+    expect(row("CU")).toBe("CU (Christiansen)100 %90 % interval 100 to 100 %limit ≥ 85 %✓ within (indicative)");
     // 10 mm in half an hour is 20 mm/h, above the usual 12
     expect(row("Mean")).toContain("✗ outside (indicative)");
+    expect(page.text("details li")).toContain("SC (driest can) ≤ 1.5: common practice");
   });
 
   it("says what one can alone cannot tell", async () => {
