@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { AUDIT_SHEETS } from "../../src/workbook/audit";
 import { namesOf } from "../../src/workbook/build";
+import { placesOf } from "../../src/workbook/places";
+import type { CellSpec, SheetSpec } from "../../src/workbook/sheet-spec";
 
 const PROMISED = {
   Block:
@@ -13,6 +15,28 @@ const PROMISED = {
     "Limits_Table Limit_Set Limit_MAR_Low Limit_MAR_High Limit_CU_Low Limit_DU_Low Limit_SC_High Limit_SCQ_High Limit_MAR_Text Limit_CU_Text Limit_DU_Text Limit_SC_Text Limit_SCQ_Text Limit_MAR_Source Limit_CU_Source Limit_DU_Source Limit_SC_Source Limit_SCQ_Source",
 };
 
+const INPUTS = ["Start", "Block", "Cans", "Heads", "Actions", "Limits"];
+const SHEETS = AUDIT_SHEETS.filter(({ name }) => INPUTS.includes(name));
+
+const typedIn = ({ cells }: SheetSpec) => cells.filter(({ kind }) => kind === "input" || kind === "reading");
+const splitPlace = (place: string) => /([A-Z]+)(\d+)/.exec(place)!.slice(1) as [string, string];
+
+/** Whether a unit stands on the cell's line, or in brackets on that line or in the nearest heading over it that has one. */
+function hasUnit({ cells }: SheetSpec, { at }: CellSpec): boolean {
+  const [column, row] = splitPlace(at);
+  const onLine = cells.some((one) => {
+    const [, line] = splitPlace(one.at);
+    if (line !== row || typeof one.value !== "string") return false;
+    return one.kind === "unit" || (one.kind === "label" && /\[.+\]/.test(one.value));
+  });
+  const over = cells.filter(
+    (one) =>
+      one.kind === "heading" &&
+      placesOf(one.at).some((place) => splitPlace(place)[0] === column && Number(splitPlace(place)[1]) <= Number(row)),
+  );
+  return onLine || over.some(({ value }) => /\[.+\]/.test(String(value)));
+}
+
 describe("the input sheets of the audit workbook", () => {
   it.each(Object.entries(PROMISED))("%s holds the names that scripts rely on", (sheet, names) => {
     const spec = AUDIT_SHEETS.find(({ name }) => name === sheet)!;
@@ -22,5 +46,33 @@ describe("the input sheets of the audit workbook", () => {
   it("no name stands for two things", () => {
     const names = AUDIT_SHEETS.flatMap((spec) => [...namesOf(spec).keys()].map((name) => name.toLowerCase()));
     expect(names.filter((name, index) => names.indexOf(name) < index)).toEqual([]);
+  });
+
+  it.each(SHEETS)("on $name a wrong value is refused in words wherever something is typed", (sheet) => {
+    const checked = new Set(
+      (sheet.checks ?? []).filter(({ message }) => message.length > 10).flatMap(({ range }) => placesOf(range)),
+    );
+    const unchecked = typedIn(sheet).filter(({ at }) => !checked.has(at.split(":")[0]!));
+    expect(unchecked.map(({ at }) => at)).toEqual([]);
+  });
+
+  it.each(SHEETS)("on $name everything that is typed has its unit beside it or over it", (sheet) => {
+    expect(
+      typedIn(sheet)
+        .filter((cell) => !hasUnit(sheet, cell))
+        .map(({ at }) => at),
+    ).toEqual([]);
+  });
+
+  it.each(SHEETS)("$name is about 100 characters wide, Cans half as much again", ({ name, widths }) => {
+    const width = widths.reduce((sum, one) => sum + one);
+    expect(width).toBeGreaterThan(90);
+    expect(width).toBeLessThan(name === "Cans" ? 180 : 125);
+  });
+
+  it.each(SHEETS)("messages and lists on $name are as short as spreadsheet programs need them", ({ checks = [] }) => {
+    expect(checks.filter(({ message }) => message.length > 225)).toEqual([]);
+    const lists = checks.flatMap(({ rule }) => ("of" in rule ? [rule.of] : []));
+    expect(lists.filter((of) => of.join(",").length > 255 || of.some((one) => one.includes(",")))).toEqual([]);
   });
 });

@@ -1,0 +1,17 @@
+import type { Entries } from "../../src/workbook/build";
+
+/** Something typed over the example, and what the checks say to it. */
+export interface Case {
+  title: string;
+  typed: Entries;
+  said: readonly (readonly [sheet: string, label: string, text: string])[];
+}
+
+export const column = (...values: (string | number)[]) => values.map((value) => [value]);
+export const grid = (rows: number, columns: number, reading: string | number) =>
+  Array.from({ length: rows }, () => Array.from({ length: columns }, () => reading));
+export const withReading = (reading: string | number) => {
+  const readings = grid(5, 5, 20);
+  readings[2]![3] = reading;
+  return readings;
+};

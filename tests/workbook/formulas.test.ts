@@ -1,0 +1,72 @@
+import { tokenize, tokenTypes } from "@borgar/fx/xlsx";
+import { describe, expect, it } from "vitest";
+import { AUDIT_SHEETS } from "../../src/workbook/audit";
+import { namesOf } from "../../src/workbook/build";
+
+/** Functions that Excel 2010 and LibreOffice 7.4 both have, and that give the same value while nothing is typed. */
+const FUNCTIONS = new Set(
+  (
+    "ABS ADDRESS AND AVEDEV AVERAGE CEILING CHOOSE COLUMN COLUMNS COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS EXACT FALSE FIND FLOOR IF " +
+    "IFERROR INDEX INT ISBLANK ISERROR ISLOGICAL ISNA ISNUMBER ISTEXT LARGE LEFT LEN LOOKUP LOWER MATCH MAX MEDIAN MID MIN MOD N NOT " +
+    "OR PI PROPER RANK REPT RIGHT ROUND ROUNDDOWN ROUNDUP ROW ROWS SEARCH SIGN SMALL SQRT STDEV SUBSTITUTE SUM SUMIF SUMIFS " +
+    "SUMPRODUCT T TEXT TRIM TRUE UPPER VALUE"
+  ).split(" "),
+);
+
+interface Formula {
+  place: string;
+  formula: string;
+}
+
+const written = AUDIT_SHEETS.map(({ name, cells, checks = [], shades = [] }) => ({
+  name,
+  cells: cells.flatMap(({ at, formula }): Formula[] => (formula ? [{ place: at, formula }] : [])),
+  others: [
+    ...checks.flatMap(({ range, rule }): Formula[] =>
+      rule.kind === "formula" ? [{ place: range, formula: rule.formula }] : [],
+    ),
+    ...shades.map(({ range, formula }): Formula => ({ place: range, formula })),
+  ],
+}));
+const NAMES = new Set(AUDIT_SHEETS.flatMap((sheet) => [...namesOf(sheet).keys()]));
+const tokensOf = ({ formula }: Formula) => tokenize(`=${formula}`);
+const values = (formula: Formula, type: string) =>
+  tokensOf(formula).flatMap((token) => (token.type === type ? [token.value] : []));
+
+describe("formulas of the audit workbook", () => {
+  it.each(written)("on $name use only functions that old and free programs have too", ({ cells, others }) => {
+    const unknown = [...cells, ...others].flatMap((one) =>
+      values(one, tokenTypes.FUNCTION)
+        .filter((name) => !FUNCTIONS.has(name.toUpperCase()))
+        .map((name) => `${one.place}: ${name}`),
+    );
+    expect(unknown).toEqual([]);
+  });
+
+  it.each(written)("on $name reach other sheets by name only", ({ cells, others }) => {
+    expect(
+      [...cells, ...others]
+        .filter((one) => /!/.test(tokensOf(one).map(outsideText).join("")))
+        .map(({ place }) => place),
+    ).toEqual([]);
+  });
+
+  it.each(written)("on $name use only names that stand for something", ({ cells, others }) => {
+    const unknown = [...cells, ...others].flatMap((one) =>
+      values(one, tokenTypes.REF_NAMED).filter((name) => !NAMES.has(name)),
+    );
+    expect(unknown).toEqual([]);
+  });
+
+  it.each(written)("on $name hold no text or formula longer than Excel takes", ({ cells, others }) => {
+    const long = [...cells, ...others].filter(
+      (one) => one.formula.length > 8000 || values(one, tokenTypes.STRING).some((text) => text.length > 255),
+    );
+    expect(long.map(({ place }) => place)).toEqual([]);
+    expect(others.filter(({ formula }) => formula.length > 255).map(({ place }) => place)).toEqual([]);
+  });
+});
+
+function outsideText({ type, value }: { type: string; value: string }): string {
+  return type === tokenTypes.STRING ? "" : value;
+}
