@@ -2,8 +2,8 @@ import { numbers } from "./readings";
 
 /** A digit of the radix selection has 15 bits, so three digits cover either half of a double. */
 const DIGIT_BITS = 15;
-/** This many are simply sorted. */
-const FEW = 2048;
+/** From this many on a digit costs less than splitting. */
+const FEW = 8192;
 /** A digit that leaves at most this share of the numbers is worth copying them out. */
 const WORTH_A_COPY = 1 / 16;
 /** Makes -0 the same as 0. */
@@ -22,7 +22,7 @@ interface Span {
  */
 export function kthSmallest(values: ArrayLike<number>, k: number): number {
   let left = numbers(values);
-  if (left.length <= FEW) return sorted(left, k);
+  if (left.length <= FEW) return splitting(left.slice(), k - 1);
   const upper: Span = { first: 0, span: WITHOUT_SIGN };
   const lower: Span = { first: 0, span: 0xffffffff };
   const counts = new Uint32Array(2 ** DIGIT_BITS);
@@ -41,7 +41,7 @@ export function kthSmallest(values: ArrayLike<number>, k: number): number {
     half.span = Math.min(2 ** shift - 1, half.span - start);
     const found = counts[digit] as number;
     if (found <= left.length * WORTH_A_COPY) left = within(left, upper, lower, found);
-    if (left.length <= FEW) return sorted(left, rank);
+    if (left.length <= FEW) return splitting(left.slice(), rank - 1);
   }
   return new Float64Array(Uint32Array.of(lower.first, upper.first).buffer)[0] as number;
 }
@@ -90,6 +90,31 @@ function wordsOf(numbers: Float64Array): Uint32Array {
   return new Uint32Array(numbers.buffer, numbers.byteOffset, 2 * numbers.length);
 }
 
-function sorted(numbers: Float64Array, rank: number): number {
-  return numbers.slice().sort()[rank - 1] as number;
+/** The number at an index in rising order, by splitting what is left of the list again and again (Hoare 1961); it reorders them. */
+function splitting(list: Float64Array, index: number): number {
+  let low = 0;
+  let high = list.length - 1;
+  while (low < high) {
+    const middle = middleOf(list[low] as number, list[(low + high) >> 1] as number, list[high] as number);
+    let i = low;
+    let j = high;
+    while (i <= j) {
+      while ((list[i] as number) < middle) i += 1;
+      while ((list[j] as number) > middle) j -= 1;
+      if (i > j) break;
+      const swapped = list[i] as number;
+      list[i] = list[j] as number;
+      list[j] = swapped;
+      i += 1;
+      j -= 1;
+    }
+    if (index > j && index < i) break;
+    if (index <= j) high = j;
+    else low = i;
+  }
+  return list[index] as number;
+}
+
+function middleOf(a: number, b: number, c: number): number {
+  return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
 }
