@@ -1,0 +1,50 @@
+import { cellAt } from "../places";
+import type { Stated } from "./copy-report";
+import type { EvidenceLooks } from "./evidence-looks";
+import type { EvidenceRow } from "./evidence-rows";
+import { escaped } from "./xml";
+
+const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+const WIDTHS = [26, 34, 34, 16, 30, 22];
+/** Looks whose rows hold one sentence across all columns. */
+const ACROSS: readonly (keyof EvidenceLooks)[] = ["title", "text"];
+const CHARACTERS_A_LINE = 150;
+const POINTS_A_LINE = 13;
+
+/** The tag of a cell's content; `s` is its style. */
+export function valueXml(address: string, given: string, value: Stated, formula = ""): string {
+  const open = `<c r="${address}"${given}`;
+  if (typeof value === "number") return `${open}>${formula}<v>${value}</v></c>`;
+  if (typeof value === "boolean") return `${open} t="b">${formula}<v>${value ? 1 : 0}</v></c>`;
+  if (value === null) return formula === "" ? `${open}/>` : `${open}>${formula}</c>`;
+  if (formula !== "") return `${open} t="str">${formula}<v>${escaped(value)}</v></c>`;
+  return `${open} t="inlineStr"><is><t xml:space="preserve">${escaped(value)}</t></is></c>`;
+}
+
+function rowXml({ look, cells }: EvidenceRow, row: number, style: number): string {
+  const content = cells.map((value, i) => (value === null ? "" : valueXml(cellAt(row, i + 1), ` s="${style}"`, value)));
+  const alone = look === "text" && cells.length === 1;
+  const lines = alone ? Math.ceil(String(cells[0]).length / CHARACTERS_A_LINE) : 1;
+  const height = lines > 1 ? ` ht="${lines * POINTS_A_LINE}" customHeight="1"` : "";
+  return `<row r="${row}"${height}>${content.join("")}</row>`;
+}
+
+/** The Evidence sheet as a part of a workbook: protected without a password, one page wide in print. */
+export function evidenceXml(rows: readonly EvidenceRow[], looks: EvidenceLooks): string {
+  const columns = WIDTHS.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`);
+  const body = rows.map((row, i) => rowXml(row, i + 1, looks[row.look]));
+  const merged = rows.flatMap(({ look, cells }, i) =>
+    cells.length === 1 && ACROSS.includes(look) ? [`<mergeCell ref="A${i + 1}:F${i + 1}"/>`] : [],
+  );
+  return (
+    `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}">` +
+    `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><dimension ref="A1:F${rows.length}"/>` +
+    '<sheetViews><sheetView showGridLines="0" workbookViewId="0"/></sheetViews><sheetFormatPr defaultRowHeight="15"/>' +
+    `<cols>${columns.join("")}</cols><sheetData>${body.join("")}</sheetData>` +
+    '<sheetProtection sheet="1" formatCells="0" formatColumns="0" formatRows="0"/>' +
+    `<mergeCells count="${merged.length}">${merged.join("")}</mergeCells>` +
+    '<pageMargins left="0.5" right="0.5" top="0.5" bottom="0.7" header="0.3" footer="0.3"/>' +
+    '<pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/>' +
+    "<headerFooter><oddFooter>&amp;L&amp;A&amp;RPage &amp;P of &amp;N</oddFooter></headerFooter></worksheet>"
+  );
+}

@@ -1,0 +1,61 @@
+import { firstCell } from "../places";
+import type { SheetSpec } from "../sheet-spec";
+import { absolute, areaOf, type SheetArea } from "./area";
+import { cellsIn, type FileBook, namedArea } from "./book";
+import type { Stated } from "./copy-report";
+
+/** A value that a person typed. */
+export interface TypedInput {
+  /** The defined name of its cell or rectangle, or the reference of a rectangle that has none. */
+  name: string;
+  /** Its place in the rectangle, from 1. */
+  row: number;
+  column: number;
+  value: Stated;
+  /** Where it stands, such as `B7`. */
+  address: string;
+  sheet: string;
+  /** The formula that it comes from, where it was not typed as a value. */
+  formula?: string;
+}
+
+/** The names of what is typed into an audit, in the order of its sheets. */
+export function inputNames(specs: readonly SheetSpec[]): string[] {
+  return specs.flatMap(({ cells, areas = {} }) => {
+    const open = cells.filter(({ kind, formula }) => (kind === "input" || kind === "reading") && !formula);
+    const places = new Set(open.map(({ at }) => firstCell(at)));
+    const named = open.flatMap(({ name }) => name ?? []);
+    return [...named, ...Object.keys(areas).filter((name) => places.has(firstCell(areas[name]!)))];
+  });
+}
+
+function listed(book: FileBook, name: string, area: SheetArea): TypedInput[] {
+  return cellsIn(book, area).map(({ row, column, address, cell }) => ({
+    name,
+    row,
+    column,
+    address,
+    sheet: area.sheet,
+    value: cell.error ?? cell.value,
+    ...(cell.formula !== undefined && { formula: cell.formula }),
+  }));
+}
+
+/**
+ * What was typed into a workbook: name after name, within each row after row, blank cells left out.
+ *
+ * @param names Defined names; those that the workbook does not have are passed over
+ * @param references Rectangles without such a name that count too
+ */
+export function typedInputs(book: FileBook, names: readonly string[], references: readonly SheetArea[]): TypedInput[] {
+  const named = names.flatMap((name) => {
+    const area = namedArea(book, name);
+    return area ? listed(book, name, area) : [];
+  });
+  return [...named, ...references.flatMap((area) => listed(book, absolute(area), area))];
+}
+
+/** The rectangle of an input's name, which may be a reference. */
+export function areaOfInput(book: FileBook, name: string): SheetArea | null {
+  return namedArea(book, name) ?? areaOf(name, "");
+}
