@@ -1,4 +1,5 @@
 import { InputError } from "../../core/errors";
+import { cellAt } from "../places";
 import { unzipped } from "../safe-file";
 import { addressParts, areaOf, type SheetArea } from "./area";
 import { relationsOf, textOf } from "./relations";
@@ -109,14 +110,29 @@ export interface PlacedCell {
   cell: FileCell;
 }
 
+const FEW_PLACES = 2000;
+
 /** The cells of a rectangle that hold something, row after row. */
 export function cellsIn(book: FileBook, { sheet, top, left, bottom, right }: SheetArea): PlacedCell[] {
+  const cells = book.sheets.find(({ name }) => name === sheet)?.cells ?? new Map<string, FileCell>();
   const placed: PlacedCell[] = [];
-  for (const [address, cell] of book.sheets.find(({ name }) => name === sheet)?.cells ?? []) {
-    if (cell.value === null && cell.error === undefined && cell.formula === undefined) continue;
+  const place = (row: number, column: number, address: string, cell: FileCell | undefined) => {
+    if (cell && (cell.value !== null || cell.error !== undefined || cell.formula !== undefined)) {
+      placed.push({ row: row - top + 1, column: column - left + 1, address, cell });
+    }
+  };
+  if ((bottom - top + 1) * (right - left + 1) <= FEW_PLACES) {
+    for (let row = top; row <= bottom; row += 1) {
+      for (let column = left; column <= right; column += 1) {
+        const address = cellAt(row, column);
+        place(row, column, address, cells.get(address));
+      }
+    }
+    return placed;
+  }
+  for (const [address, cell] of cells) {
     const { row, column } = addressParts(address);
-    if (row < top || row > bottom || column < left || column > right) continue;
-    placed.push({ row: row - top + 1, column: column - left + 1, address, cell });
+    if (row >= top && row <= bottom && column >= left && column <= right) place(row, column, address, cell);
   }
   return placed.sort((one, other) => one.row - other.row || one.column - other.column);
 }

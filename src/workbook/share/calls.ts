@@ -23,8 +23,14 @@ export function ourName(token: Token | undefined): string | null {
   return called.startsWith(STORED) ? called.slice(STORED.length).replaceAll("_", ".") : null;
 }
 
+/** Whether a formula may call the add-in; a quick look before it is taken apart. */
+export function mayCallOurs(formula: string): boolean {
+  return formula.toUpperCase().includes("CANFALL");
+}
+
 /** The names of the add-in's functions that a formula calls. */
 export function ourCalls(formula: string): string[] {
+  if (!mayCallOurs(formula)) return [];
   return tokensOf(formula).flatMap((token) => ourName(token) ?? []);
 }
 

@@ -17,7 +17,7 @@ const FONTS =
 
 const look = (font: number, align: string) =>
   `<xf numFmtId="0" fontId="${font}" fillId="0" borderId="0" xfId="0" applyFont="1" applyAlignment="1">` +
-  `<alignment vertical="top" ${align}/></xf>`;
+  `<alignment ${align} vertical="top"/></xf>`;
 
 /** The styles of a workbook with those of the Evidence sheet behind them; without where they cannot be added. */
 export function withEvidenceLooks(styles: string): { styles: string; looks: EvidenceLooks } {
@@ -28,7 +28,7 @@ export function withEvidenceLooks(styles: string): { styles: string; looks: Evid
     look(font, ""),
     look(font + 1, 'wrapText="1"'),
     look(font + 2, 'wrapText="1"'),
-    look(font + 2, 'horizontal="left"'),
+    look(font + 2, 'horizontal="left" wrapText="1"'),
   ];
   const longer = withFonts && appended(withFonts, "cellXfs", looks.join(""));
   if (!longer) return { styles, looks: PLAIN };

@@ -5,11 +5,22 @@ import type { EvidenceRow } from "./evidence-rows";
 import { escaped } from "./xml";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
-const WIDTHS = [26, 34, 34, 16, 30, 22];
+const WIDTHS = [26, 40, 44, 16, 30, 26];
 /** Looks whose rows hold one sentence across all columns. */
 const ACROSS: readonly (keyof EvidenceLooks)[] = ["title", "text"];
-const CHARACTERS_A_LINE = 150;
-const POINTS_A_LINE = 13;
+const ALL_WIDTHS = WIDTHS.reduce((sum, width) => sum + width);
+const POINTS_A_LINE = 12.5;
+const TITLE_POINTS = 26;
+
+const isAcross = ({ look, cells }: EvidenceRow) => cells.length === 1 && ACROSS.includes(look);
+
+function rowHeight(row: EvidenceRow): number {
+  if (row.look === "title") return TITLE_POINTS;
+  const lines = row.cells.map((value, i) => {
+    return Math.ceil(String(value ?? "").length / (isAcross(row) ? ALL_WIDTHS : WIDTHS[i]!));
+  });
+  return POINTS_A_LINE * Math.max(1, ...lines) + 2;
+}
 
 /** The tag of a cell's content; `s` is its style. */
 export function valueXml(address: string, given: string, value: Stated, formula = ""): string {
@@ -21,21 +32,18 @@ export function valueXml(address: string, given: string, value: Stated, formula 
   return `${open} t="inlineStr"><is><t xml:space="preserve">${escaped(value)}</t></is></c>`;
 }
 
-function rowXml({ look, cells }: EvidenceRow, row: number, style: number): string {
-  const content = cells.map((value, i) => (value === null ? "" : valueXml(cellAt(row, i + 1), ` s="${style}"`, value)));
-  const alone = look === "text" && cells.length === 1;
-  const lines = alone ? Math.ceil(String(cells[0]).length / CHARACTERS_A_LINE) : 1;
-  const height = lines > 1 ? ` ht="${lines * POINTS_A_LINE}" customHeight="1"` : "";
-  return `<row r="${row}"${height}>${content.join("")}</row>`;
+function rowXml(row: EvidenceRow, number: number, style: number): string {
+  const content = row.cells.map((value, i) =>
+    value === null ? "" : valueXml(cellAt(number, i + 1), ` s="${style}"`, value),
+  );
+  return `<row r="${number}" ht="${rowHeight(row)}" customHeight="1">${content.join("")}</row>`;
 }
 
 /** The Evidence sheet as a part of a workbook: protected without a password, one page wide in print. */
 export function evidenceXml(rows: readonly EvidenceRow[], looks: EvidenceLooks): string {
   const columns = WIDTHS.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`);
   const body = rows.map((row, i) => rowXml(row, i + 1, looks[row.look]));
-  const merged = rows.flatMap(({ look, cells }, i) =>
-    cells.length === 1 && ACROSS.includes(look) ? [`<mergeCell ref="A${i + 1}:F${i + 1}"/>`] : [],
-  );
+  const merged = rows.flatMap((row, i) => (isAcross(row) ? [`<mergeCell ref="A${i + 1}:F${i + 1}"/>`] : []));
   return (
     `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}">` +
     `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><dimension ref="A1:F${rows.length}"/>` +

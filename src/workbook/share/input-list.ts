@@ -1,4 +1,4 @@
-import { firstCell } from "../places";
+import { firstCell, placesOf } from "../places";
 import type { SheetSpec } from "../sheet-spec";
 import { absolute, areaOf, type SheetArea } from "./area";
 import { cellsIn, type FileBook, namedArea } from "./book";
@@ -19,14 +19,21 @@ export interface TypedInput {
   formula?: string;
 }
 
-/** The names of what is typed into an audit, in the order of its sheets. */
+/**
+ * The names of what is typed into an audit, in the order of its sheets: of single cells, of rectangles, and references
+ * to those cells that have no name.
+ */
 export function inputNames(specs: readonly SheetSpec[]): string[] {
-  return specs.flatMap(({ cells, areas = {} }) => {
-    const open = cells.filter(({ kind, formula }) => (kind === "input" || kind === "reading") && !formula);
-    const places = new Set(open.map(({ at }) => firstCell(at)));
-    const named = open.flatMap(({ name }) => name ?? []);
-    return [...named, ...Object.keys(areas).filter((name) => places.has(firstCell(areas[name]!)))];
+  const names = specs.flatMap((spec) => {
+    const areas = Object.entries(spec.areas ?? {}).map(([name, range]) => ({ name, places: new Set(placesOf(range)) }));
+    const open = spec.cells.filter(({ kind, formula }) => (kind === "input" || kind === "reading") && !formula);
+    return open.map(({ at, name }) => {
+      const place = firstCell(at);
+      const around = areas.find(({ places }) => places.has(place));
+      return name ?? around?.name ?? absolute(areaOf(place, spec.name)!);
+    });
   });
+  return [...new Set(names)];
 }
 
 function listed(book: FileBook, name: string, area: SheetArea): TypedInput[] {
@@ -49,7 +56,7 @@ function listed(book: FileBook, name: string, area: SheetArea): TypedInput[] {
  */
 export function typedInputs(book: FileBook, names: readonly string[], references: readonly SheetArea[]): TypedInput[] {
   const named = names.flatMap((name) => {
-    const area = namedArea(book, name);
+    const area = areaOfInput(book, name);
     return area ? listed(book, name, area) : [];
   });
   return [...named, ...references.flatMap((area) => listed(book, absolute(area), area))];

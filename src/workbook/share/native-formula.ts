@@ -1,6 +1,6 @@
 import { isReference, type Token } from "@borgar/fx/xlsx";
 import { soundReadings, twin } from "../twins";
-import { argumentsOf, closing, ourName, textOfTokens, tokensOf } from "./calls";
+import { argumentsOf, closing, mayCallOurs, ourName, textOfTokens, tokensOf } from "./calls";
 
 /** A formula in native functions only. */
 export interface NativeFormula {
@@ -102,6 +102,8 @@ class Rewriting {
  * @returns The formula, unchanged where it calls none of ours; null where a call has no native twin
  */
 export function nativeFormula(formula: string, spillOf: SpillOf = () => null): NativeFormula | null {
+  const spills = formula.includes("#") || formula.toUpperCase().includes("ANCHORARRAY");
+  if (!mayCallOurs(formula) && !spills) return { formula, array: false };
   const rewriting = new Rewriting(spillOf);
   const text = rewriting.text(tokensOf(formula));
   if (!rewriting.possible) return null;

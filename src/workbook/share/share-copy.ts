@@ -1,8 +1,10 @@
 import { isReference } from "@borgar/fx/xlsx";
 import { zipSync } from "fflate";
 import { InputError } from "../../core/errors";
+import { AUDIT_SHEETS } from "../audit";
 import { dayNumber } from "../day-number";
 import type { SheetSpec } from "../sheet-spec";
+import { WORKBOOK_VERSION } from "../version";
 import { addSheet } from "./add-sheet";
 import { absolute, areaOf, type SheetArea } from "./area";
 import { type FileBook, namedArea, openBook } from "./book";
@@ -77,14 +79,12 @@ function styled({ parts, main }: FileBook) {
  * @param file The open workbook as an .xlsx file; its bytes stay as they are
  * @param now When the copy is made
  * @param specs The sheets of the audit, whose named inputs are listed
- * @param version Version of the audit's sheets
  * @throws InputError if the file is no .xlsx workbook, is a share copy already, or a replaced cell shows an error
  */
-export async function shareCopyOf(
+export async function shareCopy(
   file: Uint8Array,
   now: Date,
-  specs: readonly SheetSpec[],
-  version: string,
+  specs: readonly SheetSpec[] = AUDIT_SHEETS,
 ): Promise<Uint8Array> {
   const book = openBook(file);
   if (book.sheets.some(({ name }) => name.toLowerCase() === EVIDENCE.toLowerCase())) {
@@ -95,7 +95,7 @@ export async function shareCopyOf(
   const formulas = replaced.map(({ old, sheet }) => ({ formula: old, sheet: sheet.name }));
   const inputs = typedInputs(book, names, referencesOf(book, formulas, names));
   const digest = await inputDigest(inputs);
-  const evidence = evidenceRows(book, replaced, inputs, { version, day: dayNumber(now), digest });
+  const evidence = evidenceRows(book, replaced, inputs, { version: WORKBOOK_VERSION, day: dayNumber(now), digest });
   replaceCells(book, replaced);
   removeAddIn(book, replaced);
   addSheet(book, EVIDENCE, evidenceXml(evidence.rows, styled(book)), evidence.names);

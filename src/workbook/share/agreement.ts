@@ -1,0 +1,26 @@
+import type { Stated } from "./copy-report";
+
+/** How far a stated number may be from the recomputed one, as a share of it: spreadsheet programs save 15 digits. */
+export const TOLERANCE = 1e-9;
+
+/** What the report says where the readings cannot give a figure. */
+export const NOT_GIVEN = "cannot be given";
+
+const isError = (value: Stated) => typeof value === "string" && value.startsWith("#");
+
+/** Whether two numbers are the same but for rounding. */
+export function sameNumber(one: number, other: number): boolean {
+  return Math.abs(one - other) <= TOLERANCE * Math.max(Math.abs(one), Math.abs(other));
+}
+
+/** Whether two values of cells are the same; a blank cell is the same as an empty text. */
+export function sameValue(one: Stated, other: Stated): boolean {
+  if (typeof one === "number" && typeof other === "number") return sameNumber(one, other);
+  return (one ?? "") === (other ?? "");
+}
+
+/** Whether what a file states is what the readings give; null where they cannot give a figure, which takes words. */
+export function agrees(stated: Stated, recomputed: Stated): boolean {
+  if (recomputed === null) return typeof stated !== "number" && typeof stated !== "boolean" && !isError(stated);
+  return sameValue(stated, recomputed);
+}

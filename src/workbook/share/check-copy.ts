@@ -1,0 +1,89 @@
+import { AUDIT_SHEETS } from "../audit";
+import { isoDay } from "../day-number";
+import type { SheetSpec } from "../sheet-spec";
+import { agrees, NOT_GIVEN } from "./agreement";
+import { auditFigures } from "./audit-figures";
+import { cellsIn, type FileBook, namedArea, openBook } from "./book";
+import type { CopyFacts, CopyReport, Figure, Stated } from "./copy-report";
+import { type Evidence, evidenceOf } from "./evidence";
+import { inputFindings } from "./evidence-check";
+import { namedValue } from "./evidence-rows";
+import { figureLabel } from "./figure-label";
+import { remainingCalls, replacedFindings, replacedKeys } from "./replaced-check";
+import { templateFindings } from "./template-check";
+
+const MOST_FINDINGS = 100;
+const MEANING = "This means that the figures follow from these readings, not that the readings are true.";
+
+/** What the cell behind a name says, errors by their name. */
+function statedAt(book: FileBook, name: string): Stated {
+  const area = namedArea(book, name);
+  const cell = area && cellsIn(book, { ...area, bottom: area.top, right: area.left })[0]?.cell;
+  return cell ? (cell.error ?? cell.value) : null;
+}
+
+function figuresOf(book: FileBook, specs: readonly SheetSpec[], recomputed: ReadonlyMap<string, Stated>): Figure[] {
+  return [...recomputed].flatMap(([name, value]) => {
+    if (!namedArea(book, name)) return [];
+    const stated = statedAt(book, name);
+    const shown = value ?? NOT_GIVEN;
+    return [{ name, ...figureLabel(specs, name), stated, recomputed: shown, agrees: agrees(stated, value) }];
+  });
+}
+
+function factsOf(book: FileBook, evidence: Evidence | null, isAudit: boolean): CopyFacts {
+  const words = (name: string) => String(namedValue(book, name) ?? "");
+  const day = isoDay(evidence?.day);
+  const what = isAudit ? "audit" : "workbook without the audit's sheets";
+  return {
+    site: words("Site_Name"),
+    block: words("Block_Name"),
+    date: isoDay(namedValue(book, "Test_Date")),
+    kind: evidence ? `share copy of ${day || "an unknown day"}, ${what}` : what,
+  };
+}
+
+function sentenceOf(figures: readonly Figure[], findings: number): string {
+  const wrong = figures.filter((figure) => !figure.agrees).length;
+  if (wrong === 0 && findings === 0) {
+    return `All ${figures.length} figures agree with what was recomputed from the readings, to one part in 1,000,000,000. ${MEANING}`;
+  }
+  const said = findings === 1 ? "1 finding" : `${findings} findings`;
+  return `${wrong} of ${figures.length} figures do not agree with what was recomputed from the readings; ${said} beside them. Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
+}
+
+function limited(findings: string[]): string[] {
+  const more = findings.length - MOST_FINDINGS;
+  return more <= 0 ? findings : [...findings.slice(0, MOST_FINDINGS), `And ${more} more like these.`];
+}
+
+/**
+ * Checks a copy from anywhere against what its readings give.
+ *
+ * @param file An .xlsx workbook; nothing in it is calculated, and nothing outside it is looked up
+ * @param specs The sheets of the audit
+ * @returns Each figure as stated and as recomputed by our own computation, and all else that is not as it should be
+ * @throws InputError if the file is no .xlsx workbook, or is broken, locked or larger than a workbook may be
+ */
+export async function checkCopy(file: Uint8Array, specs: readonly SheetSpec[] = AUDIT_SHEETS): Promise<CopyReport> {
+  const book = openBook(file);
+  const evidence = evidenceOf(book);
+  const isAudit = specs.some((spec) => book.sheets.some(({ name }) => name === spec.name));
+  const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
+  const figures = figuresOf(book, specs, recomputed.figures);
+  const findings = [
+    ...(recomputed.problem === "" ? [] : [`The figures cannot be recomputed: ${recomputed.problem}.`]),
+    ...(evidence
+      ? [...(await inputFindings(book, evidence, specs)), ...replacedFindings(book, evidence)]
+      : ["There is no sheet Evidence, so what was changed since the copy was made cannot be told."]),
+    ...(isAudit ? templateFindings(book, specs, evidence ? replacedKeys(evidence) : new Set()) : []),
+    ...remainingCalls(book),
+  ];
+  return {
+    facts: factsOf(book, evidence, isAudit),
+    figures,
+    findings: limited(findings),
+    agrees: findings.length === 0 && figures.every((figure) => figure.agrees),
+    sentence: sentenceOf(figures, findings.length),
+  };
+}

@@ -1,0 +1,59 @@
+import type { SheetSpec } from "../sheet-spec";
+import { sameValue } from "./agreement";
+import { areaOf } from "./area";
+import type { FileBook } from "./book";
+import type { Stated } from "./copy-report";
+import { inputDigest } from "./digest";
+import type { Evidence } from "./evidence";
+import { areaOfInput, inputNames, typedInputs } from "./input-list";
+
+type Placed = { name: string; row: number; column: number; value: Stated };
+
+const keyOf = ({ name, row, column }: Placed) => `${name}\n${row}\n${column}`;
+const shown = (value: Stated) => (value === null || value === "" ? "nothing" : `"${String(value).slice(0, 60)}"`);
+const differs = (one: Stated, other: Stated) => typeof one !== typeof other || !sameValue(one, other);
+
+function whatOf({ name, row, column }: Placed): string {
+  if (name === "Cans_Readings") return `The reading in row ${row}, column ${column}`;
+  const what = name.startsWith("Limit") ? "The limit" : "The value typed";
+  return `${what} in ${name}${row === 1 && column === 1 ? "" : `, row ${row}, column ${column},`}`;
+}
+
+/** What was typed, as the Evidence sheet lists it, against its own hash and against the sheets. */
+export async function inputFindings(
+  book: FileBook,
+  evidence: Evidence,
+  specs: readonly SheetSpec[],
+): Promise<string[]> {
+  const findings: string[] = [];
+  if ((await inputDigest(evidence.inputs)) !== evidence.hash) {
+    findings.push("The list of what was typed on Evidence was changed: its SHA-256 is another one than stated.");
+  }
+  const names = new Set([...inputNames(specs), ...evidence.inputs.map(({ name }) => name)]);
+  const known = [...names].filter((name) => areaOfInput(book, name) !== null);
+  const now = new Map(typedInputs(book, known, []).map((input) => [keyOf(input), input]));
+  for (const listed of evidence.inputs) {
+    const here = now.get(keyOf(listed));
+    now.delete(keyOf(listed));
+    if (differs(here?.value ?? null, listed.value)) {
+      findings.push(
+        `${whatOf(listed)} was ${shown(listed.value)} when the copy was made and is ${shown(here?.value ?? null)}.`,
+      );
+    }
+  }
+  for (const added of now.values()) {
+    findings.push(`${whatOf(added)} was blank when the copy was made and is ${shown(added.value)}.`);
+  }
+  return findings;
+}
+
+/** Where a line of the Evidence sheet's list of formulas leads to. */
+export function evidencePlace(place: string): { sheet: string; address: string; key: string } | null {
+  const area = areaOf(place, "");
+  if (!area || area.sheet === "") return null;
+  const address = place
+    .slice(place.lastIndexOf("!") + 1)
+    .replaceAll("$", "")
+    .toUpperCase();
+  return { sheet: area.sheet, address, key: `${area.sheet}!${address}` };
+}

@@ -1,0 +1,64 @@
+import { drainedShare, leachingMultiplier } from "../../core/application/leaching-depth";
+import { pulses } from "../../core/application/pulses";
+import { runTime } from "../../core/application/run-time";
+import { potDepth } from "../../core/demand/pot-depth";
+import { type AuditInputs, ifAll } from "./audit-inputs";
+import type { Measures } from "./uniformity-figures";
+
+/** What the run time rests on and what it comes to; null where something is missing. */
+export interface RunTimeFigures {
+  netDepth: number | null;
+  multiplier: number | null;
+  /** With leaching. */
+  grossMultiplier: number | null;
+  drained: number | null;
+  minutes: number | null;
+  pulses: number | null;
+}
+
+const TO_ONE = 1e-9;
+
+function potsDepth(inputs: AuditInputs): number | null {
+  const top = inputs.number("Pot_Top_mm");
+  /** A round top of the same area as a square one. */
+  const round = top !== null && inputs.text("Pot_Shape") === "square" ? (2 * top) / Math.sqrt(Math.PI) : top;
+  return ifAll([inputs.number("Pot_Use_mL"), round], (use, across) =>
+    use > 0 && across > 0 ? potDepth(use, across, inputs.number("Capture_Factor") ?? 1) : null,
+  );
+}
+
+function chosenMultiplier(inputs: AuditInputs, used: Measures): number | null {
+  const basis = inputs.text("Multiplier_Basis");
+  if (basis === "driest can") return used.scCan;
+  if (basis === "low quarter") return used.scQuarter;
+  return basis === "share of pots" ? used.scShare : null;
+}
+
+/** A multiplier with the leaching that the audit asks for. */
+export function leached(inputs: AuditInputs, multiplier: number | null): number | null {
+  const rule = inputs.text("Leaching_Rule");
+  if (multiplier === null || (rule !== "larger" && rule !== "both")) return multiplier;
+  return ifAll([multiplier, inputs.number("Leaching_Fraction") ?? 0], (times, fraction) =>
+    leachingMultiplier(times, fraction, rule),
+  );
+}
+
+/** The run time of an audit, from what was typed and its measures. */
+export function runTimeFigures(inputs: AuditInputs, used: Measures): RunTimeFigures {
+  const typed = inputs.number("Depth_Typed_mm");
+  const netDepth = typed === null ? potsDepth(inputs) : typed > 0 ? typed : null;
+  const multiplier = chosenMultiplier(inputs, used);
+  const grossMultiplier = leached(inputs, multiplier);
+  const minutes = ifAll([netDepth, used.mar, grossMultiplier], runTime);
+  const takeUp = inputs.number("Take_Up_mm");
+  return {
+    netDepth,
+    multiplier,
+    grossMultiplier,
+    drained: ifAll([grossMultiplier], (k) => (k >= 1 - TO_ONE / 2 ? drainedShare(Math.max(1, k)) : null)),
+    minutes,
+    pulses: ifAll([minutes, used.mar, takeUp], (run, rate, depth) =>
+      depth > 0 ? pulses(run, rate, depth, inputs.number("Rest_min") ?? 0).number : null,
+    ),
+  };
+}
