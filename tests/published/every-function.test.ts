@@ -5,7 +5,7 @@ import { namesIn } from "../support/calls";
 import { caseFiles } from "../support/case-files";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const FAMILIES = ["uniformity", "application", "cost", "summary", "layout", "demand"];
+const FAMILIES = ["uniformity", "application", "cost", "program", "summary", "layout", "demand"];
 
 /** Functions that no printed value checks directly, by the file that holds a property or a reference for each. */
 const ELSEWHERE: Record<string, string[]> = {
@@ -43,6 +43,24 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/demand/properties.test.ts": ["radians"],
   "tests/core/limits.test.ts": ["verdict"],
   "tests/core/multiplier.test.ts": ["parseBasis"],
+  "tests/core/program/exact.test.ts": ["bound", "fitNight", "taskOf"],
+  "tests/core/program/fit-night.test.ts": ["flowCurve", "nightSteps"],
+  "tests/core/program/parts.test.ts": [
+    "Board",
+    "Supply",
+    "clock",
+    "dualFeasible",
+    "heaviestClique",
+    "jobs",
+    "minuteAfter",
+    "openMinutes",
+    "orderSearch",
+    "randomBelow",
+    "spans",
+    "thousandths",
+  ],
+  "tests/core/program/remedies.test.ts": ["remedies", "twelveMonths"],
+  "tests/core/program/verify-night.test.ts": ["verifyNight"],
   "tests/core/properties.test.ts": ["interval", "multiplier"],
   "tests/core/quarter-count.test.ts": ["quarterCount"],
   "tests/core/summary.test.ts": ["summary"],
