@@ -3,6 +3,9 @@ import { createRoot } from "react-dom/client";
 
 (globalThis as { IS_REACT_ACT_ENVIRONMENT?: boolean }).IS_REACT_ACT_ENVIRONMENT = true;
 
+/** jsdom has no layout to scroll. */
+Element.prototype.scrollIntoView = () => {};
+
 const later = () => act(async () => new Promise((resolve) => setTimeout(resolve, 5)));
 
 /** Waits until `look` finds something true. */

@@ -66,7 +66,7 @@ export function CanSection({ host, planned, keep, id }: Props) {
       const readings = await readingsThere(host);
       if (readings === 0) return act();
       return {
-        text: `The Cans sheet holds ${readings} readings, taken at other places perhaps. Change the places all the same?`,
+        text: `The Cans sheet holds ${readings} ${readings === 1 ? "reading" : "readings"}, taken at other places perhaps. Change the places all the same?`,
         yes: "Change the places",
         no: "Leave them",
         doing: "Writing",

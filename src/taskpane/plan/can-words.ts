@@ -17,7 +17,8 @@ function coefficientWords(read: CanIndices, bed: CanIndices): string {
 
 const points = (read: number, real: number) => {
   const off = Math.round(read - real);
-  return off === 0 ? "right" : `${Math.abs(off)} points ${off < 0 ? "low" : "high"}`;
+  const size = Math.abs(off);
+  return off === 0 ? "right" : `${size} ${size === 1 ? "point" : "points"} ${off < 0 ? "low" : "high"}`;
 };
 
 function readWords(read: CanIndices, bed: CanIndices): string {

@@ -39,7 +39,7 @@ export const FIRST_LAYOUT: LayoutEntries = {
   arrangement: "border",
   arcs: "matched",
   radius: "4",
-  flow: "300",
+  flow: "160",
   statedPressure: "",
   pressure: "",
   shape: "triangular",

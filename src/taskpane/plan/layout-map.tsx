@@ -9,8 +9,9 @@ import { type Drag, DragHandles } from "./drag-handles";
 import { layoutName } from "./layout-name";
 import type { Planned } from "./plan-messages";
 
-/** Part of the longer side of the bed that is shown of the ground beside it. */
-const BESIDE = 0.15;
+/** Part of the longer side of the bed that is shown of the ground beside it where water falls there, and where none does. */
+const BESIDE_WET = 0.15;
+const BESIDE_DRY = 0.03;
 
 interface Props {
   planned: Planned;
@@ -23,9 +24,10 @@ interface Props {
 }
 
 /** The ground that a plan shows: the bed and some of what lies beside it. */
-export function groundOf({ plan }: Planned): Ground {
+function groundOf({ plan, coverage }: Planned): Ground {
   const reach = plan.profile.distances.at(-1)!;
-  const margin = Math.min(reach, BESIDE * Math.max(plan.width, plan.length));
+  const beside = coverage.outside > 0 ? BESIDE_WET : BESIDE_DRY;
+  const margin = Math.min(reach, beside * Math.max(plan.width, plan.length));
   return { left: -margin, right: plan.width + margin, top: -margin, bottom: plan.length + margin };
 }
 

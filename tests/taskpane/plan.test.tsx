@@ -1,0 +1,176 @@
+// @vitest-environment jsdom
+import axe from "axe-core";
+import { afterEach, describe, expect, it } from "vitest";
+import { compare } from "../../src/core/layout/compare";
+import { namedProfile } from "../../src/core/layout/profile";
+import { search } from "../../src/core/layout/search";
+import type { Area, Input } from "../../src/hosts/host";
+import { Pane } from "../../src/taskpane/pane";
+import { FIRST_LAYOUT } from "../../src/taskpane/plan/layout-entries";
+import { FIRST_SEARCH, searchOf } from "../../src/taskpane/plan/search-entries";
+import { memoryHost } from "../support/memory-host";
+import { screen } from "../support/screen";
+
+let page: Awaited<ReturnType<typeof screen>>;
+afterEach(() => page.close());
+
+const AFTER: Record<string, Area> = Object.fromEntries(
+  ["After_SC", "After_MAR", "After_In_Bed_Share", "After_Capital"].map((name, index) => [
+    name,
+    { sheet: "Cost", address: `B${index + 1}` },
+  ]),
+);
+const PLACES: Record<string, Area> = {
+  Cans_Readings: { sheet: "Cans", address: "B2:F7" },
+  Cans_Across_m: { sheet: "Cans", address: "B1:F1" },
+  Cans_Along_m: { sheet: "Cans", address: "A2:A7" },
+};
+
+async function open(names: Record<string, Area> = {}, cells: Record<string, Input> = {}) {
+  const host = memoryHost({ Cans: cells, Cost: {} }, names);
+  page = await screen(<Pane host={host} functions={[]} />);
+  await page.step("Plan a layout");
+  await page.shows("Plan the cans");
+  return host;
+}
+
+/** A small bed on coarse cells, so that a test takes no time. */
+async function small() {
+  await page.type("Bed width", "8");
+  await page.type("Bed length", "12");
+  await page.type("Side of a cell", "0.5");
+  await page.shows("24 cans: 4 across");
+}
+
+const row = (measure: string) => page.text(".figures tr").find((each) => each.startsWith(measure));
+
+describe("planning a layout", () => {
+  it("shows what the typed layout gives, and follows each change", async () => {
+    await open();
+    await small();
+    await page.shows("border, matched arcs, 4.00 × 4.00 m");
+    // heads on a grid of 3 by 4; matched arcs: 2 of 160 L/h inside, 6 halves, 4 quarters: 320 + 480 + 160
+    expect(row("Heads")).toBe("Heads12");
+    expect(row("Flow of the bed")).toBe("Flow of the bed [L/h]960");
+    // all of it in the bed: 960 L/h over 96 m2
+    expect(row("MAR")).toMatch(/^MAR \[mm\/h\](10\.0|9\.9\d)$/);
+    await page.type("Heads stand", "inset");
+    await page.shows("inset, 4.00 × 4.00 m");
+    expect(row("Heads")).toBe("Heads6");
+  });
+
+  it("names the field that is wrong and keeps the last plan", async () => {
+    await open();
+    await small();
+    await page.type("Throw", "0");
+    await page.shows("radius must be more than 0 m, got 0");
+    expect(page.beside("Throw")).toContain("radius must be more than 0 m, got 0");
+    expect(row("Heads")).toBe("Heads12");
+    await page.type("Throw", "1.5");
+    await page.shows("Take care: the throw, 1.5 m, is shorter than half a gap, 2 m.");
+  });
+
+  it("says how much of the pump the bed takes, and the run time", async () => {
+    await open();
+    await small();
+    await page.type("Flow of the pump", "480");
+    await page.shows("200 %: too much"); // 960 of 480 L/h
+    await page.type("Net depth wanted", "5");
+    expect(row("Run time, driest cell")).toMatch(/\d/);
+    await page.type("Net depth wanted", "none");
+    await page.shows('depth must be a number, got "none"');
+  });
+
+  it("compares the usual four, with the figures of LAYOUT.COMPARE", async () => {
+    await open();
+    await small();
+    await page.press("Compare the usual four");
+    await page.shows("4: centre line");
+    const sizes = { width: 8, length: 12, spacing: 4, rowSpacing: 4, cell: 0.5 };
+    const [full, matched, inset, centre] = compare({ ...sizes, profile: namedProfile("triangular", 4, 160) });
+    const table = page.text(".figures").at(-1)!;
+    const three = (value: number | string) => (typeof value === "number" ? value.toPrecision(3) : value);
+    expect(table).toContain(
+      `MAR [mm/h]${[full, matched, inset, centre].map((each) => three(each!.meanRate)).join("")}`,
+    );
+    expect(table).toContain(
+      `SC, driest cell${[full, matched, inset, centre].map((each) => three(each!.driestCoefficient)).join("")}`,
+    );
+    expect(page.place.querySelectorAll(".side-by-side svg")).toHaveLength(4);
+  });
+
+  it("reads the layouts at the cans of the measured bed too", async () => {
+    const cells: Record<string, Input> = { B1: 1, C1: 4, D1: 7, A2: 1, A3: 6, A4: 11, H1: 60, H2: 100 };
+    for (const [index, address] of ["B2", "C2", "D2", "B3", "C3", "D3", "B4", "C4", "D4"].entries())
+      cells[address] = index < 3 ? 40 : 80;
+    await open(
+      { ...PLACES, Test_Minutes: { sheet: "Cans", address: "H1" }, Can_Mouth_mm: { sheet: "Cans", address: "H2" } },
+      cells,
+    );
+    await small();
+    await page.press("Keep this layout");
+    await page.shows("measured bed");
+    // mean (3 x 40 + 6 x 80) / 9 = 66.7 mL over pi 50^2 mm2 in an hour: 8.49 mm/h; SC = 66.7 / 40
+    expect(page.text(".figures").at(-1)).toContain("MAR at the cans [mm/h]8.49");
+    expect(page.text(".figures").at(-1)).toContain("SC at the cans, driest1.67");
+  });
+
+  it("searches, says what ruled the others out, opens the best and writes it as after", async () => {
+    const host = await open(AFTER);
+    await small();
+    await page.type("Spacings across", "3 4");
+    await page.type("Spacings along", "4");
+    await page.press("Search");
+    await page.shows("within every limit.");
+    const layout = { ...FIRST_LAYOUT, width: "8", length: "12", cell: "0.5" };
+    const all = [...search(searchOf({ ...FIRST_SEARCH, spacings: "3 4", rowSpacings: "4" }, layout)).candidates];
+    const kept = all.filter(({ breaks }) => breaks.length === 0);
+    await page.shows(`${all.length} layouts tried, ${kept.length} within every limit.`);
+    const best = kept.reduce((one, other) => (Number(other.yearlyCost) < Number(one.yearlyCost) ? other : one));
+    await page.press("Write as after");
+    await page.shows("Written as after the upgrade");
+    const written = await host.read({ sheet: "Cost", address: "B1:B4" });
+    expect(written.flat()).toEqual([
+      best.judgement.driestCoefficient,
+      best.judgement.meanRate,
+      best.judgement.inBedShare,
+      best.capital,
+    ]);
+    await page.press("Open");
+    await page.shows(`mean ${best.judgement.meanRate.toPrecision(3)} mm/h`);
+  });
+
+  it("says which entry of a search is wrong", async () => {
+    await open();
+    await small();
+    await page.type("Spacings across", "3 three");
+    await page.press("Search");
+    await page.shows('spacings must be numbers, got "three" in place 2');
+  });
+
+  it("plans cans, says what they would read, and fills the Cans sheet without touching readings", async () => {
+    const host = await open(PLACES, { B2: 7 });
+    await small();
+    await page.shows("Each can counted alike, this plan would read SC");
+    await page.press("Fill the places of the Cans sheet");
+    await page.shows("The Cans sheet holds 1 reading,");
+    await page.press("Change the places");
+    await page.shows("The places of the cans stand in the Cans sheet");
+    const [across, along] = [
+      (await host.read(PLACES.Cans_Across_m!)).flat().filter((place) => place !== null),
+      (await host.read(PLACES.Cans_Along_m!)).flat().filter((place) => place !== null),
+    ];
+    expect(across.length * along.length).toBeGreaterThanOrEqual(24);
+    expect([across[0], across.at(-1), along[0], along.at(-1)]).toEqual([0.3, 7.7, 0.3, 11.7]);
+    expect(await host.read({ sheet: "Cans", address: "B2" })).toEqual([[7]]);
+  });
+
+  it("axe finds nothing in it", async () => {
+    await open();
+    await small();
+    await page.press("Compare the usual four");
+    await page.shows("4: centre line");
+    const { violations } = await axe.run(page.place, { rules: { "color-contrast": { enabled: false } } });
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`)).toEqual([]);
+  });
+});
