@@ -94,6 +94,32 @@ describe("the map", () => {
     await page.shows("spacing across must be more than 0 m, got 0");
   });
 
+  it("paints a Coverage sheet of formulas over the cans' own cells, and takes it out again", async () => {
+    const host = await open("A1:C3");
+    await page.type("Cans from", "grid");
+    await page.type("Cans apart across the width", "2");
+    await page.type("Cans apart along the length", "3");
+    await page.shows("on one short edge");
+    await page.press("Paint the Coverage sheet");
+    await page.shows("The Coverage sheet shows these cans");
+    const rates = (await host.named("Coverage_Rates"))!;
+    expect(rates.sheet).toBe("Coverage");
+    const typed = await host.inputs(rates);
+    expect(typed.slice(0, 3).map((line) => line.slice(0, 3))).toEqual(
+      [1, 2, 3].map((row) =>
+        ["A", "B", "C"].map((column) => {
+          const can = `Bed!${column}${row}`;
+          return `=IF(ISNUMBER(${can}),${can}*60/60,IF(TRIM(${can})="x","x",""))`;
+        }),
+      ),
+    );
+    expect(typed.flat().filter((input) => input !== "")).toHaveLength(9);
+    expect((await host.inputs((await host.named("Coverage_Along"))!)).flat().slice(0, 4)).toEqual([0, 3, 6, ""]);
+    await page.press("Undo");
+    await page.shows("The sheet Coverage is taken out");
+    expect(await host.sheets()).toEqual(["Bed"]);
+  });
+
   it("axe finds nothing in it", async () => {
     await open("E1:G4");
     await page.type("Cans from", "list");

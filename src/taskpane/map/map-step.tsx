@@ -8,6 +8,7 @@ import { TaskLine } from "../task-line";
 import { useTask } from "../use-task";
 import { BedMap } from "./bed-map";
 import type { Spacings, Way } from "./find-source";
+import { paintCoverage } from "./paint-coverage";
 import { placePicture } from "./place-picture";
 import { pngOf } from "./png";
 import { useMap } from "./use-map";
@@ -50,6 +51,13 @@ export function MapStep({ host, answer, keep }: StepProps) {
       return `The picture stands at ${reference(at)}. Undo takes it out`;
     });
 
+  const paint = () =>
+    task.attempt("Painting the Coverage sheet", async () => {
+      const { auditBlocks, sourceBlocks } = await import("./coverage-inputs");
+      keep(await paintCoverage(host, way === "audit" ? auditBlocks() : sourceBlocks(source!, answer!.settings)));
+      return "The Coverage sheet shows these cans and follows their cells. Undo takes it back";
+    });
+
   const gap = (label: string, text: string, found: { problem: string }, change: (text: string) => void) => (
     <Field label={label} validationState={found.problem ? "error" : "none"} validationMessage={found.problem || null}>
       <Input value={text} autoComplete="off" onChange={(_, { value }) => change(value)} />
@@ -80,6 +88,9 @@ export function MapStep({ host, answer, keep }: StepProps) {
             <BedMap field={source.field} facts={{ ...facts, sentence: seen.sentence }} id={id} />
           </div>
           <div className="actions">
+            <Button appearance="primary" onClick={paint}>
+              Paint the Coverage sheet
+            </Button>
             <Button onClick={place}>Place the picture at the selected cell</Button>
             <Button onClick={save}>Save as PNG</Button>
           </div>

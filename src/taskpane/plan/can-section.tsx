@@ -10,6 +10,7 @@ import type { Done } from "../done";
 import { figure } from "../figure";
 import { placePicture } from "../map/place-picture";
 import { pngOf } from "../map/png";
+import { newSheet } from "../new-sheet";
 import { TaskLine } from "../task-line";
 import { useTask } from "../use-task";
 import { canWords } from "./can-words";
@@ -18,7 +19,6 @@ import { fillCans, readingsThere } from "./fill-cans";
 import { freeName } from "./free-name";
 import { LayoutMap } from "./layout-map";
 import { numberOf } from "./layout-plan";
-import { newSheet } from "./new-sheet";
 import type { Planned } from "./plan-messages";
 
 const SHEET = "Field sheet";

@@ -1,9 +1,9 @@
 import type { Host, Input } from "../../hosts/host";
 import type { Done } from "../done";
+import { newSheet } from "../new-sheet";
 import { freeName } from "./free-name";
 import type { LayoutEntries } from "./layout-entries";
 import { planOf } from "./layout-plan";
-import { newSheet } from "./new-sheet";
 
 const SHEET = "Layout";
 const WIDTH = 6;

@@ -1,5 +1,5 @@
-import type { Host } from "../../hosts/host";
-import type { Done } from "../done";
+import type { Host } from "../hosts/host";
+import type { Done } from "./done";
 
 /** A sheet that was added and filled, as an act that can be taken back. */
 export function newSheet(host: Host, sheet: string, address: string, filled: string): Done {

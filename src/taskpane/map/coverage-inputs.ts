@@ -1,0 +1,76 @@
+import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
+import type { Input } from "../../hosts/host";
+import {
+  acrossCell,
+  alongCell,
+  factCell,
+  SOURCE,
+  SOURCE_ACROSS,
+  SOURCE_ALONG,
+  sourceCell,
+} from "../../workbook/sheets/coverage-places";
+import { sourceCells } from "../../workbook/sheets/coverage-source";
+import { reference } from "../address";
+import type { Settings } from "../settings";
+import type { Source } from "./source";
+
+/** What to type into a block of the Coverage sheet. */
+export interface Block {
+  address: string;
+  inputs: Input[][];
+}
+
+const FACTS = ["width", "length", "bearing", "layout", "spacing", "rowSpacing", "ready"] as const;
+
+const plain = (address: string) => address.replaceAll("$", "");
+const FACT_BLOCK = plain(`${factCell("width")}:${factCell("ready")}`);
+const grid = (rows: number, columns: number, input: (i: number, j: number) => Input): Input[][] =>
+  Array.from({ length: rows }, (_, i) => Array.from({ length: columns }, (_, j) => input(i, j)));
+
+function blocks(
+  rate: (i: number, j: number) => Input,
+  across: (j: number) => Input,
+  along: (i: number) => Input,
+  fact: (index: number) => Input,
+): Block[] {
+  return [
+    { address: plain(SOURCE), inputs: grid(MOST_ALONG, MOST_ACROSS, rate) },
+    { address: plain(SOURCE_ACROSS), inputs: grid(1, MOST_ACROSS, (_, j) => across(j)) },
+    { address: plain(SOURCE_ALONG), inputs: grid(MOST_ALONG, 1, (i) => along(i)) },
+    { address: FACT_BLOCK, inputs: grid(FACTS.length, 1, (index) => fact(index)) },
+  ];
+}
+
+/** The Coverage sheet over the workbook's own cans, as its template has it. */
+export function auditBlocks(): Block[] {
+  const formulas = new Map(sourceCells().map(({ at, formula }) => [at, `=${formula}`]));
+  const at = (address: string): Input => formulas.get(plain(address)) ?? "";
+  return blocks(
+    (i, j) => at(sourceCell(i, j)),
+    (j) => at(acrossCell(j)),
+    (i) => at(alongCell(i)),
+    (index) => at(factCell(FACTS[index]!)),
+  );
+}
+
+/** The Coverage sheet over other cans: each rate a formula over the can's own cell, so that a corrected reading recolours. */
+export function sourceBlocks(
+  { field, cells }: Source,
+  { minutes, mouth }: Pick<Settings, "minutes" | "mouth">,
+): Block[] {
+  const of = (setting: Settings["minutes"] | Settings["mouth"]) =>
+    setting.area ? reference(setting.area) : String(setting.value);
+  const depth = mouth.value === "mm" ? "" : `*1000/(PI()*${of(mouth)}^2/4)`;
+  const rate = (i: number, j: number): Input => {
+    const cell = cells[i]?.[j];
+    if (!cell) return "";
+    const can = reference(cell);
+    return `=IF(ISNUMBER(${can}),${can}${depth}*60/${of(minutes)},IF(TRIM(${can})="x","x",""))`;
+  };
+  return blocks(
+    rate,
+    (j) => field.across[j] ?? "",
+    (i) => field.along[i] ?? "",
+    (index) => (FACTS[index] === "ready" ? "=FALSE" : ""),
+  );
+}

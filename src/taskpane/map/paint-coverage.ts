@@ -1,0 +1,36 @@
+import type { Host } from "../../hosts/host";
+import type { Done } from "../done";
+import { newSheet } from "../new-sheet";
+import { writeAll } from "../writes";
+import type { Block } from "./coverage-inputs";
+
+const SHEET = "Coverage";
+
+/** The sheet that holds the picture, or null where the workbook has none. */
+const coverageSheet = async (host: Host) => (await host.named("Coverage_Rates"))?.sheet ?? null;
+
+const write = (host: Host, sheet: string, blocks: readonly Block[]) =>
+  writeAll(
+    host,
+    blocks.map(({ address, inputs }) => ({ area: { sheet, address }, inputs })),
+    "painting",
+  );
+
+/** Points the Coverage sheet at cans; adds the sheet where there is none. Every other sheet stays as it is. */
+export async function paintCoverage(host: Host, blocks: readonly Block[]): Promise<Done> {
+  const there = await coverageSheet(host);
+  if (there) {
+    const done = await write(host, there, blocks);
+    await host.select({ sheet: there, address: "A1" });
+    return done;
+  }
+  const [{ buildWorkbook }, { COVERAGE_ALONE }] = await Promise.all([
+    import("../../workbook/build"),
+    import("../../workbook/sheets/coverage-alone"),
+  ]);
+  await host.insertSheets(await buildWorkbook([COVERAGE_ALONE], {}));
+  const { address } = blocks[0]!;
+  await write(host, SHEET, blocks);
+  await host.select({ sheet: SHEET, address: "A1" });
+  return newSheet(host, SHEET, address, JSON.stringify(await host.inputs({ sheet: SHEET, address })));
+}
