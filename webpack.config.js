@@ -55,6 +55,7 @@ function productionManifest(text, url) {
 }
 
 const assets = { from: "src/taskpane/assets", to: "assets" };
+const templates = { from: "templates/*.xlsx", to: "[name][ext]", noErrorOnMissing: true };
 
 function shared(name, production) {
   return {
@@ -126,7 +127,7 @@ const desk = async (url) => ({
   output: { path: resolve(__dirname, "dist/desk"), filename: "[name].js", clean: true },
   plugins: [
     metadata(),
-    new CopyPlugin({ patterns: [assets] }),
+    new CopyPlugin({ patterns: [assets, templates] }),
     page("src/desk/index.html", ["desk"]),
     await helpPage(),
     ...(url ? [helpAddresses(url)] : [announce(`The desk is ready: http://localhost:${PORT}/`)]),
@@ -143,6 +144,7 @@ const addIn = async (url) => ({
     new CopyPlugin({
       patterns: [
         assets,
+        templates,
         ...(url
           ? [
               {

@@ -1,7 +1,19 @@
+import type { DeskDrawing } from "../hosts/desk-drawing";
 import type { BookChange, BookName, CellChange, SheetChange } from "../hosts/xlsx-book";
 import type { BookState, CellState, SheetState } from "./book-state";
+import { pictureOf } from "./drawings";
 
 const alike = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
+
+const NOTHING_FROZEN = { rows: 0, columns: 0 };
+
+const seen = ({ name, alternative, source, sheetTransform: { from, to } }: DeskDrawing) => [
+  name,
+  alternative,
+  source,
+  from,
+  to,
+];
 
 /** The value to cache, unless the desk lacks a function that the file's own program knows. */
 const known = ({ value }: CellState): boolean =>
@@ -34,7 +46,16 @@ function sheetChange(before: SheetState | undefined, after: SheetState): SheetCh
     if (change) cells.push(change);
   }
   const widths = Object.entries(after.widths).filter(([column, width]) => before?.widths[Number(column)] !== width);
-  return { key: after.key, name: after.name, widths: Object.fromEntries(widths), cells };
+  const frozen = !alike(before?.frozen ?? NOTHING_FROZEN, after.frozen);
+  const drawn = !alike((before?.drawings ?? []).map(seen), after.drawings.map(seen));
+  return {
+    key: after.key,
+    name: after.name,
+    widths: Object.fromEntries(widths),
+    ...(frozen && { frozen: after.frozen }),
+    ...(drawn && { pictures: after.drawings.flatMap((one) => pictureOf(one) ?? []) }),
+    cells,
+  };
 }
 
 const without = (names: BookName[], others: BookName[]): BookName[] =>

@@ -1,9 +1,11 @@
 import type { IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/preset-sheets-core";
+import { ISheetDrawingService } from "@univerjs/preset-sheets-drawing";
 import { cells, typed } from "../hosts/desk-cells";
+import type { DeskDrawing } from "../hosts/desk-drawing";
 import { bookOf, type Grid, type Sheet } from "../hosts/desk-grid";
 import type { Cell, Input } from "../hosts/host";
-import type { BookName, Look } from "../hosts/xlsx-book";
+import type { BookName, Frozen, Look } from "../hosts/xlsx-book";
 import { lookOfStyle } from "./looks";
 
 export interface CellState {
@@ -19,6 +21,8 @@ export interface SheetState {
   key: string;
   name: string;
   widths: Record<number, number>;
+  frozen: Frozen;
+  drawings: DeskDrawing[];
   cells: Map<string, CellState>;
 }
 
@@ -49,6 +53,14 @@ function cellState(grid: Grid, sheet: Sheet, row: number, column: number): CellS
   };
 }
 
+/** The pictures on a sheet, lowest first. */
+function drawings(grid: Grid, sheet: Sheet): DeskDrawing[] {
+  const service = grid.injector.get(ISheetDrawingService);
+  const [unit, key] = [bookOf(grid).getId(), sheet.getSheetId()];
+  const all = service.getDrawingData(unit, key) as Record<string, DeskDrawing>;
+  return service.getDrawingOrder(unit, key).flatMap((id) => (all[id] && "source" in all[id] ? [all[id]] : []));
+}
+
 function sheetState(grid: Grid, sheet: Sheet): SheetState {
   const found = new Map<string, CellState>();
   sheet
@@ -57,12 +69,15 @@ function sheetState(grid: Grid, sheet: Sheet): SheetState {
     .forValue((row, column) => {
       found.set(`${row} ${column}`, cellState(grid, sheet, row, column));
     });
+  const { xSplit, ySplit } = sheet.getFreeze();
   const columns = sheet.getSheet().getConfig().columnData;
   const widths = Object.entries(columns).flatMap(([column, data]) => (data?.w ? [[column, data.w]] : []));
   return {
     key: sheet.getSheetId(),
     name: sheet.getSheetName(),
     widths: Object.fromEntries(widths),
+    frozen: { rows: ySplit, columns: xSplit },
+    drawings: drawings(grid, sheet),
     cells: found,
   };
 }

@@ -1,4 +1,3 @@
-import { download } from "../hosts/download";
 import type { Files } from "./files";
 
 interface Parts {
@@ -29,21 +28,20 @@ export function fileButtons(files: Files, { open, save, name }: Parts): void {
     if (files.changed()) event.preventDefault();
   });
   open.addEventListener("click", () => {
-    const question = "What you changed here is not saved. Open another file all the same?";
-    if (!files.changed() || confirm(question)) chooser.click();
+    if (files.mayGo()) chooser.click();
   });
   chooser.addEventListener("change", () => {
     const [file] = chooser.files ?? [];
     if (!file) return;
     chooser.value = "";
     void attempt(`Opening ${file.name}`, async () => {
-      await files.open(new Uint8Array(await file.arrayBuffer()), file.name);
+      await files.load(new Uint8Array(await file.arrayBuffer()), file.name);
       return files.name;
     });
   });
   save.addEventListener("click", () => {
     void attempt(`Saving ${files.name}`, async () => {
-      download(await files.save(), files.name);
+      files.deliver(await files.save(), files.name);
       const missing = files.leftOut();
       if (missing.length === 0) return files.name;
       return `${files.name}: saved without the ${missing.join(" and ")} that were made here`;

@@ -1,12 +1,17 @@
+import type { IResources, IWorkbookData } from "@univerjs/core";
 import type { DeskFiles } from "../hosts/desk-files";
 import { bookOf, type Grid } from "../hosts/desk-grid";
 import { settled } from "../hosts/desk-settled";
 import { download } from "../hosts/download";
 import type { XlsxFile } from "../hosts/xlsx";
+import { checkedZip } from "../workbook/safe-file";
 import { bookChange } from "./book-change";
 import { type BookState, bookState } from "./book-state";
-import { leftOut } from "./left-out";
+import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
 import { gridWorkbook } from "./open-book";
+import type { ProtectedCells } from "./protected-cells";
+
+const QUESTION = "What you changed here is not saved. Open another file all the same?";
 
 /** What a person typed, as one text to compare. */
 function typedIn({ sheets, names }: BookState): string {
@@ -14,15 +19,32 @@ function typedIn({ sheets, names }: BookState): string {
   return JSON.stringify([sheets.map(({ name }) => name), cells, names]);
 }
 
+/** Both workbooks' parts, each part by sheet or name. */
+function joined(some: IResources = [], more: IResources = []): IResources {
+  const names = new Set([...some, ...more].map(({ name }) => name));
+  const part = (all: IResources, name: string) => JSON.parse(all.find((one) => one.name === name)?.data || "{}");
+  return [...names].map((name) => ({ name, data: JSON.stringify({ ...part(some, name), ...part(more, name) }) }));
+}
+
+async function read(bytes: Uint8Array): Promise<XlsxFile> {
+  checkedZip(bytes);
+  const { XlsxFile } = await import("../hosts/xlsx");
+  return XlsxFile.open(bytes);
+}
+
 /** Opens files into the grid and saves them with all that they held. */
 export class Files implements DeskFiles {
   private file: XlsxFile | null = null;
-  private opened: BookState | null = null;
+  private written: BookState | null = null;
+  private parts: UnsavedParts = {};
   private count = 0;
   private kept: string;
   name = "Canfall.xlsx";
 
-  constructor(private readonly grid: Grid) {
+  constructor(
+    private readonly grid: Grid,
+    private readonly cells: ProtectedCells,
+  ) {
     this.kept = typedIn(bookState(grid));
   }
 
@@ -31,53 +53,100 @@ export class Files implements DeskFiles {
     return typedIn(bookState(this.grid)) !== this.kept;
   }
 
-  private keep(state: BookState): void {
-    this.opened = state;
-    this.kept = typedIn(state);
+  /** True when nothing would be lost, or the person lets it go. */
+  mayGo(): boolean {
+    return !this.changed() || confirm(QUESTION);
   }
 
-  async open(bytes: Uint8Array, name: string): Promise<boolean> {
-    const { XlsxFile } = await import("../hosts/xlsx");
-    const file = await XlsxFile.open(bytes);
-    this.count += 1;
-    const workbook = gridWorkbook(file.book(), `file-${this.count}`, name);
+  private async show(workbook: Partial<IWorkbookData>): Promise<void> {
     const { api } = this.grid;
     api.disposeUnit(bookOf(this.grid).getId());
     api.createWorkbook(workbook);
+    this.parts = unsavedParts(this.grid);
+  }
+
+  private async calculated(): Promise<void> {
+    this.grid.api.getFormula().executeCalculation();
+    await settled(this.grid);
+  }
+
+  /** Opens a file in place of the open workbook, whatever is in that. */
+  async load(bytes: Uint8Array, name: string): Promise<void> {
+    const file = await read(bytes);
+    const book = file.book();
+    this.count += 1;
+    this.cells.forget();
+    await this.show(gridWorkbook(book, `file-${this.count}`, name));
+    this.cells.know(book.sheets);
     this.file = file;
     this.name = name;
-    this.keep(bookState(this.grid));
-    api.getFormula().executeCalculation();
-    await settled(this.grid);
+    this.written = bookState(this.grid);
+    this.kept = typedIn(this.written);
+    await this.calculated();
+  }
+
+  async open(bytes: Uint8Array, name: string): Promise<boolean> {
+    if (!this.mayGo()) return false;
+    await this.load(bytes, name);
     return true;
   }
 
-  /** What was made at the desk that a saved file does not hold. */
-  leftOut(): string[] {
-    return leftOut(this.grid);
-  }
-
-  async bytes(): Promise<Uint8Array> {
-    await settled(this.grid);
-    const { XlsxFile } = await import("../hosts/xlsx");
-    this.file ??= XlsxFile.blank();
+  async insert(bytes: Uint8Array): Promise<void> {
+    const other = await read(bytes);
+    if (this.file) await this.write();
+    const open = bookOf(this.grid);
+    const active = open.getActiveSheet().getSheetId();
+    const book = this.file ? this.file.insert(other) : other.book();
+    this.file ??= other;
+    this.count += 1;
+    const id = `file-${this.count}`;
+    const there = open.save();
+    const more = gridWorkbook(book, id, this.name);
+    await this.show({
+      ...there,
+      id,
+      sheetOrder: [...there.sheetOrder, ...more.sheetOrder!],
+      sheets: { ...there.sheets, ...more.sheets! },
+      resources: joined(there.resources, more.resources),
+    });
+    this.cells.know(book.sheets);
     const state = bookState(this.grid);
-    const bytes = await this.file.save(bookChange(this.opened, state));
-    this.opened = state;
-    return bytes;
-  }
-
-  async save(): Promise<Uint8Array> {
-    const bytes = await this.bytes();
-    this.kept = typedIn(this.opened!);
-    return bytes;
-  }
-
-  async insert(): Promise<void> {
-    throw new Error("The desk cannot insert a file yet");
+    const added = state.sheets.filter(({ key }) => more.sheetOrder!.includes(key));
+    const isNew = ({ name }: { name: string }) => book.names.some((one) => one.name === name);
+    this.written = {
+      sheets: [...(this.written?.sheets ?? []), ...added],
+      names: [...(this.written?.names ?? []), ...state.names.filter(isNew)],
+    };
+    bookOf(this.grid).setActiveSheet(active);
+    await this.calculated();
   }
 
   deliver(file: Uint8Array, name: string): void {
     download(file, name);
+  }
+
+  /** What was made at the desk that a saved file does not hold. */
+  leftOut(): string[] {
+    return leftOut(this.parts, unsavedParts(this.grid));
+  }
+
+  private async write(): Promise<{ bytes: Uint8Array; state: BookState }> {
+    await settled(this.grid);
+    const { XlsxFile } = await import("../hosts/xlsx");
+    this.file ??= XlsxFile.blank();
+    const state = bookState(this.grid);
+    const bytes = await this.file.save(bookChange(this.written, state));
+    this.written = state;
+    return { bytes, state };
+  }
+
+  async bytes(): Promise<Uint8Array> {
+    return (await this.write()).bytes;
+  }
+
+  async save(): Promise<Uint8Array> {
+    const { bytes, state } = await this.write();
+    this.kept = typedIn(state);
+    return bytes;
   }
 }

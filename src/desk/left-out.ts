@@ -9,11 +9,21 @@ const KINDS: Record<string, string> = {
 const isEmpty = (part: unknown): boolean =>
   part === null || (typeof part === "object" && Object.values(part).every(isEmpty));
 
-/** What was made at the desk that a saved file does not hold. */
-export function leftOut(grid: Grid): string[] {
+/** What the grid holds beside cells that only comes from files: changes of it at the desk are not saved. */
+export type UnsavedParts = Record<string, string>;
+
+/** These parts of the open workbook as they are now. */
+export function unsavedParts(grid: Grid): UnsavedParts {
   const { resources = [] } = bookOf(grid).save();
-  return resources.flatMap(({ name, data }) => {
-    const kind = KINDS[name];
-    return kind && data && !isEmpty(JSON.parse(data)) ? [kind] : [];
-  });
+  return Object.fromEntries(
+    resources.flatMap(({ name, data }) => {
+      const kind = KINDS[name];
+      return kind && data && !isEmpty(JSON.parse(data)) ? [[kind, data]] : [];
+    }),
+  );
+}
+
+/** What was made at the desk that a saved file does not hold. */
+export function leftOut(before: UnsavedParts, after: UnsavedParts): string[] {
+  return Object.values(KINDS).filter((kind) => before[kind] !== after[kind]);
 }

@@ -1,17 +1,49 @@
+import { SheetDataValidationModel } from "@univerjs/preset-sheets-data-validation";
+import { bookOf, type Grid } from "../hosts/desk-grid";
 import type { Host } from "../hosts/host";
 
-/** Shows under the grid what is wrong in the selected cell. */
-export async function showMessages(host: Host, line: HTMLElement): Promise<void> {
-  let newest = 0;
-  const show = async () => {
-    const asked = ++newest;
+/** What the selected cell asks for, by its check. */
+function prompt(grid: Grid): string {
+  const sheet = bookOf(grid).getActiveSheet();
+  const cell = sheet.getSelection()?.getCurrentCell();
+  if (!cell) return "";
+  const rules = grid.injector.get(SheetDataValidationModel);
+  const unit = bookOf(grid).getId();
+  const rule = rules.getRuleByLocation(unit, sheet.getSheetId(), cell.actualRow, cell.actualColumn);
+  return rule?.showInputMessage ? [rule.promptTitle, rule.prompt].filter(Boolean).join(": ") : "";
+}
+
+/** How long a refusal stays although the grid goes on with the refused act, which moves its selection. */
+const HELD_MS = 1000;
+
+/** The line under the grid. */
+export class Messages {
+  private newest = 0;
+  private heldUntil = 0;
+
+  constructor(private readonly line: HTMLElement) {}
+
+  /** Says why something was not done, until the person goes on. */
+  refuse(sentence: string): void {
+    this.heldUntil = Date.now() + HELD_MS;
+    this.line.textContent = sentence;
+  }
+
+  private async show(host: Host, grid: Grid): Promise<void> {
+    const asked = ++this.newest;
     const { sheet, address } = await host.selection();
     const first = address.split(":")[0]!;
     const [[cell = null] = []] = await host.read({ sheet, address: first });
-    if (asked !== newest) return;
+    if (asked !== this.newest || Date.now() < this.heldUntil) return;
     const wrong = cell !== null && typeof cell === "object" ? cell : null;
-    line.textContent = wrong ? [`${first} shows ${wrong.error}`, wrong.message].filter(Boolean).join(": ") : "";
-  };
-  await host.watch(() => void show());
-  await show();
+    this.line.textContent = wrong
+      ? [`${first} shows ${wrong.error}`, wrong.message].filter(Boolean).join(": ")
+      : prompt(grid);
+  }
+
+  /** From now on says what is wrong in the selected cell, else what it asks for. */
+  async follow(host: Host, grid: Grid): Promise<void> {
+    await host.watch(() => void this.show(host, grid));
+    await this.show(host, grid);
+  }
 }

@@ -2,46 +2,66 @@ import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { entered } from "../hosts/desk-cells";
 import type { Book, BookSheet } from "../hosts/xlsx-book";
 import { definedNames } from "./defined-names";
+import { drawingsOf } from "./drawings";
 import { styleOf } from "./looks";
+import { sheetParts } from "./sheet-parts";
 
 const SPARE = { rows: 100, columns: 10 };
 
-function worksheet(sheet: BookSheet): Partial<IWorksheetData> {
-  const cellData: Record<number, Record<number, ICellData>> = {};
+function cellData(sheet: BookSheet): Record<number, Record<number, ICellData>> {
+  const cells: Record<number, Record<number, ICellData>> = {};
   for (const { row, column, input, cached, look } of sheet.cells) {
     const content = Object.fromEntries(Object.entries(entered(input)).filter(([, part]) => part !== null));
     const known = typeof cached === "object" ? undefined : cached;
-    cellData[row] ??= {};
-    cellData[row][column] = {
+    cells[row] ??= {};
+    cells[row][column] = {
       ...content,
       ...(content.f !== undefined && known !== undefined && { v: known }),
       ...(look && { s: styleOf(look) }),
     };
   }
+  return cells;
+}
+
+const sized = (sizes: Record<number, number>, size: "w" | "h", hidden: number[]): Record<number, object> => {
+  const all: Record<number, object> = {};
+  for (const [place, value] of Object.entries(sizes)) all[Number(place)] = { [size]: value };
+  for (const place of hidden) all[place] = { ...all[place], hd: 1 };
+  return all;
+};
+
+function worksheet(sheet: BookSheet): Partial<IWorksheetData> {
   const { rows, columns } = sheet.frozen;
   return {
     id: sheet.key,
     name: sheet.name,
+    hidden: sheet.hidden ? 1 : 0,
+    ...(sheet.tab && { tabColor: sheet.tab }),
     rowCount: sheet.rows + SPARE.rows,
     columnCount: Math.max(sheet.columns + SPARE.columns, 26),
-    columnData: Object.fromEntries(Object.entries(sheet.widths).map(([column, w]) => [column, { w }])),
+    defaultColumnWidth: sheet.usual.width,
+    defaultRowHeight: sheet.usual.height,
+    columnData: sized(sheet.widths, "w", sheet.hiddenColumns),
+    rowData: sized(sheet.heights, "h", sheet.hiddenRows),
+    showGridlines: sheet.gridLines ? 1 : 0,
+    mergeData: sheet.merges,
     freeze: {
       ySplit: rows,
       xSplit: columns,
       startRow: rows > 0 ? rows : -1,
       startColumn: columns > 0 ? columns : -1,
     },
-    cellData,
+    cellData: cellData(sheet),
   };
 }
 
 /** A file's book as the grid opens it. */
-export function gridWorkbook(book: Book, id: string, name: string): Partial<IWorkbookData> {
+export function gridWorkbook({ sheets, names }: Book, id: string, name: string): Partial<IWorkbookData> {
   return {
     id,
     name,
-    sheetOrder: book.sheets.map(({ key }) => key),
-    sheets: Object.fromEntries(book.sheets.map((sheet) => [sheet.key, worksheet(sheet)])),
-    resources: [definedNames(book.names)],
+    sheetOrder: sheets.map(({ key }) => key),
+    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.key, worksheet(sheet)])),
+    resources: [definedNames(names), ...sheetParts(sheets), drawingsOf(sheets, id)],
   };
 }

@@ -1,26 +1,20 @@
 import type { Cell as FileCell, Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { columnLetters, columnNumber } from "./address";
 import type { Cell, Input } from "./host";
-import type { Book, BookCell, BookSheet } from "./xlsx-book";
+import type { BookCell, BookName, BookNote, BookPicture, BookSheet } from "./xlsx-book";
+import { colourOf } from "./xlsx-colour";
+import { conditionsOf } from "./xlsx-condition";
 import { typedFormula } from "./xlsx-formula";
 import { lookOf } from "./xlsx-look";
+import { validationsOf } from "./xlsx-validation";
+import { shown } from "./xlsx-value";
 
-const DAY_MS = 86_400_000;
-const DAY_0 = Date.UTC(1899, 11, 30);
 const PIXELS_A_CHARACTER = 7;
 const CELL_PADDING_PX = 5;
+const PIXELS_A_POINT = 4 / 3;
+const USUAL = { characters: 8.43, points: 15 };
 
-/** What a file's cell shows. */
-export function shown(value: unknown): Cell {
-  if (value === null || value === undefined) return null;
-  if (value instanceof Date) return (value.getTime() - DAY_0) / DAY_MS;
-  if (typeof value !== "object") return value as Cell;
-  const rich = value as { error?: string; richText?: { text: string }[]; text?: unknown; checkbox?: boolean };
-  if (rich.error !== undefined) return { error: rich.error };
-  if (rich.checkbox !== undefined) return rich.checkbox;
-  if (rich.richText) return rich.richText.map(({ text }) => text).join("");
-  return shown(rich.text);
-}
+const pixels = (characters: number): number => Math.round(characters * PIXELS_A_CHARACTER + CELL_PADDING_PX);
 
 function inputOf(cell: FileCell): { input: Input; cached?: Cell } {
   if (cell.formula) return { input: typedFormula(cell.formula), cached: shown(cell.result) };
@@ -35,37 +29,99 @@ export function filled(cell: FileCell): string | undefined {
   return value?.shareType === "array" ? value.ref : undefined;
 }
 
-export const sheetKey = (id: number): string => `file-${id}`;
-
-function sheetOf(sheet: Worksheet): BookSheet {
+function cellsOf(sheet: Worksheet): BookCell[] {
   const cells: BookCell[] = [];
   const bodies = new Set<string>();
-  const widths: Record<number, number> = {};
   sheet.eachRow({ includeEmpty: false }, (row) => {
     row.eachCell({ includeEmpty: true }, (cell) => {
       const ref = filled(cell);
       if (ref?.includes(":")) for (const address of addresses(ref)) bodies.add(address);
       if (ref) bodies.delete(cell.address);
       const look = lookOf(cell);
-      const content: ReturnType<typeof inputOf> = bodies.has(cell.address) ? { input: "" } : inputOf(cell);
+      const covered = bodies.has(cell.address) || (cell.isMerged && cell.master !== cell);
+      const content: ReturnType<typeof inputOf> = covered ? { input: "" } : inputOf(cell);
       if (content.input === "" && !look) return;
       cells.push({ row: Number(cell.row) - 1, column: Number(cell.col) - 1, ...content, ...(look && { look }) });
     });
   });
-  for (let column = 0; column < sheet.columnCount; column++) {
-    const width = sheet.getColumn(column + 1).width;
-    if (width) widths[column] = Math.round(width * PIXELS_A_CHARACTER + CELL_PADDING_PX);
+  return cells;
+}
+
+function notesOf(sheet: Worksheet): BookNote[] {
+  const notes: BookNote[] = [];
+  sheet.eachRow((row) => {
+    row.eachCell({ includeEmpty: true }, (cell) => {
+      const { note } = cell;
+      const text = typeof note === "string" ? note : note?.texts?.map((part) => part.text).join("");
+      if (text) notes.push({ row: Number(cell.row) - 1, column: Number(cell.col) - 1, text });
+    });
+  });
+  return notes;
+}
+
+function unlockedOf(sheet: Worksheet): string[] | null {
+  if (!sheet.sheetProtection?.sheet) return null;
+  const places: string[] = [];
+  sheet.eachRow((row) => {
+    row.eachCell({ includeEmpty: true }, (cell) => {
+      if (cell.protection?.locked === false) places.push(`${Number(cell.row) - 1} ${Number(cell.col) - 1}`);
+    });
+  });
+  return places;
+}
+
+/** Sizes in pixels, and what is hidden. */
+function columnsOf(sheet: Worksheet): Pick<BookSheet, "widths" | "hiddenColumns"> {
+  const widths: Record<number, number> = {};
+  const hiddenColumns: number[] = [];
+  for (let column = 0; column < sheet.columns.length; column++) {
+    const { width, hidden } = sheet.getColumn(column + 1);
+    if (width) widths[column] = pixels(width);
+    if (hidden) hiddenColumns.push(column);
   }
+  return { widths, hiddenColumns };
+}
+
+function rowsOf(sheet: Worksheet): Pick<BookSheet, "heights" | "hiddenRows"> {
+  const heights: Record<number, number> = {};
+  const hiddenRows: number[] = [];
+  sheet.eachRow({ includeEmpty: false }, ({ height, hidden }, number) => {
+    if (height) heights[number - 1] = Math.round(height * PIXELS_A_POINT);
+    if (hidden) hiddenRows.push(number - 1);
+  });
+  return { heights, hiddenRows };
+}
+
+/** What the desk shows of a file's sheet. */
+export function sheetOf(sheet: Worksheet, key: string, pictures: BookPicture[]): BookSheet {
   const view = sheet.views?.[0];
   const frozen = view?.state === "frozen" ? { rows: view.ySplit ?? 0, columns: view.xSplit ?? 0 } : undefined;
+  const { defaultColWidth = USUAL.characters, defaultRowHeight = USUAL.points, tabColor } = sheet.properties;
+  const tab = colourOf(tabColor);
   return {
-    key: sheetKey(sheet.id),
+    key,
     name: sheet.name,
+    hidden: sheet.state !== "visible",
     rows: sheet.rowCount,
     columns: sheet.columnCount,
-    widths,
+    ...columnsOf(sheet),
+    ...rowsOf(sheet),
+    usual: { width: pixels(defaultColWidth), height: Math.round(defaultRowHeight * PIXELS_A_POINT) },
     frozen: frozen ?? { rows: 0, columns: 0 },
-    cells,
+    gridLines: view?.showGridLines ?? true,
+    ...(tab && { tab }),
+    merges: sheet.mergedRegions.map(({ top, left, bottom, right }) => ({
+      startRow: top - 1,
+      endRow: bottom - 1,
+      startColumn: left - 1,
+      endColumn: right - 1,
+    })),
+    validations: validationsOf(sheet),
+    conditions: conditionsOf(sheet),
+    notes: notesOf(sheet),
+    pictures,
+    unlocked: unlockedOf(sheet),
+    cells: cellsOf(sheet),
   };
 }
 
@@ -81,12 +137,11 @@ export function addresses(ref: string): string[] {
   return all;
 }
 
-/** What the desk shows of a file. */
-export function bookOf(workbook: Workbook): Book {
-  const names = workbook.definedNames
+/** The defined names of the whole workbook that mean one rectangle. */
+export function namesOf(workbook: Workbook): BookName[] {
+  return workbook.definedNames
     .getAllEntries()
     .filter(({ ranges, localSheetId }) => ranges?.length === 1 && localSheetId === undefined)
     .map(({ name, ranges }) => ({ name, reference: ranges[0]! }))
     .filter(({ name }) => !name.startsWith("_xlnm."));
-  return { sheets: workbook.worksheets.map(sheetOf), names };
 }

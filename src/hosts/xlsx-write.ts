@@ -1,9 +1,11 @@
-import type { CellValueInput, Cell as FileCell, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { CellValueInput, Cell as FileCell, Workbook, Worksheet, WorksheetView } from "@cj-tech-master/excelts";
 import { columnLetters } from "./address";
 import type { Cell } from "./host";
-import type { BookChange, CellChange, SheetChange } from "./xlsx-book";
+import type { BookChange, CellChange, Frozen, SheetChange } from "./xlsx-book";
+import type { PictureWords } from "./xlsx-drawing";
 import { callsOurs, storedFormula } from "./xlsx-formula";
 import { setLook } from "./xlsx-look";
+import { setPictures } from "./xlsx-picture";
 import { addresses, filled } from "./xlsx-read";
 
 const PIXELS_A_CHARACTER = 7;
@@ -59,7 +61,21 @@ function writeCell(sheet: Worksheet, change: CellChange): void {
   else cell.value = input === "" ? null : input;
 }
 
-function writeSheet(workbook: Workbook, ids: Map<string, number>, change: SheetChange): void {
+function setFrozen(sheet: Worksheet, { rows, columns }: Frozen): void {
+  const {
+    state: _,
+    xSplit: __,
+    ySplit: ___,
+    topLeftCell: ____,
+    ...view
+  } = { ...sheet.views?.[0] } as WorksheetView & Partial<Record<"xSplit" | "ySplit" | "topLeftCell", unknown>>;
+  const frozen = { state: "frozen", xSplit: columns, ySplit: rows } as const;
+  sheet.views = [{ ...view, ...(rows + columns > 0 ? frozen : { state: "normal" }) } as WorksheetView];
+}
+
+type Words = Map<number, PictureWords[]>;
+
+function writeSheet(workbook: Workbook, ids: Map<string, number>, words: Words, change: SheetChange): Worksheet {
   const id = ids.get(change.key);
   const sheet = workbook.worksheets.find((one) => one.id === id) ?? workbook.addWorksheet(change.name);
   ids.set(change.key, sheet.id);
@@ -67,18 +83,29 @@ function writeSheet(workbook: Workbook, ids: Map<string, number>, change: SheetC
   for (const [column, width] of Object.entries(change.widths)) {
     sheet.getColumn(Number(column) + 1).width = (width - CELL_PADDING_PX) / PIXELS_A_CHARACTER;
   }
+  if (change.frozen) setFrozen(sheet, change.frozen);
+  if (change.pictures) {
+    setPictures(sheet, change.pictures);
+    words.set(
+      sheet.id,
+      change.pictures.map(({ name, alternative }) => ({ name, alternative })),
+    );
+  }
   for (const cell of change.cells) writeCell(sheet, cell);
+  return sheet;
 }
 
 /** Patches what changed at the desk into a file's workbook; everything else stays as it was. */
-export function patch(workbook: Workbook, ids: Map<string, number>, change: BookChange): void {
+export function patch(workbook: Workbook, ids: Map<string, number>, words: Words, change: BookChange): void {
   const kept = new Set(change.sheets.map(({ key }) => key));
   for (const [key, id] of [...ids]) {
     if (kept.has(key)) continue;
     workbook.removeWorksheet(id);
     ids.delete(key);
   }
-  for (const sheet of change.sheets) writeSheet(workbook, ids, sheet);
+  change.sheets.forEach((sheet, place) => {
+    writeSheet(workbook, ids, words, sheet).orderNo = place + 1;
+  });
   for (const { name, reference } of change.removedNames) workbook.definedNames.remove(reference, name);
   for (const { name, reference } of change.addedNames) workbook.definedNames.add(reference, name);
 }

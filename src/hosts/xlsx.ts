@@ -1,16 +1,23 @@
-import { Workbook } from "@cj-tech-master/excelts";
+import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
-import type { Book, BookChange } from "./xlsx-book";
-import { bookOf, sheetKey } from "./xlsx-read";
+import type { Book, BookChange, BookSheet } from "./xlsx-book";
+import { type PictureWords, pictureWords, withPictureWords } from "./xlsx-drawing";
+import { adoptPictures, picturesOf } from "./xlsx-picture";
+import { namesOf, sheetOf } from "./xlsx-read";
 import { patch } from "./xlsx-write";
+
+let opened = 0;
 
 /** A workbook file that keeps all that it holds, shown or not, from opening to saving. */
 export class XlsxFile {
   /** Which sheet of the file stands behind a key. */
-  private readonly ids: Map<string, number>;
+  private readonly ids = new Map<string, number>();
+  /** The words of the pictures of a sheet, by its number. */
+  private readonly words = new Map<number, PictureWords[]>();
+  private readonly count = ++opened;
 
   private constructor(private readonly workbook: Workbook) {
-    this.ids = new Map(workbook.worksheets.map(({ id }) => [sheetKey(id), id]));
+    for (const sheet of workbook.worksheets) this.know(sheet);
   }
 
   static blank(): XlsxFile {
@@ -21,15 +28,53 @@ export class XlsxFile {
     installChartSupport();
     const workbook = new Workbook();
     await workbook.xlsx.load(bytes);
-    return new XlsxFile(workbook);
+    const file = new XlsxFile(workbook);
+    for (const [name, words] of pictureWords(bytes)) {
+      const sheet = workbook.getWorksheet(name);
+      if (sheet) file.words.set(sheet.id, words);
+    }
+    return file;
+  }
+
+  private know(sheet: Worksheet): string {
+    const key = `file-${this.count}-${sheet.id}`;
+    this.ids.set(key, sheet.id);
+    return key;
+  }
+
+  private sheets(): BookSheet[] {
+    return [...this.ids].flatMap(([key, id]) => {
+      const sheet = this.workbook.worksheets.find((one) => one.id === id);
+      return sheet ? [sheetOf(sheet, key, picturesOf(sheet, this.words.get(id) ?? []))] : [];
+    });
   }
 
   book(): Book {
-    return bookOf(this.workbook);
+    return { sheets: this.sheets(), names: namesOf(this.workbook) };
+  }
+
+  /** Takes in all sheets of another file with its defined names; answers them under their keys here. */
+  insert(other: XlsxFile): Book {
+    const keys = new Set<string>();
+    for (const source of other.workbook.worksheets) {
+      const sheet = this.workbook.importSheet(source);
+      adoptPictures(sheet, other.workbook);
+      const words = other.words.get(source.id);
+      if (words) this.words.set(sheet.id, words);
+      keys.add(this.know(sheet));
+    }
+    const names = namesOf(other.workbook);
+    for (const { name, reference } of names) this.workbook.definedNames.add(reference, name);
+    return { sheets: this.sheets().filter(({ key }) => keys.has(key)), names };
   }
 
   async save(change: BookChange): Promise<Uint8Array> {
-    patch(this.workbook, this.ids, change);
-    return new Uint8Array(await this.workbook.xlsx.writeBuffer());
+    patch(this.workbook, this.ids, this.words, change);
+    const bytes = new Uint8Array(await this.workbook.xlsx.writeBuffer());
+    const words = this.workbook.worksheets.flatMap(({ id, name }) => {
+      const said = this.words.get(id);
+      return said ? [[name, said] as const] : [];
+    });
+    return withPictureWords(bytes, new Map(words));
   }
 }

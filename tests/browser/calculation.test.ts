@@ -42,7 +42,7 @@ describe("calculation at the desk", () => {
   });
 
   test("a function that throws shows an error and stops no other formula", async () => {
-    const desk = await all.open("", () => {
+    const desk = await all.open("?example=functions", () => {
       let kept: unknown;
       type Work = (...given: unknown[]) => unknown;
       Object.defineProperty(globalThis, "CustomFunctions", {
@@ -64,15 +64,15 @@ describe("calculation at the desk", () => {
     expect(await desk.read("N1:N2")).toEqual([[{ error: "#VALUE!" }], [51 / 3 / 16]]);
   });
 
-  test.each(["", "?blank=null", "?blank=empty"])("a blank can is skipped with %j", async (query) => {
-    const desk = await all.open(query);
+  test.each(["", "&blank=null", "&blank=empty"])("a blank can is skipped with %j", async (query) => {
+    const desk = await all.open(`?example=functions${query}`);
     await desk.write("N1:N4", [[20], [""], [30], [40]]);
     await desk.write("N5", "=CANFALL.SC.CAN(N1:N4)");
     expect(await desk.read("N5")).toEqual([[1.5]]); // (20 + 30 + 40) / 3 / 20
   });
 
   test("a blank can that arrives as 0 is a dry can unless the range is wrapped", async () => {
-    const desk = await all.open("?blank=zero");
+    const desk = await all.open("?example=functions&blank=zero");
     await desk.write("N1:N4", [[20], [""], [30], [40]]);
     await desk.write("N5:N6", [["=CANFALL.SC.CAN(N1:N4)"], ['=CANFALL.SC.CAN(IF(N1:N4="","x",N1:N4))']]);
     const [[dry], [wrapped]] = (await desk.read("N5:N6")) as [[{ error: string; message: string }], [number]];
@@ -81,10 +81,10 @@ describe("calculation at the desk", () => {
     expect(wrapped).toBe(1.5);
   });
 
-  test.each(["?blank=zero", "?blank=null", "?blank=empty"])(
+  test.each(["&blank=zero", "&blank=null", "&blank=empty"])(
     "an argument left out takes its default with %j",
     async (query) => {
-      const desk = await all.open(query);
+      const desk = await all.open(`?example=functions${query}`);
       await desk.write("N1:N3", [
         ["=CANFALL.RUNTIME(B2:B26,15,100,9.4)"],
         ['=CANFALL.RUNTIME(B2:B26,15,100,9.4,"can")'],

@@ -51,7 +51,10 @@ export interface Desk {
 }
 
 export interface Desks {
-  /** Opens the page anew and closes the one before; `first` runs in it before any of its own scripts. */
+  /**
+   * Opens the page anew, on the worked sheet of the functions, and closes the one before; `first` runs in it before any
+   * of its own scripts.
+   */
   open(query?: string, first?: () => void): Promise<Desk>;
   close(): Promise<void>;
 }
@@ -67,7 +70,7 @@ export async function desks(): Promise<Desks> {
 
   let before: Page | undefined;
 
-  async function open(query = "", first?: () => void): Promise<Desk> {
+  async function open(query = "?example=functions", first?: () => void): Promise<Desk> {
     await before?.close();
     const page = await browser.newPage({ viewport: { width: 1600, height: 900 } });
     before = page;

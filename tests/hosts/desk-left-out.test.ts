@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { leftOut } from "../../src/desk/left-out";
+import { leftOut, unsavedParts } from "../../src/desk/left-out";
 import type { Grid } from "../../src/hosts/desk-grid";
 
 /** A grid whose workbook holds these parts. */
@@ -8,15 +8,20 @@ const holding = (parts: Record<string, unknown>): Grid => {
   return { api: { getActiveWorkbook: () => ({ save: () => ({ resources }) }) } } as unknown as Grid;
 };
 
+const NOTES = { SHEET_NOTE_PLUGIN: { example: { 3: { 1: { note: "beside the riser" } } } } };
+const FORMATS = { SHEET_CONDITIONAL_FORMATTING_PLUGIN: { example: [{ cfId: "1" }] } };
+
 test("a workbook with nothing but cells and names saves whole", () => {
   const parts = { SHEET_NOTE_PLUGIN: { example: {} }, SHEET_DATA_VALIDATION_PLUGIN: { example: [] } };
-  expect(leftOut(holding({ ...parts, SHEET_DEFINED_NAME_PLUGIN: { a: { name: "a" } } }))).toEqual([]);
+  expect(leftOut({}, unsavedParts(holding({ ...parts, SHEET_DEFINED_NAME_PLUGIN: { a: { name: "a" } } })))).toEqual([]);
 });
 
 test("notes and conditional formats made at the desk are named", () => {
-  const parts = {
-    SHEET_NOTE_PLUGIN: { example: { 3: { 1: { note: "beside the riser" } } } },
-    SHEET_CONDITIONAL_FORMATTING_PLUGIN: { example: [{ cfId: "1" }] },
-  };
-  expect(leftOut(holding(parts))).toEqual(["notes", "conditional formats"]);
+  expect(leftOut({}, unsavedParts(holding({ ...NOTES, ...FORMATS })))).toEqual(["notes", "conditional formats"]);
+});
+
+test("what came with the file is in the saved one too, a change of it is not", () => {
+  const opened = unsavedParts(holding({ ...NOTES, ...FORMATS }));
+  expect(leftOut(opened, opened)).toEqual([]);
+  expect(leftOut(opened, unsavedParts(holding(FORMATS)))).toEqual(["notes"]);
 });

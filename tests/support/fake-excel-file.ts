@@ -1,7 +1,7 @@
 import { Workbook as File } from "@cj-tech-master/excelts";
 import { fromBase64 } from "../../src/hosts/base64";
+import { XlsxFile } from "../../src/hosts/xlsx";
 import { storedFormula } from "../../src/hosts/xlsx-formula";
-import { bookOf } from "../../src/hosts/xlsx-read";
 import type { Workbook } from "./fake-excel-workbook";
 
 /** What may become of the names of a file whose sheets are inserted; nobody promises the first. */
@@ -15,13 +15,11 @@ function arrive(workbook: Workbook, name: string, reference: string, sheet: stri
 
 /** Inserts the sheets of a file at the end; a name of a sheet that is taken gets a number, as Excel does. */
 export async function insertFile(workbook: Workbook, base64: string): Promise<string[]> {
-  const file = new File();
-  await file.xlsx.load(fromBase64(base64));
-  const { sheets, names } = bookOf(file);
-  const ids = sheets.map(({ name, cells }) => {
+  const { sheets, names } = (await XlsxFile.open(fromBase64(base64))).book();
+  const ids = sheets.map(({ name, cells, unlocked }) => {
     const sheet = workbook.add(workbook.sheet(name) ? `${name} (2)` : name);
     for (const { row, column, input } of cells) sheet.set(row, column, input);
-    if (file.getWorksheet(name)!.sheetProtection?.sheet) sheet.protection = { options: { allowFormatCells: false } };
+    if (unlocked) sheet.protection = { options: { allowFormatCells: false } };
     return sheet.id;
   });
   for (const { name, reference } of names) arrive(workbook, name, reference, sheets.at(-1)!.name);

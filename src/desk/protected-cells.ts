@@ -1,0 +1,133 @@
+import { CanceledError, ICommandService } from "@univerjs/core";
+import { columnLetters } from "../hosts/address";
+import { bookOf, type Grid, type Sheet } from "../hosts/desk-grid";
+import type { BookSheet } from "../hosts/xlsx-book";
+
+type Cells = Record<number, Record<number, unknown>>;
+
+/** What changes of the grid say of themselves, as far as it matters here. */
+interface Change {
+  subUnitId?: string;
+  visible?: boolean;
+  trigger?: string;
+  cellValue?: Cells;
+  from?: { subUnitId: string; value: Cells };
+  to?: { subUnitId: string; value: Cells };
+}
+
+const EDIT = "sheet.operation.set-cell-edit-visible";
+const NEXT = "sheet.command.move-selection-enter-tab";
+const TAB = 9;
+const UNDOING = ["univer.command.undo", "univer.command.redo"];
+/** Changes of a sheet's shape, which a protected sheet refuses as a whole. */
+const SHAPES = new Set(
+  [
+    "insert-row",
+    "insert-col",
+    "remove-rows",
+    "remove-col",
+    "move-rows",
+    "move-columns",
+    "reorder-range",
+    "add-worksheet-merge",
+    "remove-worksheet-merge",
+  ].map((name) => `sheet.mutation.${name}`),
+);
+
+const placesIn = (cells: Cells): [number, number][] =>
+  Object.entries(cells).flatMap(([row, line]) =>
+    Object.keys(line ?? {}).map((column): [number, number] => [Number(row), Number(column)]),
+  );
+
+/** Keeps people from changing locked cells of protected sheets; our own code works freely. */
+export class ProtectedCells {
+  /** The cells that may be changed, as `row column`, by the key of a protected sheet. */
+  private unlocked = new Map<string, Set<string>>();
+  private free = 0;
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly say: (sentence: string) => void,
+  ) {
+    grid.injector.get(ICommandService).beforeCommandExecuted(({ id, params }, options) => {
+      if (this.free > 0 || options?.applyFormulaCalculationResult || this.unlocked.size === 0) return;
+      const change: Change = params ?? {};
+      if (id === NEXT && "keycode" in change && change.keycode === TAB)
+        this.next("direction" in change && change.direction === 3);
+      const refusal = this.refusal(id, change);
+      if (!refusal) return;
+      this.say(refusal);
+      throw new CanceledError();
+    });
+  }
+
+  /** Takes what is protected from a file's sheets. */
+  know(sheets: BookSheet[]): void {
+    for (const { key, unlocked } of sheets) if (unlocked) this.unlocked.set(key, new Set(unlocked));
+  }
+
+  forget(): void {
+    this.unlocked.clear();
+  }
+
+  /** Runs our own code, which may change any cell. */
+  async freely<T>(work: () => Promise<T>): Promise<T> {
+    this.free += 1;
+    try {
+      return await work();
+    } finally {
+      this.free -= 1;
+    }
+  }
+
+  private refusal(id: string, { subUnitId, visible, trigger, cellValue, from, to }: Change): string | undefined {
+    if (trigger && UNDOING.includes(trigger)) return undefined;
+    if (id === EDIT && visible) {
+      const cell = bookOf(this.grid).getActiveSheet().getSelection()?.getCurrentCell();
+      const sheet = bookOf(this.grid).getActiveSheet();
+      return cell ? this.locked(sheet.getSheetId(), [[cell.actualRow, cell.actualColumn]]) : undefined;
+    }
+    if (subUnitId && SHAPES.has(id) && this.unlocked.has(subUnitId)) {
+      return `The sheet ${this.sheet(subUnitId)?.getSheetName() ?? ""} is protected: its rows and columns stay as they are`;
+    }
+    if (id === "sheet.mutation.set-range-values" && subUnitId && cellValue) {
+      return this.locked(subUnitId, placesIn(cellValue));
+    }
+    if (id === "sheet.mutation.move-range" && from && to) {
+      return this.locked(from.subUnitId, placesIn(from.value)) ?? this.locked(to.subUnitId, placesIn(to.value));
+    }
+    return undefined;
+  }
+
+  private sheet(key: string): Sheet | undefined {
+    return bookOf(this.grid)
+      .getSheets()
+      .find((one) => one.getSheetId() === key);
+  }
+
+  /** What is wrong with changing these cells of a sheet. */
+  private locked(key: string, places: [number, number][]): string | undefined {
+    const open = this.unlocked.get(key);
+    const first = open && places.find(([row, column]) => !open.has(`${row} ${column}`));
+    if (!first) return undefined;
+    const [row, column] = first;
+    const formula = this.sheet(key)?.getRange(row, column).getFormula();
+    return `${columnLetters(column + 1)}${row + 1} is a protected ${formula ? "formula " : ""}cell`;
+  }
+
+  /** On a protected sheet Tab goes to the next cell that may be changed. */
+  private next(backwards: boolean): void {
+    const sheet = bookOf(this.grid).getActiveSheet();
+    const open = this.unlocked.get(sheet.getSheetId());
+    const cell = sheet.getSelection()?.getCurrentCell();
+    if (!open || open.size === 0 || !cell) return;
+    const places = [...open].map((place) => place.split(" ").map(Number) as [number, number]);
+    places.sort(([row, column], [otherRow, otherColumn]) => row - otherRow || column - otherColumn);
+    const behind = ([row, column]: [number, number]) => row - cell.actualRow || column - cell.actualColumn;
+    const found = backwards
+      ? (places.filter((place) => behind(place) < 0).at(-1) ?? places.at(-1)!)
+      : (places.find((place) => behind(place) > 0) ?? places[0]!);
+    setTimeout(() => sheet.getRange(found[0], found[1]).activate());
+    throw new CanceledError();
+  }
+}
