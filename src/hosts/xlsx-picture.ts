@@ -63,6 +63,9 @@ export function adoptPictures(sheet: Worksheet, source: Workbook): void {
     const { bytes, extension } = content;
     image.imageId = String(sheet.workbook.addImage({ buffer: bytes as Buffer, extension }));
   }
-  const drawing = (sheet as unknown as { _drawing?: { name?: string } })._drawing;
-  delete drawing?.name;
+}
+
+/** Lets the file library name all drawings anew: it would give a new one the name of one that was read. */
+export function unnameDrawings(workbook: Workbook): void {
+  for (const sheet of workbook.worksheets) delete (sheet as unknown as { _drawing?: { name?: string } })._drawing?.name;
 }

@@ -2,7 +2,7 @@ import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import type { Book, BookChange, BookSheet } from "./xlsx-book";
 import { type PictureWords, pictureWords, withPictureWords } from "./xlsx-drawing";
-import { adoptPictures, picturesOf } from "./xlsx-picture";
+import { adoptPictures, picturesOf, unnameDrawings } from "./xlsx-picture";
 import { namesOf, sheetOf } from "./xlsx-read";
 import { patch } from "./xlsx-write";
 
@@ -70,6 +70,7 @@ export class XlsxFile {
 
   async save(change: BookChange): Promise<Uint8Array> {
     patch(this.workbook, this.ids, this.words, change);
+    unnameDrawings(this.workbook);
     const bytes = new Uint8Array(await this.workbook.xlsx.writeBuffer());
     const words = this.workbook.worksheets.flatMap(({ id, name }) => {
       const said = this.words.get(id);
