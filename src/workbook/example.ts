@@ -99,17 +99,17 @@ const LIMITS: Entries = {
 };
 
 const WATER: Entries = {
-  Pot_Use_mL: 180,
-  Capture_Factor: 1.2,
+  Pot_Use_mL: 400,
+  Capture_Factor: 1.5,
   Multiplier_Basis: "low quarter",
   Leaching_Fraction: 0.1,
   Leaching_Rule: "larger",
   Take_Up_mm: 4,
   Rest_min: 30,
   Water_Days: 300,
-  Water_Price: 1.6,
-  Water_Price_Low: 0.9,
-  Water_Price_High: 3.2,
+  Water_Price: 2.34,
+  Water_Price_Low: 1.2,
+  Water_Price_High: 3.5,
   In_Bed_Share: 0.8,
   Pump_kPa: 320,
   Pump_Efficiency: 0.55,

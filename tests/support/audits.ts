@@ -1,6 +1,7 @@
 import { AUDIT_SHEETS } from "../../src/workbook/audit";
 import { buildWorkbook, type Entries, namesOf } from "../../src/workbook/build";
 import { firstCell } from "../../src/workbook/places";
+import type { SheetSpec } from "../../src/workbook/sheet-spec";
 import { formulaResults } from "./formula-results";
 import { converted } from "./libreoffice";
 
@@ -15,30 +16,33 @@ export interface Calculated {
   places: readonly string[];
 }
 
-function placeOfName(name: string): string {
-  const spec = AUDIT_SHEETS.find((one) => namesOf(one).has(name));
+function placeOfName(sheets: readonly SheetSpec[], name: string): string {
+  const spec = sheets.find((one) => namesOf(one).has(name));
   if (!spec) throw new Error(`there is no cell named ${name}`);
   return `${spec.name}!${firstCell(namesOf(spec).get(name)!)}`;
 }
 
-function placeOfCheck(sheet: string, label: string): string {
-  const { cells } = AUDIT_SHEETS.find(({ name }) => name === sheet)!;
+function placeOfCheck(sheets: readonly SheetSpec[], sheet: string, label: string): string {
+  const { cells } = sheets.find(({ name }) => name === sheet)!;
   const row = (at: string) => /\d+/.exec(at)![0];
   const rows = cells.filter(({ kind, value }) => kind === "label" && value === label).map(({ at }) => row(at));
   const said = cells.find(({ at, kind, formula }) => kind === "note" && formula && rows.includes(row(at)))!;
   return `${sheet}!${firstCell(said.at)}`;
 }
 
-/** Audits with these entries, calculated by LibreOffice in one run. */
-export async function calculated(all: readonly Entries[]): Promise<Calculated[]> {
-  const files = await Promise.all(all.map((entries) => buildWorkbook(AUDIT_SHEETS, entries)));
+/** Audits with these entries, or some of their sheets, calculated by LibreOffice in one run. */
+export async function calculated(
+  all: readonly Entries[],
+  sheets: readonly SheetSpec[] = AUDIT_SHEETS,
+): Promise<Calculated[]> {
+  const files = await Promise.all(all.map((entries) => buildWorkbook(sheets, entries)));
   const results = await Promise.all((await converted(files, "xlsx")).map(formulaResults));
   return results.map((found) => {
     const at = (place: string) => found.get(place) ?? "";
     return {
       at,
-      named: (name) => at(placeOfName(name)),
-      check: (sheet, label) => String(at(placeOfCheck(sheet, label))),
+      named: (name) => at(placeOfName(sheets, name)),
+      check: (sheet, label) => String(at(placeOfCheck(sheets, sheet, label))),
       places: [...found.keys()],
     };
   });

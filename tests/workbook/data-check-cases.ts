@@ -15,3 +15,33 @@ export const withReading = (reading: string | number) => {
   readings[2]![3] = reading;
   return readings;
 };
+
+const CANS = [
+  "Readings",
+  "Positions",
+  "Blank places",
+  "Number of cans",
+  "Can spacing",
+  "Edge cans",
+  "Mean catch",
+  "Wind",
+  "Rate",
+  "Cans against heads",
+  "Clock",
+  "A very wet can",
+];
+const HEADS = [
+  "Pressure",
+  "Before and after",
+  "Buckets",
+  "Flow from head to head",
+  "Flow against the maker's",
+  "Meter",
+  "Caught / metered",
+];
+
+/** Every data check, by its sheet and label. */
+export const DATA_CHECKS = [
+  ...CANS.map((label) => ["Cans", label] as const),
+  ...HEADS.map((label) => ["Heads", label] as const),
+];

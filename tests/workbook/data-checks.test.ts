@@ -1,46 +1,32 @@
 import { beforeAll, describe, expect, it } from "vitest";
+import { namesOf } from "../../src/workbook/build";
 import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
+import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import { BLOCK } from "../../src/workbook/sheets/block";
+import { CANS } from "../../src/workbook/sheets/cans";
+import { HEADS } from "../../src/workbook/sheets/heads";
 import { type Calculated, calculated } from "../support/audits";
 import { CAN_CASES } from "./can-check-cases";
+import { DATA_CHECKS } from "./data-check-cases";
 import { HEAD_CASES } from "./head-check-cases";
 
-const CANS = [
-  "Readings",
-  "Positions",
-  "Blank places",
-  "Number of cans",
-  "Can spacing",
-  "Edge cans",
-  "Mean catch",
-  "Wind",
-  "Rate",
-  "Cans against heads",
-  "Clock",
-  "A very wet can",
-];
-const HEADS = [
-  "Pressure",
-  "Before and after",
-  "Buckets",
-  "Flow from head to head",
-  "Flow against the maker's",
-  "Meter",
-  "Caught / metered",
-];
-
-const CHECKS = [...CANS.map((label) => ["Cans", label] as const), ...HEADS.map((label) => ["Heads", label] as const)];
+/** The rate that the Results sheet gives, as the plain mean: these cases have arithmetic with it. */
+const RATE: SheetSpec = {
+  name: "Results",
+  widths: [],
+  cells: [{ at: "A1", kind: "answer", name: "Used_MAR", formula: "Mean_Rate_mmh" }],
+};
+const SHEETS = [BLOCK, CANS, HEADS, RATE];
+const TYPED = new Set(SHEETS.flatMap((sheet) => [...namesOf(sheet).keys()]));
+const EXAMPLE_TYPED = Object.fromEntries(Object.entries(EXAMPLE_ENTRIES).filter(([name]) => TYPED.has(name)));
 const CASES = [...CAN_CASES, ...HEAD_CASES];
 
 describe("data checks, calculated by LibreOffice", () => {
   let audits: Map<string, Calculated>;
   beforeAll(async () => {
-    const results = await calculated([
-      {},
-      EXAMPLE_ENTRIES,
-      ...CASES.map(({ typed }) => ({ ...EXAMPLE_ENTRIES, ...typed })),
-    ]);
-    const titles = ["the blank form", "the example", ...CASES.map(({ title }) => title)];
-    audits = new Map(titles.map((title, i) => [title, results[i]!]));
+    const all = CASES.map(({ typed }) => ({ ...EXAMPLE_TYPED, ...typed }));
+    const results = await calculated(all, SHEETS);
+    audits = new Map(CASES.map(({ title }, i) => [title, results[i]!]));
   });
   const said = (title: string, sheet: string, label: string) => audits.get(title)!.check(sheet, label);
 
@@ -48,17 +34,8 @@ describe("data checks, calculated by LibreOffice", () => {
     expect(expected.map(([sheet, label]) => [sheet, label, said(title, sheet, label)])).toEqual(expected);
   });
 
-  it("raise nothing on the example", () => {
-    const raised = CHECKS.filter(([sheet, label]) => !["", "ok"].includes(said("the example", sheet, label)));
-    expect(raised).toEqual([]);
-  });
-
-  it("say nothing on the blank form", () => {
-    expect(CHECKS.filter(([sheet, label]) => said("the blank form", sheet, label) !== "")).toEqual([]);
-  });
-
   it("each have a case", () => {
     const tried = CASES.flatMap(({ said }) => said.map(([sheet, label]) => `${sheet} ${label}`));
-    expect(CHECKS.filter(([sheet, label]) => !tried.includes(`${sheet} ${label}`))).toEqual([]);
+    expect(DATA_CHECKS.filter(([sheet, label]) => !tried.includes(`${sheet} ${label}`))).toEqual([]);
   });
 });

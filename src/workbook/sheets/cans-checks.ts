@@ -22,7 +22,7 @@ const near = (times: number) =>
 const far = (gap: string) => `IF(ISNUMBER(${gap}),${gap}>${EDGE}+1E-9,FALSE)`;
 const SIDES = ["Left", "Right", "Top", "Bottom"] as const;
 const farSides = SIDES.map((side) => `IF(${far(`Gap_${side}_m`)}," ${side.toLowerCase()}","")`).join("&");
-const ratio = "Mean_Rate_mmh*Block_Area_m2/Bed_Flow_Lh";
+const ratio = "Used_MAR*Block_Area_m2/Bed_Flow_Lh";
 const clock = "MOD(Test_Stop-Test_Start,1)*1440";
 
 /** Everything that is looked at before a figure is believed; wrongCount and firstWrong are cells. */
@@ -86,7 +86,7 @@ export const canChecks = (wrongCount: string, firstWrong: string): readonly Data
   check(
     "Cans against heads",
     [
-      "OR(COUNT(Mean_Rate_mmh,Block_Area_m2,Bed_Flow_Lh)<3,N(Bed_Flow_Lh)<=0)",
+      "OR(COUNT(Used_MAR,Block_Area_m2,Bed_Flow_Lh)<3,N(Bed_Flow_Lh)<=0)",
       '"not checked: needs bucket flows on Heads, heads and sides on Block"',
     ],
     [

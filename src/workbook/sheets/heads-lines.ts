@@ -106,8 +106,8 @@ export const METER_LINES: readonly (string | Field)[] = [
     unit: "L",
     name: "Caught_Test_L",
     format: "#,##0",
-    formula: 'IF(COUNT(Mean_Depth_mm,Block_Area_m2)=2,Mean_Depth_mm*Block_Area_m2,"")',
-    note: "Mean depth × area: 1 mm on 1 m² is 1 L.",
+    formula: 'IF(COUNT(Used_MAR,Test_Minutes,Block_Area_m2)=3,Used_MAR*Test_Minutes/60*Block_Area_m2,"")',
+    note: "Mean rate (Results) × minutes × area: 1 mm on 1 m² is 1 L.",
   },
   {
     label: "Caught / metered",

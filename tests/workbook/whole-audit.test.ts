@@ -1,0 +1,56 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import { AUDIT_SHEETS } from "../../src/workbook/audit";
+import { type Entries, namesOf } from "../../src/workbook/build";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
+import { firstCell } from "../../src/workbook/places";
+import { type Calculated, calculated } from "../support/audits";
+import { DATA_CHECKS } from "./data-check-cases";
+
+const named = AUDIT_SHEETS.flatMap((spec) => {
+  const typed = new Set(
+    spec.cells.flatMap(({ at, kind }) => (kind === "input" || kind === "reading" ? [firstCell(at)] : [])),
+  );
+  return [...namesOf(spec)].flatMap(([name, range]) => (typed.has(firstCell(range)) ? [name] : []));
+});
+const everywhere = (value: string | number): Entries => Object.fromEntries(named.map((name) => [name, value]));
+const over = (value: string | number): Entries => ({
+  ...EXAMPLE_ENTRIES,
+  ...everywhere(value),
+  Cans_Readings: EXAMPLE_ENTRIES.Cans_Readings!,
+});
+const errors = ({ places, at }: Calculated) =>
+  places.filter((place) => /^(#|Err:)/.test(String(at(place)))).map((place) => `${place} ${at(place)}`);
+
+describe("a whole audit, calculated by LibreOffice", () => {
+  let blank: Calculated;
+  let example: Calculated;
+  let zeros: Calculated;
+  let negatives: Calculated;
+  let texts: Calculated;
+  beforeAll(async () => {
+    [blank, example, zeros, negatives, texts] = (await calculated([
+      {},
+      EXAMPLE_ENTRIES,
+      over(0),
+      over(-1),
+      over("twelve"),
+    ])) as [Calculated, Calculated, Calculated, Calculated, Calculated];
+  });
+
+  it("shows no error value while nothing is filled in", () => {
+    expect(errors(blank)).toEqual([]);
+  });
+
+  it("shows no error value on the example, and no data check speaks", () => {
+    expect(errors(example)).toEqual([]);
+    expect(DATA_CHECKS.filter(([sheet, label]) => !["", "ok"].includes(example.check(sheet, label)))).toEqual([]);
+  });
+
+  it("has no data check that speaks on the blank form", () => {
+    expect(DATA_CHECKS.filter(([sheet, label]) => blank.check(sheet, label) !== "")).toEqual([]);
+  });
+
+  it("shows no error value where zeros, negatives or words were pasted over the checks of typing", () => {
+    expect([errors(zeros), errors(negatives), errors(texts)]).toEqual([[], [], []]);
+  });
+});
