@@ -12,6 +12,9 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/annuity.test.ts": ["annuity"],
   "tests/core/application/leaching.test.ts": ["correctedRunTime"],
   "tests/core/application/pulses.test.ts": ["pulses"],
+  "tests/core/cost/tariffs.test.ts": ["blockTariffCost", "hourlyPowerCost"],
+  "tests/core/cost/upgrade.test.ts": ["netPresentValue", "payingWaterPrice", "simplePayback", "upgradeCost"],
+  "tests/core/cost/yearly-cost.test.ts": ["costRange", "drainedFertiliserCost", "yearlyCost"],
   "tests/core/generator.test.ts": ["Generator"],
   "tests/core/layout/bed-figures.test.ts": [
     "bedRunTime",

@@ -4,7 +4,10 @@ import { drainedShare, grossDepth, leachingMultiplier } from "../../src/core/app
 import { pulses } from "../../src/core/application/pulses";
 import { caughtRate, headRate } from "../../src/core/application/rate";
 import { runTime } from "../../src/core/application/run-time";
+import { blockTariffCost } from "../../src/core/cost/block-tariff";
+import { powerCost, pumpingEnergy } from "../../src/core/cost/energy";
 import { annualCost } from "../../src/core/cost/price";
+import { savedShare } from "../../src/core/cost/upgrade";
 import { annualWater } from "../../src/core/cost/water";
 import { BUILT_IN_LIMITS } from "../../src/core/limits";
 import { mean } from "../../src/core/readings";
@@ -52,6 +55,7 @@ export const CALLS = {
   annualCost,
   annualWater,
   bcaShare,
+  blockTariffCost,
   caughtDepth,
   caughtRate,
   christiansen,
@@ -66,8 +70,11 @@ export const CALLS = {
   normalCdf,
   normalQuantile,
   patchSchedulingCoefficient,
+  powerCost,
+  pumpingEnergy,
   quarterSchedulingCoefficient,
   runTime,
+  savedShare,
   schedulingCoefficient,
   shareSchedulingCoefficient,
   pulseNumber: (...values: Parameters<typeof pulses>) => pulses(...values).number,

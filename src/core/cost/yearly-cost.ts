@@ -1,0 +1,79 @@
+import { zeroOrMore } from "../checks";
+import { blockTariffCost, type PriceStep } from "./block-tariff";
+import { powerCost } from "./energy";
+import { drainedFertiliserCost } from "./fertiliser";
+
+/** What a year takes, before and after a change each once. */
+export interface Year {
+  /** [kL a year], 0 or more */
+  water: number;
+  /** Pumping [kWh per kL], more than 0 */
+  energy: number;
+  /** Share of the water that drains, from 0 to 1 */
+  drained: number;
+  /** Fertiliser in the drained water [mg/L], 0 or more */
+  concentration: number;
+  /** Work on this watering [h a year], 0 or more */
+  hours: number;
+}
+
+/** The prices of a year. */
+export interface Prices {
+  /** Of water, by steps */
+  water: readonly PriceStep[];
+  /** Of power, the mean over the hours in which it runs [currency per kWh], 0 or more */
+  power: number;
+  /** Of fertiliser [currency per kg], more than 0 */
+  fertiliser: number;
+  /** Of an hour of work [currency per h], 0 or more */
+  wage: number;
+}
+
+/** Costs of a year, each apart [currency a year]. */
+export interface YearlyCost {
+  water: number;
+  power: number;
+  fertiliser: number;
+  labour: number;
+  total: number;
+}
+
+/**
+ * Costs of watering in a year, each apart.
+ *
+ *     water by price steps;  power V E p;  fertiliser V s c p / 1000;  labour hours times wage;  total their sum
+ *
+ * @param year Water, energy, drained share, fertiliser in it, and hours of work
+ * @param prices Prices of water, power, fertiliser and work
+ * @returns Costs [currency a year], each 0 or more, and their total
+ * @throws InputError if a value is out of its range
+ * @source common practice
+ */
+export function yearlyCost(year: Year, prices: Prices): YearlyCost {
+  const water = blockTariffCost(year.water, prices.water);
+  const power = powerCost(year.water, year.energy, prices.power);
+  const fertiliser = drainedFertiliserCost(year.water, year.drained, year.concentration, prices.fertiliser);
+  const labour = zeroOrMore("hours", year.hours, "h") * zeroOrMore("wage", prices.wage, "per h");
+  return { water, power, fertiliser, labour, total: water + power + fertiliser + labour };
+}
+
+/** Something at a low, a likely and a high price. */
+export interface Range<Value> {
+  low: Value;
+  likely: Value;
+  high: Value;
+}
+
+/**
+ * Costs of a year at low, likely and high prices.
+ *
+ * @param year As for `yearlyCost`
+ * @param prices Three sets of prices
+ * @returns Three sets of costs; in rising order where the prices are
+ * @throws InputError as `yearlyCost`
+ * @source common practice
+ */
+export function costRange(year: Year, prices: Range<Prices>): Range<YearlyCost> {
+  const at = (which: keyof Range<Prices>) => yearlyCost(year, prices[which]);
+  return { low: at("low"), likely: at("likely"), high: at("high") };
+}
