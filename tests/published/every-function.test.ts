@@ -25,7 +25,7 @@ const ELSEWHERE: Record<string, string[]> = {
     "upgradeCapital",
     "waterFactor",
   ],
-  "tests/core/layout/can-plan-error.test.ts": ["canPlanError", "rateAt", "readAt"],
+  "tests/core/layout/can-plan-error.test.ts": ["canIndices", "canPlanError", "rateAt", "readAt"],
   "tests/core/layout/can-plan.test.ts": ["canPlaces", "canPlan", "meetsHeads"],
   "tests/core/layout/heads.test.ts": [
     "caution",
@@ -86,6 +86,7 @@ const WITHIN: Record<string, string> = {
   elevationOf: "airPressure",
   humidities: "actualPressure",
   judged: "judgement",
+  lowest: "canIndices",
   latitudeOf: "sunsetAngle",
   overDriest: "judgement",
   stamp: "overlap",

@@ -1,26 +1,10 @@
 import { areaWeights, weightedChristiansen, weightedLowQuarter, weightedMean } from "../pattern/weights";
-import { mean } from "../readings";
-import { christiansen } from "../uniformity/christiansen";
-import { distributionUniformity } from "../uniformity/distribution";
+import { type CanIndices, canIndices, lowest } from "./can-indices";
 import { canPlaces } from "./can-places";
 import type { CanPlan } from "./can-plan";
-import { checkWet, type DRY_SPOTS, overDriest } from "./judgement";
+import { checkWet, overDriest } from "./judgement";
 import type { Coverage } from "./overlap";
 import { readAt } from "./read-at";
-
-const FEWEST = 4;
-
-/** What a test reads. */
-export interface CanIndices {
-  /** Mean rate [mm/h]. */
-  meanRate: number;
-  /** CU [%]. */
-  christiansen: number;
-  /** DU of the low quarter [%]. */
-  distribution: number;
-  /** Mean over driest can or cell. */
-  driestCoefficient: number | typeof DRY_SPOTS;
-}
 
 /** A plan of cans against the bed that it is to measure. */
 export interface CanPlanError {
@@ -56,8 +40,8 @@ export function canPlanError(coverage: Coverage, plan: CanPlan): CanPlanError {
   const areas = places.map(({ column, row }) => strips[row]?.[column] as number);
   const meanRate = weightedMean(caught, areas);
   return {
-    bed: plainIndices(coverage.rates.values),
-    plain: plainIndices(caught),
+    bed: canIndices(coverage.rates.values),
+    plain: canIndices(caught),
     weighted: {
       meanRate,
       christiansen: weightedChristiansen(caught, areas),
@@ -65,18 +49,4 @@ export function canPlanError(coverage: Coverage, plan: CanPlan): CanPlanError {
       driestCoefficient: overDriest(meanRate, lowest(caught)),
     },
   };
-}
-
-function plainIndices(rates: Float64Array): CanIndices {
-  const meanRate = mean(rates, FEWEST);
-  return {
-    meanRate,
-    christiansen: christiansen(rates, meanRate),
-    distribution: distributionUniformity(rates, meanRate),
-    driestCoefficient: overDriest(meanRate, lowest(rates)),
-  };
-}
-
-function lowest(rates: Float64Array): number {
-  return rates.reduce((low, rate) => Math.min(low, rate), Infinity);
 }

@@ -1,10 +1,8 @@
 import { InputError } from "../../core/errors";
-import { DRY_SPOTS, overDriest } from "../../core/layout/judgement";
+import { canIndices } from "../../core/layout/can-indices";
+import { DRY_SPOTS } from "../../core/layout/judgement";
 import { readAt } from "../../core/layout/read-at";
 import { type CanField, ratesRead } from "../../core/pattern/can-field";
-import { mean } from "../../core/readings";
-import { christiansen } from "../../core/uniformity/christiansen";
-import { distributionUniformity } from "../../core/uniformity/distribution";
 import { figure } from "../figure";
 import type { Planned } from "./plan-messages";
 
@@ -16,18 +14,12 @@ export const CAN_ROWS = [
   "SC at the cans, driest",
 ] as const;
 
-const FEWEST = 4;
-
 function cellsOf(rates: Float64Array): Record<string, string> {
-  const m = mean(rates, FEWEST);
-  const driest = overDriest(
-    m,
-    rates.reduce((low, rate) => Math.min(low, rate), Infinity),
-  );
+  const { meanRate, christiansen, distribution, driestCoefficient: driest } = canIndices(rates);
   const cells = [
-    figure(m),
-    figure(christiansen(rates, m)),
-    figure(distributionUniformity(rates, m)),
+    figure(meanRate),
+    figure(christiansen),
+    figure(distribution),
     driest === DRY_SPOTS ? driest : figure(driest),
   ];
   return Object.fromEntries(CAN_ROWS.map((row, index) => [row, cells[index]!]));

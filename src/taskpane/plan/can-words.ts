@@ -1,4 +1,5 @@
-import type { CanIndices, CanPlanError } from "../../core/layout/can-plan-error";
+import type { CanIndices } from "../../core/layout/can-indices";
+import type { CanPlanError } from "../../core/layout/can-plan-error";
 import { DRY_SPOTS } from "../../core/layout/judgement";
 import { figure } from "../figure";
 

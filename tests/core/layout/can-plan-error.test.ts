@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { canIndices } from "../../../src/core/layout/can-indices";
 import { canPlaces } from "../../../src/core/layout/can-places";
-import { canPlan } from "../../../src/core/layout/can-plan";
+import { type CanPlan, canPlan } from "../../../src/core/layout/can-plan";
 import { canPlanError } from "../../../src/core/layout/can-plan-error";
 import { coverage, type Plan } from "../../../src/core/layout/coverage";
 import { judgement } from "../../../src/core/layout/judgement";
-import { namedProfile, rateAt } from "../../../src/core/layout/profile";
+import { namedProfile, rateAt, type ShapeName } from "../../../src/core/layout/profile";
 import { readAt } from "../../../src/core/layout/read-at";
 import { planOf } from "./plans";
 
@@ -63,6 +64,47 @@ describe("the simulated error of a plan of cans", () => {
     expect(evenness[3]! - evenness[0]!).toBeGreaterThan(10);
     const coefficients = found.map(({ driestCoefficient }) => driestCoefficient as number);
     expect([...coefficients].sort((a, b) => b - a)).toEqual(coefficients);
+  });
+});
+
+describe("cans at half the spacing of the heads", () => {
+  const BED = 12;
+  const layout = (throwOfHead: number, shape: ShapeName) =>
+    coverage(
+      planOf({ width: BED, length: BED, spacing: 4, rowSpacing: 4, profile: namedProfile(shape, throwOfHead, 400) }),
+    );
+  /** A square of cans about the middle of the bed. */
+  const square = (lines: number, spacing: number): CanPlan => {
+    const places = Array.from({ length: lines }, (_, i) => BED / 2 + (i - (lines - 1) / 2) * spacing);
+    const grid = { across: places, along: places, count: lines ** 2, spacing, rowSpacing: spacing, warnings: [] };
+    return { width: BED, length: BED, ...grid };
+  };
+
+  // computed for the trade's notes: 36 cans at half the head spacing did worse than 25 at 0.6 of it
+  it.each([
+    [2.8, "triangular"],
+    [3, "ring"],
+    [4, "triangular"],
+    [4, "ring"],
+    [4, "uniform"],
+    [5, "triangular"],
+  ] as const)("mislead, though they are 36, more than 25 at 0.6 of it: throw %d m, %s", (throwOfHead, shape) => {
+    const bed = layout(throwOfHead, shape);
+    const miss = (plan: CanPlan) => {
+      const { bed: whole, plain } = canPlanError(bed, plan);
+      return Math.abs(plain.christiansen - whole.christiansen);
+    };
+    expect(miss(square(6, 2))).toBeGreaterThan(2 * miss(square(5, 2.4)));
+  });
+});
+
+describe("the indices of cans", () => {
+  it("are those of every test, and dry spots under a twentieth of the mean", () => {
+    expect(canIndices(Float64Array.of(8, 10, 12, 10)).driestCoefficient).toBe(1.25);
+    expect(canIndices(Float64Array.of(0.4, 10, 19.6, 10)).driestCoefficient).toBe("dry spots");
+    expect(() => canIndices(Float64Array.of(0, 0, 0, 0))).toThrow(
+      expect.objectContaining({ message: "readings must have a mean above 0, got 0" }),
+    );
   });
 });
 
