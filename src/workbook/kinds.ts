@@ -10,6 +10,7 @@ const ink = (colour: string) => ({ argb: `FF${colour.slice(1).toUpperCase()}` })
 const font = (look: Partial<Font>): Partial<Font> => ({ name: "Calibri", size: 11, ...look });
 const line = { style: "thin", color: ink("#8c6d2f") } as const;
 const faint = { style: "hair", color: ink("#9a9a9a") } as const;
+const white = { style: "thin", color: ink("#ffffff") } as const;
 const pale = { style: "hair", color: ink("#c8c8c8") } as const;
 const box = (edge: typeof line | typeof faint) => ({ top: edge, left: edge, bottom: edge, right: edge });
 
@@ -54,21 +55,21 @@ const LOOKS: Record<Kind, Look> = {
     alignment: { horizontal: "left", indent: 1, wrapText: true, vertical: "middle" },
   },
   rate: {
-    font: { size: 8 },
-    border: { top: pale, left: pale, right: pale },
+    font: font({ size: 8 }),
+    border: { top: white, left: white, right: white },
     alignment: { horizontal: "center", vertical: "middle", shrinkToFit: true },
   },
   symbol: {
-    font: { size: 7, bold: true },
-    border: { bottom: pale, left: pale, right: pale },
+    font: font({ size: 7, bold: true }),
+    border: { bottom: white, left: white, right: white },
     alignment: { horizontal: "center", vertical: "middle", shrinkToFit: true },
   },
   entry: {
-    font: { size: 9 },
+    font: font({ size: 9 }),
     border: { bottom: pale },
     alignment: { horizontal: "left", wrapText: true, vertical: "middle" },
   },
-  signature: { border: { bottom: faint }, alignment: { vertical: "bottom" } },
+  signature: { font: font({}), border: { bottom: faint }, alignment: { vertical: "bottom" } },
   caution: {
     font: font({ bold: true, color: ink("#543005") }),
     border: { left: { style: "thick", color: ink("#8c510a") } },

@@ -6,7 +6,7 @@ import {
   allColumns,
   allRows,
   alongCell,
-  CLASSES,
+  DRY_LIMIT,
   type Fact,
   factCell,
   factLabel,
@@ -26,8 +26,8 @@ function reach(all: typeof allRows, place: (index: number) => string, count: num
 }
 
 function dryCorner(row: "first" | "last", column: "first" | "last"): string {
-  const at = `INDEX(${CLASSES},2*${end(row, allRows)}-1,${end(column, allColumns)})`;
-  return `IF(ISNUMBER(${at}),IF(${at}<=2,1,0),0)`;
+  const at = `INDEX(${SOURCE},${end(row, allRows)},${end(column, allColumns)})`;
+  return `IF(ISNUMBER(${at}),IF(${at}<${DRY_LIMIT},1,0),0)`;
 }
 
 /** First and last line that holds a dry can, as a span from 0. */

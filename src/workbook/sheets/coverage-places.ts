@@ -5,7 +5,6 @@ import { cellAt } from "../places";
 export const TOP = 14;
 const LEFT = 2;
 const SOURCE_LEFT = 25;
-const CLASS_LEFT = 46;
 const absolute = (row: number, column: number) => cellAt(row, column).replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
 const block = (left: number, rows: number, first = TOP) =>
   `${absolute(first, left)}:${absolute(first + rows - 1, left + MOST_ACROSS - 1)}`;
@@ -23,23 +22,19 @@ export const SOURCE_ALONG = `${absolute(TOP, SOURCE_LEFT - 1)}:${absolute(TOP + 
 export const acrossCell = (j: number) => absolute(TOP - 1, SOURCE_LEFT + j);
 export const alongCell = (i: number) => absolute(TOP + i, SOURCE_LEFT - 1);
 
-/** Classes, each twice, so that they lie as the picture does. */
-export const classCell = (i: number, j: number, twin: 0 | 1) => cellAt(TOP + 2 * i + twin, CLASS_LEFT + j);
-export const CLASSES = block(CLASS_LEFT, 2 * MOST_ALONG);
-
 /** What is worked out for each column of cans stands above the source block, one quantity a row. */
 export const COLUMN_ROWS = { cans: 3, before: 4, after: 5, from: 6, to: 7, heads: 8, dry: 9, first: 10, last: 11 };
-/** What is worked out for each row of cans stands right of the classes, one quantity a column. */
+/** What is worked out for each row of cans stands right of the source block, one quantity a column. */
 export const ROW_COLUMNS = {
-  cans: 67,
-  before: 68,
-  after: 69,
-  from: 70,
-  to: 71,
-  heads: 72,
-  dry: 73,
-  first: 74,
-  last: 75,
+  cans: 46,
+  before: 47,
+  after: 48,
+  from: 49,
+  to: 50,
+  heads: 51,
+  dry: 52,
+  first: 53,
+  last: 54,
 };
 export type Quantity = keyof typeof COLUMN_ROWS;
 
@@ -51,10 +46,6 @@ export const sourceColumn = (j: number) =>
   `${absolute(TOP, SOURCE_LEFT + j)}:${absolute(TOP + MOST_ALONG - 1, SOURCE_LEFT + j)}`;
 export const sourceRow = (i: number) =>
   `${absolute(TOP + i, SOURCE_LEFT)}:${absolute(TOP + i, SOURCE_LEFT + MOST_ACROSS - 1)}`;
-export const classColumn = (j: number) =>
-  `${absolute(TOP, CLASS_LEFT + j)}:${absolute(TOP + 2 * MOST_ALONG - 1, CLASS_LEFT + j)}`;
-export const classRow = (i: number) =>
-  `${absolute(TOP + 2 * i, CLASS_LEFT)}:${absolute(TOP + 2 * i, CLASS_LEFT + MOST_ACROSS - 1)}`;
 
 const FACTS = [
   "width",
@@ -87,7 +78,7 @@ const FACTS = [
   "where",
 ] as const;
 export type Fact = (typeof FACTS)[number];
-const FACT_COLUMN = 78;
+const FACT_COLUMN = 57;
 
 /** Facts of the whole picture, one a row. */
 export const factRow = (fact: Fact) => TOP + FACTS.indexOf(fact);
@@ -96,7 +87,13 @@ export const factCell = (fact: Fact) => absolute(factRow(fact), FACT_COLUMN);
 
 /** The legend, one line a class. */
 export const LEGEND_TOP = 5;
-export const CLASS_STARTS = `${absolute(LEGEND_TOP, FACT_COLUMN)}:${absolute(LEGEND_TOP + 6, FACT_COLUMN)}`;
+const legendColumn = (offset: number) =>
+  `${absolute(LEGEND_TOP, FACT_COLUMN + offset)}:${absolute(LEGEND_TOP + 6, FACT_COLUMN + offset)}`;
 export const classStart = (index: number) => cellAt(LEGEND_TOP + index, FACT_COLUMN);
-export const SYMBOLS = `${absolute(LEGEND_TOP, FACT_COLUMN + 1)}:${absolute(LEGEND_TOP + 6, FACT_COLUMN + 1)}`;
+export const SYMBOLS = legendColumn(1);
 export const classSymbol = (index: number) => cellAt(LEGEND_TOP + index, FACT_COLUMN + 1);
+/** The least rates of the classes [mm/h]. */
+export const CLASS_LIMITS = legendColumn(2);
+export const classLimit = (index: number) => absolute(LEGEND_TOP + index, FACT_COLUMN + 2);
+/** A can under this rate is dry: three quarters of the mean. */
+export const DRY_LIMIT = classLimit(2);

@@ -1,14 +1,13 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
+import { areaCell } from "../area-cell";
 import { headsInStrip } from "../head-formulas";
 import type { CellSpec } from "../sheet-spec";
 import { nearest, type StripCells, stripEnd, stripStart } from "../strip-formulas";
+import { CANS } from "./cans";
 import {
   acrossCell,
   alongCell,
-  CLASS_STARTS,
-  classCell,
-  classColumn,
-  classRow,
+  DRY_LIMIT,
   factCell,
   ofColumn,
   ofRow,
@@ -17,6 +16,7 @@ import {
   sourceColumn,
   sourceRow,
 } from "./coverage-places";
+import { WORKING } from "./working";
 
 const plain = (address: string) => address.replaceAll("$", "");
 const working = (at: string, formula: string): CellSpec => ({ at: plain(at), kind: "working", formula });
@@ -26,16 +26,16 @@ const range = (count: number) => Array.from({ length: count }, (_, index) => ind
 export function sourceCells(): CellSpec[] {
   const rates = range(MOST_ALONG).flatMap((i) =>
     range(MOST_ACROSS).map((j) => {
-      const rate = `INDEX(Work_Rate,${i * MOST_ACROSS + j + 1},1)`;
-      const typed = `INDEX(Cans_Readings,${i + 1},${j + 1})`;
+      const rate = areaCell(WORKING, "Work_Rate", i * MOST_ACROSS + j + 1, 1);
+      const typed = areaCell(CANS, "Cans_Readings", i + 1, j + 1);
       return working(sourceCell(i, j), `IF(ISNUMBER(${rate}),${rate},IF(TRIM(${typed})="x","x",""))`);
     }),
   );
   const numberOf = (cell: string) => `IF(ISNUMBER(${cell}),${cell},"")`;
   return [
     ...rates,
-    ...range(MOST_ACROSS).map((j) => working(acrossCell(j), numberOf(`INDEX(Cans_Across_m,1,${j + 1})`))),
-    ...range(MOST_ALONG).map((i) => working(alongCell(i), numberOf(`INDEX(Cans_Along_m,${i + 1},1)`))),
+    ...range(MOST_ACROSS).map((j) => working(acrossCell(j), numberOf(areaCell(CANS, "Cans_Across_m", 1, j + 1)))),
+    ...range(MOST_ALONG).map((i) => working(alongCell(i), numberOf(areaCell(CANS, "Cans_Along_m", i + 1, 1)))),
     working(factCell("width"), numberOf("Bed_Width_m")),
     working(factCell("length"), numberOf("Bed_Length_m")),
     working(factCell("bearing"), numberOf("Bed_Bearing_deg")),
@@ -49,27 +49,10 @@ export function sourceCells(): CellSpec[] {
   ];
 }
 
-/** The class of each can, twice. */
-export function classCells(): CellSpec[] {
-  return range(MOST_ALONG).flatMap((i) =>
-    range(MOST_ACROSS).flatMap((j) => {
-      const share = `${sourceCell(i, j)}/${factCell("mean")}`;
-      const known = `AND(ISNUMBER(${sourceCell(i, j)}),ISNUMBER(${factCell("mean")}))`;
-      return [
-        working(classCell(i, j, 0), `IF(${known},MATCH(${share},${CLASS_STARTS},1),"")`),
-        working(classCell(i, j, 1), classCell(i, j, 0)),
-      ];
-    }),
-  );
-}
-
 interface Line {
   at: (quantity: Quantity, index: number) => string;
   position: (index: number) => string;
   readings: (index: number) => string;
-  classes: (index: number) => string;
-  /** How often each class stands in its line. */
-  times: number;
   count: number;
   size: string;
   spacing: string;
@@ -80,8 +63,6 @@ const COLUMNS: Line = {
   at: ofColumn,
   position: acrossCell,
   readings: sourceColumn,
-  classes: classColumn,
-  times: 2,
   count: MOST_ACROSS,
   size: factCell("width"),
   spacing: factCell("spacing"),
@@ -91,8 +72,6 @@ const ROWS: Line = {
   at: ofRow,
   position: alongCell,
   readings: sourceRow,
-  classes: classRow,
-  times: 1,
   count: MOST_ALONG,
   size: factCell("length"),
   spacing: factCell("rowSpacing"),
@@ -103,7 +82,6 @@ function lineCells(line: Line): CellSpec[] {
   const { at, position, count, size, spacing, crossed } = line;
   const cellsOf = (index: number): StripCells => ({
     position: position(index),
-    cans: at("cans", index),
     before: at("before", index),
     after: at("after", index),
     from: at("from", index),
@@ -112,7 +90,6 @@ function lineCells(line: Line): CellSpec[] {
   const others = (from: number, to: number) => (from > to ? "0" : `SUM(${at("cans", from)}:${at("cans", to)})`);
   return range(count).flatMap((index) => {
     const cells = cellsOf(index);
-    const dry = `COUNTIF(${line.classes(index)},"<=2")`;
     const formulas: Record<Quantity, string> = {
       cans: `COUNT(${line.readings(index)})`,
       before: nearest(index > 0 ? cellsOf(index - 1) : undefined, "before"),
@@ -120,9 +97,9 @@ function lineCells(line: Line): CellSpec[] {
       from: stripStart(cells, factCell("ready")),
       to: stripEnd(cells, factCell("ready"), size),
       heads: headsInStrip({ from: cells.from, to: cells.to, size, spacing, layout: factCell("layout"), crossed }),
-      dry: line.times === 1 ? dry : `${dry}/${line.times}`,
-      first: `IF(AND(${cells.cans}>0,${others(0, index - 1)}=0),1,0)`,
-      last: `IF(AND(${cells.cans}>0,${others(index + 1, count - 1)}=0),1,0)`,
+      dry: `IF(ISNUMBER(${DRY_LIMIT}),COUNTIF(${line.readings(index)},"<"&${DRY_LIMIT}),0)`,
+      first: `IF(AND(${at("cans", index)}>0,${others(0, index - 1)}=0),1,0)`,
+      last: `IF(AND(${at("cans", index)}>0,${others(index + 1, count - 1)}=0),1,0)`,
     };
     return Object.entries(formulas).map(([quantity, formula]) => working(at(quantity as Quantity, index), formula));
   });

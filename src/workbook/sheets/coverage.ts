@@ -1,13 +1,15 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
 import { RATE_CLASSES } from "../../core/pattern/rate-classes";
 import { columnLetters } from "../../hosts/address";
+import { quoted } from "../cases";
+import { cellAt } from "../places";
 import type { CellSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
 import { factCells, SENTENCE } from "./coverage-facts";
 import {
   acrossCell,
   alongCell,
-  CLASSES,
-  classCell,
+  CLASS_LIMITS,
+  classLimit,
   classStart,
   classSymbol,
   factCell,
@@ -24,7 +26,7 @@ import {
   symbolCell,
   TOP,
 } from "./coverage-places";
-import { classCells, sourceCells, stripCells } from "./coverage-source";
+import { sourceCells, stripCells } from "./coverage-source";
 
 const AXIS_WIDTH = 7;
 const CELL_WIDTH = 4.3;
@@ -34,18 +36,18 @@ const LAST_ROW = TOP + 2 * MOST_ALONG - 1;
 const LAST_COLUMN = columnLetters(MOST_ACROSS + 1);
 const MARKS = { driest: "▼", wettest: "▲", head: "●" };
 /** A symbol that fits into the cell of a can. */
-export const shortSymbol = (symbol: string): string => symbol.replaceAll(" ", "");
+const shortSymbol = (symbol: string): string => symbol.replaceAll(" ", "");
 const isDark = (number: number) => number === 1 || number === 7;
 
 function picture(): CellSpec[] {
   const cans = Array.from({ length: MOST_ALONG * MOST_ACROSS }, (_, index): CellSpec[] => {
     const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
     const source = sourceCell(i, j);
-    const mark = (fact: "driest" | "wettest") =>
-      `IF(AND(${source}=${factCell(fact)},${factCell("wettest")}>${factCell("driest")}),"${MARKS[fact]}","")`;
+    const mark = (fact: "driest" | "wettest") => `IF(${source}=${factCell(fact)},"${MARKS[fact]}","")`;
+    const marks = `IF(${factCell("wettest")}>${factCell("driest")},${mark("driest")}&${mark("wettest")},"")`;
     const head = `IF(AND(N(${ofColumn("heads", j)})>0,N(${ofRow("heads", i)})>0),"${MARKS.head}","")`;
-    const number = classCell(i, j, 0);
-    const symbol = `IF(ISNUMBER(${number}),${mark("driest")}&${mark("wettest")}&INDEX(${SYMBOLS},${number})&${head},"")`;
+    const shown = `${marks}&LOOKUP(${source},${CLASS_LIMITS},${SYMBOLS})&${head}`;
+    const symbol = `IF(AND(ISNUMBER(${source}),ISNUMBER(${factCell("mean")})),${shown},"")`;
     return [
       { at: rateCell(i, j), kind: "rate", formula: source, format: "0.0" },
       { at: symbolCell(i, j), kind: "symbol", formula: symbol },
@@ -53,6 +55,8 @@ function picture(): CellSpec[] {
   });
   return cans.flat();
 }
+
+const axisCell = (j: number) => cellAt(TOP - 1, j + 2);
 
 function axes(): CellSpec[] {
   const whereRead = (cans: string, place: string) => `IF(${cans}>0,${place},"")`;
@@ -77,15 +81,19 @@ function axes(): CellSpec[] {
 function legend(): CellSpec[] {
   const lines = RATE_CLASSES.flatMap(({ number, symbol, from, range }, index): CellSpec[] => {
     const row = LEGEND_TOP + index;
-    const cans = `COUNTIF(${CLASSES},${number})/2`;
+    const reaching = (limit: string) => `COUNTIF(${SOURCE},">="&${limit})`;
+    const more = index + 1 < RATE_CLASSES.length ? `-${reaching(classLimit(index + 1))}` : "";
+    const cans = `IF(ISNUMBER(${factCell("mean")}),${reaching(classLimit(index))}${more},0)`;
+    const limit = `IF(ISNUMBER(${factCell("mean")}),ROUND(${classStart(index)}*${factCell("mean")},9)-1E-9,"")`;
     return [
       { at: `B${row}`, kind: "symbol", value: number },
-      { at: `C${row}:D${row}`, kind: "symbol", value: symbol },
+      { at: `C${row}:D${row}`, kind: "symbol", formula: quoted(symbol) },
       { at: `E${row}:H${row}`, kind: "label", value: range },
       { at: `I${row}:J${row}`, kind: "working", formula: cans },
       { at: `K${row}:L${row}`, kind: "working", format: "0 %", formula: share(`I${row}`) },
       { at: classStart(index), kind: "working", value: from },
-      { at: classSymbol(index), kind: "working", value: shortSymbol(symbol) },
+      { at: classSymbol(index), kind: "working", formula: quoted(shortSymbol(symbol)) },
+      { at: classLimit(index).replaceAll("$", ""), kind: "working", formula: limit },
     ];
   });
   const head = LEGEND_TOP - 1;
@@ -117,18 +125,22 @@ function figures(): CellSpec[] {
 }
 
 function shades(): ShadeSpec[] {
-  const first = classCell(0, 0, 0);
+  const cell = rateCell(0, 0);
+  const above = axisCell(0);
+  // a rate goes by itself, a symbol by the rate above it
+  const isOfClass = (number: number) =>
+    `IF(ISNUMBER(${cell}),MATCH(${cell},${CLASS_LIMITS},1)=${number},IF(OR(${cell}="",${cell}="x"),FALSE,MATCH(${above},${CLASS_LIMITS},1)=${number}))`;
   return RATE_CLASSES.flatMap(({ number, colour }, index): ShadeSpec[] => {
     const ink = isDark(number) ? { colour: WHITE } : {};
     const row = LEGEND_TOP + index;
     return [
-      { range: PICTURE, formula: `${first}=${number}`, fill: colour, ...ink },
+      { range: PICTURE, formula: isOfClass(number), fill: colour, ...ink },
       { range: `B${row}:D${row}`, formula: `$B${row}=${number}`, fill: colour, ...ink },
     ];
   });
 }
 
-const SIDE_COLUMNS = 80;
+const SIDE_COLUMNS = 59;
 
 /** The bed in colour: each can's rate, live. */
 export const COVERAGE: SheetSpec = {
@@ -136,7 +148,7 @@ export const COVERAGE: SheetSpec = {
   widths: Array.from({ length: SIDE_COLUMNS }, (_, column) => {
     if (column === 0) return AXIS_WIDTH;
     if (column <= MOST_ACROSS) return CELL_WIDTH;
-    return column === 76 ? 30 : 8;
+    return column === 55 ? 30 : 8;
   }),
   heights: {
     2: 30,
@@ -162,7 +174,6 @@ export const COVERAGE: SheetSpec = {
       value: "Classes go by the mean of the cans shown. What the picture draws on stands to the right of it.",
     },
     ...sourceCells(),
-    ...classCells(),
     ...stripCells(),
     ...factCells(),
   ],
@@ -170,8 +181,7 @@ export const COVERAGE: SheetSpec = {
     Coverage_Rates: SOURCE.replaceAll("$", ""),
     Coverage_Across: SOURCE_ACROSS.replaceAll("$", ""),
     Coverage_Along: SOURCE_ALONG.replaceAll("$", ""),
-    Coverage_Classes: CLASSES.replaceAll("$", ""),
-    Coverage_Symbols: SYMBOLS.replaceAll("$", ""),
+    Coverage_Limits: CLASS_LIMITS.replaceAll("$", ""),
     Coverage_Legend: `B${LEGEND_TOP}:L${LEGEND_TOP + 6}`,
   },
   shades: shades(),

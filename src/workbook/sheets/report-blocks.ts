@@ -163,7 +163,7 @@ export const comparisonTable = (top: number) => ({
       ["A", "Before and after"],
       ["B", "MAR mm/h"],
       ["C", "CU %"],
-      ["D:H", "DU (low quarter) %"],
+      ["D:H", "DU %"],
       ["I:N", "SC"],
       ["O:X", "Kind of SC; why not"],
     ],

@@ -1,8 +1,9 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
 import { RATE_CLASSES } from "../../core/pattern/rate-classes";
+import { areaCell } from "../area-cell";
 import { cellAt } from "../places";
 import type { CellSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
-import { shortSymbol } from "./coverage";
+import { COVERAGE } from "./coverage";
 import { actionTable, comparisonTable, FACTS, inRow, measureTable, waterTable } from "./report-blocks";
 
 const TOP = 5;
@@ -38,11 +39,11 @@ function facts(): CellSpec[] {
 function picture(): CellSpec[] {
   return Array.from({ length: MOST_ALONG * MOST_ACROSS }, (_, index): CellSpec => {
     const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
-    const number = `INDEX(Coverage_Classes,${2 * i + 1},${j + 1})`;
+    const rate = areaCell(COVERAGE, "Coverage_Rates", i + 1, j + 1);
     return {
       at: cellAt(TOP + i, PICTURE_LEFT + j),
       kind: "symbol",
-      formula: `IF(ISNUMBER(${number}),INDEX(Coverage_Symbols,${number},1),"")`,
+      formula: `IF(ISNUMBER(${rate}),IF(COUNT(Coverage_Limits)>0,MATCH(${rate},Coverage_Limits,1),""),"")`,
     };
   });
 }
@@ -50,9 +51,9 @@ function picture(): CellSpec[] {
 function shades(): ShadeSpec[] {
   const first = cellAt(TOP, PICTURE_LEFT);
   const last = cellAt(TOP + MOST_ALONG - 1, PICTURE_LEFT + MOST_ACROSS - 1);
-  return RATE_CLASSES.map(({ number, symbol, colour }) => ({
+  return RATE_CLASSES.map(({ number, colour }) => ({
     range: `${first}:${last}`,
-    formula: `${first}="${shortSymbol(symbol)}"`,
+    formula: `${first}=${number}`,
     fill: colour,
     ...((number === 1 || number === 7) && { colour: "#ffffff" }),
   }));
@@ -68,6 +69,9 @@ const COMPARISON = comparisonTable(COMPARISON_TOP);
 const METHOD_ROW = COMPARISON_TOP + COMPARISON.rows;
 const SIGNATURES = METHOD_ROW + 2 + ASSUMPTIONS.length;
 
+const tall = (first: number, count: number) =>
+  Object.fromEntries(Array.from({ length: count }, (_, index) => [first + index, 26]));
+
 /** One page for the water authority. */
 export const REPORT: SheetSpec = {
   name: "Report",
@@ -76,6 +80,10 @@ export const REPORT: SheetSpec = {
     [LEGEND]: 26,
     [METHOD_ROW + 1]: 26,
     [SIGNATURES]: 30,
+    [SIGNATURES + 1]: 24,
+    [COMPARISON_TOP + 1]: 26,
+    ...tall(LEGEND + 3, MEASURES.rows - 1),
+    ...tall(ACTIONS_TOP + 1, ACTIONS.rows - 1),
     ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14.5])),
   },
   cells: [
@@ -92,7 +100,7 @@ export const REPORT: SheetSpec = {
     {
       at: `A${LEGEND}:X${LEGEND}`,
       kind: "note",
-      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ symbol, range }) => `${shortSymbol(symbol)} ${range}`).join("; ")}. Metres and rates stand on the sheet Coverage.`,
+      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ number, range }) => `class ${number} ${range}`).join("; ")}. Metres and rates stand on the sheet Coverage.`,
     },
     ...MEASURES.cells,
     {

@@ -17,7 +17,7 @@ const ofFour = (formula: string) => `IF(Cans_Counted<4,"${NEEDS_FOUR}",${formula
 const ofWet = (formula: string) => `IF(Cans_Dry>0,"${DRY}",${formula})`;
 const whereNumber = (name: string, formula: string) => `IF(ISNUMBER(${name}),${formula},${name})`;
 const inverse = (uniformity: string) =>
-  whereNumber(uniformity, `IF(${uniformity}>0.0000001,100/${uniformity},"${QUARTER_DRY}")`);
+  whereNumber(uniformity, `IF(ROUND(${uniformity},7)>0,100/${uniformity},"${QUARTER_DRY}")`);
 
 function verdict(value: string, low: string, high: string): string {
   const reached = (limit: string, sign: string) =>
@@ -116,10 +116,10 @@ function measureLines({ label, unit, format, name, formula, limit, means }: Meas
       ? ([
           { at: `D${row}`, kind: "answer", formula: `Limit_${limit.name}_Text` },
           { at: `E${row}`, kind: "answer", formula: verdict(name, low, high), name: limit.verdict },
-          { at: `F${row}`, kind: "note", formula: `Limit_${limit.name}_Source` },
+          { at: `F${row}:F${row + 1}`, kind: "note", formula: `Limit_${limit.name}_Source` },
         ] satisfies CellSpec[])
       : []),
-    { at: `A${row + 1}:F${row + 1}`, kind: "note", value: means },
+    { at: `A${row + 1}:E${row + 1}`, kind: "note", value: means },
   ];
 }
 
@@ -287,10 +287,11 @@ export const RESULTS: SheetSpec = {
   widths: [27, 15, 7, 12, 24, 34],
   heights: {
     2: 30,
-    [FIRST_MEASURE + 11]: 26,
-    [FIRST_MEASURE + 15]: 26,
-    [AFTER_MEASURES + 1]: 40,
-    [AFTER_MEASURES + 2]: 40,
+    ...Object.fromEntries(
+      MEASURES.map(({ means }, index) => [FIRST_MEASURE + 2 * index + 1, means.length > 90 ? 28 : 22]),
+    ),
+    [AFTER_MEASURES + 1]: 28,
+    [AFTER_MEASURES + 2]: 28,
   },
   cells: [
     { at: "A1:F1", kind: "title", value: "Results" },

@@ -1,6 +1,8 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
+import { areaCell } from "../area-cell";
 import type { CellSpec, SheetSpec } from "../sheet-spec";
 import { nearest, type StripCells, stripEnd, stripStart } from "../strip-formulas";
+import { CANS } from "./cans";
 
 const FIRST = 7;
 const LAST = FIRST + MOST_ACROSS * MOST_ALONG - 1;
@@ -14,7 +16,7 @@ const DEPTH_OF_1_ML = "1000/(PI()*Can_Mouth_mm^2/4)";
 function canLine(index: number): CellSpec[] {
   const row = FIRST + index;
   const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
-  const typed = `INDEX(Cans_Readings,$A${row},$B${row})`;
+  const typed = areaCell(CANS, "Cans_Readings", i + 1, j + 1);
   const [across, along] = [FIRST_ACROSS + j, FIRST_ALONG + i];
   const working = (letter: string, formula: string): CellSpec => ({ at: `${letter}${row}`, kind: "working", formula });
   const whereRead = (letter: string, formula: string) => working(letter, `IF(ISNUMBER($F${row}),${formula},"")`);
@@ -22,49 +24,49 @@ function canLine(index: number): CellSpec[] {
   return [
     { at: `A${row}`, kind: "working", value: i + 1 },
     { at: `B${row}`, kind: "working", value: j + 1 },
-    whereRead("C", `$O$${across}`),
-    whereRead("D", `$O$${along}`),
+    working("C", `$O$${across}`),
+    working("D", `$O$${along}`),
     working("E", `IF(${typed}="","",${typed})`),
     working("F", `IF(ISNUMBER($E${row}),$E${row},"")`),
     whereRead("G", `IF(Mouth_Known,$F${row}*${DEPTH_OF_1_ML},"")`),
     working("H", `IF(AND(ISNUMBER($G${row}),Minutes_Known),$G${row}*60/Test_Minutes,"")`),
-    whereRead("I", `IF(Positions_Known,$U$${across}*$U$${along},"")`),
+    whereRead("I", `IF(Positions_Known,$T$${across}*$T$${along},"")`),
     whereWeighted("J", `$I${row}*$F${row}`),
-    whereWeighted("K", `$I${row}*ABS($F${row}-Weighted_Reading)`),
-    whereWeighted("L", lowQuarterUpTo(`$F${row}`)),
   ];
 }
 
-/** Mean of the driest quarter of the ground where `t` is the reading at which that quarter ends; less for any other t. */
-function lowQuarterUpTo(t: string): string {
-  const under = `${column("F")},"<"&${t}`;
-  return `${t}-4*(${t}*SUMIF(${under},${column("I")})-SUMIF(${under},${column("J")}))/Weighed_Area_m2`;
-}
+/** Σ area · (t - reading) over the cans under t. */
+const missing = (t: string) =>
+  `(${t}*SUMIF(${column("F")},"<"&${t},${column("I")})-SUMIF(${column("F")},"<"&${t},${column("J")}))`;
+const everyReading = `SMALL(${column("F")},ROW($A$1:INDEX($A:$A,Cans_Counted)))`;
 
 const stripCells = (row: number): StripCells => ({
   position: `$O${row}`,
-  cans: `$P${row}`,
-  before: `$Q${row}`,
-  after: `$R${row}`,
-  from: `$S${row}`,
-  to: `$T${row}`,
+  before: `$P${row}`,
+  after: `$Q${row}`,
+  from: `$R${row}`,
+  to: `$S${row}`,
 });
 
-function stripTable(first: number, count: number, of: { places: string; numbers: string; size: string }): CellSpec[] {
+function stripTable(
+  first: number,
+  count: number,
+  of: { place: (index: number) => string; readings: (index: number) => string; size: string },
+): CellSpec[] {
   return Array.from({ length: count }, (_, index) => {
     const row = first + index;
     const cells = stripCells(row);
-    const place = of.places === "Cans_Across_m" ? `INDEX(Cans_Across_m,1,$N${row})` : `INDEX(Cans_Along_m,$N${row},1)`;
+    const place = of.place(index + 1);
     const previous = index > 0 ? stripCells(row - 1) : undefined;
     const next = index < count - 1 ? stripCells(row + 1) : undefined;
     const formulas: Record<string, string> = {
       O: `IF(ISNUMBER(${place}),${place},"")`,
-      P: `COUNTIFS(${column(of.numbers)},$N${row},${column("F")},">=0")`,
-      Q: nearest(previous, "before"),
-      R: nearest(next, "after"),
-      S: stripStart(cells, "Positions_Known"),
-      T: stripEnd(cells, "Positions_Known", of.size),
-      U: `IF(ISNUMBER($S${row}),$T${row}-$S${row},"")`,
+      P: nearest(previous, "before"),
+      Q: nearest(next, "after"),
+      R: stripStart(cells, "Positions_Known"),
+      S: stripEnd(cells, "Positions_Known", of.size),
+      T: `IF(ISNUMBER($R${row}),$S${row}-$R${row},"")`,
+      U: `COUNT(${of.readings(index + 1)})`,
     };
     return [
       { at: `N${row}`, kind: "working" as const, value: index + 1 },
@@ -75,6 +77,9 @@ function stripTable(first: number, count: number, of: { places: string; numbers:
   }).flat();
 }
 
+const cansFromTo = (first: [number, number], last: [number, number]) =>
+  `${areaCell(CANS, "Cans_Readings", ...first)}:${areaCell(CANS, "Cans_Readings", ...last).split("!")[1]}`;
+
 const headings = (row: number, first: string, texts: readonly string[]): CellSpec[] =>
   texts.map((value, index) => ({
     at: `${String.fromCharCode(first.charCodeAt(0) + index)}${row}`,
@@ -82,7 +87,7 @@ const headings = (row: number, first: string, texts: readonly string[]): CellSpe
     value,
   }));
 
-const STRIP_HEADINGS = ["place m", "cans read", "one before m", "one after m", "from m", "to m", "strip m"];
+const STRIP_HEADINGS = ["place m", "one before m", "one after m", "from m", "to m", "strip m", "cans read"];
 
 const totals: [label: string, name: string, formula: string][] = [
   ["Minutes of the test are known", "Minutes_Known", "IF(ISNUMBER(Test_Minutes),Test_Minutes>0,FALSE)"],
@@ -97,12 +102,12 @@ const totals: [label: string, name: string, formula: string][] = [
   [
     "Mean distance from it, by area [mL]",
     "Weighted_Distance",
-    `IF(Weighed_Area_m2>0,SUM(${column("K")})/Weighed_Area_m2,"")`,
+    `IF(Weighed_Area_m2>0,2*${missing("Weighted_Reading")}/Weighed_Area_m2,"")`,
   ],
   [
     "Mean reading of the driest quarter of the ground [mL]",
     "Weighted_Low_Quarter",
-    `IF(Weighed_Area_m2>0,MAX(${column("L")}),"")`,
+    `IF(Weighed_Area_m2>0,SUMPRODUCT(MAX(${everyReading}-4*${missing(everyReading)}/Weighed_Area_m2)),"")`,
   ],
   [
     "Largest area of a can over the smallest",
@@ -112,9 +117,9 @@ const totals: [label: string, name: string, formula: string][] = [
   [
     "Columns that hold readings",
     "Grid_Columns",
-    `COUNTIF($P$${FIRST_ACROSS}:$P$${FIRST_ACROSS + MOST_ACROSS - 1},">0")`,
+    `COUNTIF($U$${FIRST_ACROSS}:$U$${FIRST_ACROSS + MOST_ACROSS - 1},">0")`,
   ],
-  ["Rows that hold readings", "Grid_Rows", `COUNTIF($P$${FIRST_ALONG}:$P$${FIRST_ALONG + MOST_ALONG - 1},">0")`],
+  ["Rows that hold readings", "Grid_Rows", `COUNTIF($U$${FIRST_ALONG}:$U$${FIRST_ALONG + MOST_ALONG - 1},">0")`],
   [
     "What evenness still needs",
     "Lack_Readings",
@@ -135,24 +140,24 @@ const totals: [label: string, name: string, formula: string][] = [
 /** One line a can place, so that every figure can be followed. */
 export const WORKING: SheetSpec = {
   name: "Working",
-  widths: [6, 8, 8, 8, 9, 9, 9, 9, 9, 10, 10, 12, 3, 8, 9, 8, 9, 9, 9, 9, 9],
+  widths: [6, 8, 8, 8, 9, 9, 9, 9, 9, 10, 3, 3, 3, 8, 9, 8, 9, 9, 9, 9, 9],
   heights: { 2: 30, 3: 30, 6: 45, [FIRST_ALONG - 1]: 30 },
   landscape: true,
   pages: 16,
   frozenRows: FIRST - 1,
   cells: [
-    { at: "A1:L1", kind: "title", value: "Working" },
+    { at: "A1:J1", kind: "title", value: "Working" },
     {
       at: "A2:U2",
       kind: "said",
       value:
-        "One line for each place of the can grid. Nothing is typed here. The area of a can is the width of its column's strip times that of its row's: strips end half-way to the next column or row that holds readings, and at the edges of the bed.",
+        "One line for each place of the can grid. Nothing is typed here. The area of a can is the width of its column's strip times that of its row's: strips end half-way to the next column or row that has a place, and at the edges of the bed.",
     },
     {
       at: "A3:U3",
       kind: "said",
       value:
-        "Driest quarter of the ground: with t the reading at which that quarter ends, its mean is t - 4 · Σ area · (t - reading) over the drier cans / whole area. Any other t gives less, so the largest value of the last column is that mean.",
+        "Driest quarter of the ground: with t the reading at which that quarter ends, its mean is t - 4 · Σ area · (t - reading) over the drier cans / whole area. Any other t gives less, so it is the largest of that over all readings. Mean distance from the mean: the cans under it lack as much as the others have too much, so twice what is lacking counts.",
     },
     ...headings(FIRST - 1, "A", [
       "row",
@@ -165,14 +170,20 @@ export const WORKING: SheetSpec = {
       "rate mm/h",
       "area m²",
       "area × reading",
-      "area × distance from mean",
-      "driest quarter if it ended here",
     ]),
     ...Array.from({ length: MOST_ACROSS * MOST_ALONG }, (_, index) => canLine(index)).flat(),
     ...headings(FIRST_ACROSS - 1, "N", ["column", ...STRIP_HEADINGS]),
-    ...stripTable(FIRST_ACROSS, MOST_ACROSS, { places: "Cans_Across_m", numbers: "B", size: "Bed_Width_m" }),
+    ...stripTable(FIRST_ACROSS, MOST_ACROSS, {
+      place: (j) => areaCell(CANS, "Cans_Across_m", 1, j),
+      readings: (j) => cansFromTo([1, j], [MOST_ALONG, j]),
+      size: "Bed_Width_m",
+    }),
     ...headings(FIRST_ALONG - 1, "N", ["row", ...STRIP_HEADINGS]),
-    ...stripTable(FIRST_ALONG, MOST_ALONG, { places: "Cans_Along_m", numbers: "A", size: "Bed_Length_m" }),
+    ...stripTable(FIRST_ALONG, MOST_ALONG, {
+      place: (i) => areaCell(CANS, "Cans_Along_m", i, 1),
+      readings: (i) => cansFromTo([i, 1], [i, MOST_ACROSS]),
+      size: "Bed_Length_m",
+    }),
     ...totals.flatMap(([label, name, formula], index): CellSpec[] => [
       { at: `N${TOTALS + index}:S${TOTALS + index}`, kind: "label", value: label },
       { at: `T${TOTALS + index}:U${TOTALS + index}`, kind: "working", name, formula },
