@@ -18,11 +18,11 @@ export function nearest(neighbour: StripCells | undefined, way: "before" | "afte
 }
 
 /** Start of a strip: half-way to the one before, or the edge of the bed; "" where there is no place. */
-export function stripStart({ before, position }: StripCells, ready: string): string {
-  return `IF(AND(${ready},ISNUMBER(${position})),IF(ISNUMBER(${before}),(${before}+${position})/2,0),"")`;
+export function stripStart({ before, position }: StripCells, size: string): string {
+  return `IF(AND(ISNUMBER(${size}),ISNUMBER(${position})),IF(ISNUMBER(${before}),(${before}+${position})/2,0),"")`;
 }
 
 /** End of a strip: half-way to the one after, or the other edge of the bed; "" where there is no place. */
-export function stripEnd({ after, position }: StripCells, ready: string, size: string): string {
-  return `IF(AND(${ready},ISNUMBER(${position})),IF(ISNUMBER(${after}),(${position}+${after})/2,${size}),"")`;
+export function stripEnd({ after, position }: StripCells, size: string): string {
+  return `IF(AND(ISNUMBER(${size}),ISNUMBER(${position})),IF(ISNUMBER(${after}),(${position}+${after})/2,${size}),"")`;
 }

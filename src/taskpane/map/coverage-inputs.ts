@@ -20,10 +20,10 @@ export interface Block {
   inputs: Input[][];
 }
 
-const FACTS = ["width", "length", "bearing", "layout", "spacing", "rowSpacing", "ready"] as const;
+const FACTS = ["width", "length", "bearing", "layout", "spacing", "rowSpacing"] as const;
 
 const plain = (address: string) => address.replaceAll("$", "");
-const FACT_BLOCK = plain(`${factCell("width")}:${factCell("ready")}`);
+const FACT_BLOCK = plain(`${factCell("width")}:${factCell("rowSpacing")}`);
 const grid = (rows: number, columns: number, input: (i: number, j: number) => Input): Input[][] =>
   Array.from({ length: rows }, (_, i) => Array.from({ length: columns }, (_, j) => input(i, j)));
 
@@ -71,6 +71,6 @@ export function sourceBlocks(
     rate,
     (j) => field.across[j] ?? "",
     (i) => field.along[i] ?? "",
-    (index) => (FACTS[index] === "ready" ? "=FALSE" : ""),
+    () => "",
   );
 }

@@ -98,7 +98,6 @@ const SOURCE_LABELS: Partial<Record<Fact, string>> = {
   layout: "layout of the heads",
   spacing: "heads across m",
   rowSpacing: "heads along m",
-  ready: "places and bed known",
 };
 
 /** Facts of the whole picture. */

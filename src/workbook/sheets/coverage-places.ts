@@ -54,7 +54,6 @@ const FACTS = [
   "layout",
   "spacing",
   "rowSpacing",
-  "ready",
   "mean",
   "driest",
   "wettest",

@@ -42,10 +42,6 @@ export function sourceCells(): CellSpec[] {
     working(factCell("layout"), 'IF(Head_Layout="","",Head_Layout)'),
     working(factCell("spacing"), numberOf("Head_Spacing_m")),
     working(factCell("rowSpacing"), numberOf("Row_Spacing_m")),
-    working(
-      factCell("ready"),
-      `AND(Positions_Problem="",ISNUMBER(${factCell("width")}),ISNUMBER(${factCell("length")}))`,
-    ),
   ];
 }
 
@@ -94,8 +90,8 @@ function lineCells(line: Line): CellSpec[] {
       cans: `COUNT(${line.readings(index)})`,
       before: nearest(index > 0 ? cellsOf(index - 1) : undefined, "before"),
       after: nearest(index < count - 1 ? cellsOf(index + 1) : undefined, "after"),
-      from: stripStart(cells, factCell("ready")),
-      to: stripEnd(cells, factCell("ready"), size),
+      from: stripStart(cells, size),
+      to: stripEnd(cells, size),
       heads: headsInStrip({ from: cells.from, to: cells.to, size, spacing, layout: factCell("layout"), crossed }),
       dry: `IF(ISNUMBER(${DRY_LIMIT}),COUNTIF(${line.readings(index)},"<"&${DRY_LIMIT}),0)`,
       first: `IF(AND(${at("cans", index)}>0,${others(0, index - 1)}=0),1,0)`,

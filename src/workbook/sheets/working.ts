@@ -30,7 +30,7 @@ function canLine(index: number): CellSpec[] {
     working("F", `IF(ISNUMBER($E${row}),$E${row},"")`),
     whereRead("G", `IF(Mouth_Known,$F${row}*${DEPTH_OF_1_ML},"")`),
     working("H", `IF(AND(ISNUMBER($G${row}),Minutes_Known),$G${row}*60/Test_Minutes,"")`),
-    whereRead("I", `IF(Positions_Known,$T$${across}*$T$${along},"")`),
+    whereRead("I", `IF(COUNT($T$${across},$T$${along})=2,$T$${across}*$T$${along},"")`),
     whereWeighted("J", `$I${row}*$F${row}`),
   ];
 }
@@ -63,8 +63,8 @@ function stripTable(
       O: `IF(ISNUMBER(${place}),${place},"")`,
       P: nearest(previous, "before"),
       Q: nearest(next, "after"),
-      R: stripStart(cells, "Positions_Known"),
-      S: stripEnd(cells, "Positions_Known", of.size),
+      R: stripStart(cells, of.size),
+      S: stripEnd(cells, of.size),
       T: `IF(ISNUMBER($R${row}),$S${row}-$R${row},"")`,
       U: `COUNT(${of.readings(index + 1)})`,
     };
@@ -97,7 +97,7 @@ const totals: [label: string, name: string, formula: string][] = [
     "Positions_Known",
     'AND(Positions_Problem="",ISNUMBER(Bed_Width_m),ISNUMBER(Bed_Length_m))',
   ],
-  ["Area that the cans stand for together [m²]", "Weighed_Area_m2", `SUM(${column("I")})`],
+  ["Area that the cans stand for together [m²]", "Weighed_Area_m2", `IF(Positions_Known,SUM(${column("I")}),0)`],
   ["Mean reading by area [mL]", "Weighted_Reading", `IF(Weighed_Area_m2>0,SUM(${column("J")})/Weighed_Area_m2,"")`],
   [
     "Mean distance from it, by area [mL]",
