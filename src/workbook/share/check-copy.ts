@@ -57,16 +57,8 @@ function limited(findings: string[]): string[] {
   return more <= 0 ? findings : [...findings.slice(0, MOST_FINDINGS), `And ${more} more like these.`];
 }
 
-/**
- * Checks a copy from anywhere against what its readings give.
- *
- * @param file An .xlsx workbook; nothing in it is calculated, and nothing outside it is looked up
- * @param specs The sheets of the audit
- * @returns Each figure as stated and as recomputed by our own computation, and all else that is not as it should be
- * @throws InputError if the file is no .xlsx workbook, or is broken, locked or larger than a workbook may be
- */
-export async function checkCopy(file: Uint8Array, specs: readonly SheetSpec[] = AUDIT_SHEETS): Promise<CopyReport> {
-  const book = openBook(file);
+/** The check of a file that was read already. */
+export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Promise<CopyReport> {
   const evidence = evidenceOf(book);
   const isAudit = specs.some((spec) => book.sheets.some(({ name }) => name === spec.name));
   const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
@@ -86,4 +78,16 @@ export async function checkCopy(file: Uint8Array, specs: readonly SheetSpec[] = 
     agrees: findings.length === 0 && figures.every((figure) => figure.agrees),
     sentence: sentenceOf(figures, findings.length),
   };
+}
+
+/**
+ * Checks a copy from anywhere against what its readings give.
+ *
+ * @param file An .xlsx workbook; nothing in it is calculated, and nothing outside it is looked up
+ * @param specs The sheets of the audit
+ * @returns Each figure as stated and as recomputed by our own computation, and all else that is not as it should be
+ * @throws InputError if the file is no .xlsx workbook, or is broken, locked or larger than a workbook may be
+ */
+export async function checkCopy(file: Uint8Array, specs: readonly SheetSpec[] = AUDIT_SHEETS): Promise<CopyReport> {
+  return checkBook(openBook(file), specs);
 }

@@ -1,5 +1,6 @@
 import { appended, countWithin, type Edit, edited } from "./edits";
-import { attributesOf, escaped, xmlEvents } from "./xml";
+import { escaped } from "./escaped";
+import { attributesOf, xmlEvents } from "./xml";
 
 /** The looks of the Evidence sheet, as numbers of cell styles. */
 export interface EvidenceLooks {

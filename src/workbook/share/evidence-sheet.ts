@@ -1,8 +1,8 @@
 import { cellAt } from "../places";
 import type { Stated } from "./copy-report";
+import { escaped } from "./escaped";
 import type { EvidenceLooks } from "./evidence-looks";
 import type { EvidenceRow } from "./evidence-rows";
-import { escaped } from "./xml";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const WIDTHS = [26, 40, 44, 16, 30, 26];

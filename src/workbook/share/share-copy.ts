@@ -11,6 +11,7 @@ import { type FileBook, namedArea, openBook } from "./book";
 import { tokensOf } from "./calls";
 import { inputDigest } from "./digest";
 import { edited } from "./edits";
+import { escaped } from "./escaped";
 import { withEvidenceLooks } from "./evidence-looks";
 import { EVIDENCE, evidenceRows } from "./evidence-rows";
 import { evidenceXml, valueXml } from "./evidence-sheet";
@@ -18,7 +19,6 @@ import { inputNames, typedInputs } from "./input-list";
 import { relationsOf, textOf } from "./relations";
 import { removeParts } from "./remove-parts";
 import { type ReplacedCell, replacedCells } from "./replaced-cells";
-import { escaped } from "./xml";
 
 /** The rectangles that replaced formulas read and that have no name of an input. */
 export function referencesOf(

@@ -3,7 +3,7 @@ import { InputError } from "../../core/errors";
 import { cellAt } from "../places";
 import { addressParts } from "./area";
 import type { Stated } from "./copy-report";
-import { attributesOf, xmlEvents } from "./xml";
+import { attributesOf, XmlScanner } from "./xml";
 
 /** What stands in a cell of a file. */
 export interface FileCell {
@@ -27,19 +27,21 @@ const ESCAPED_SIGN = /_x([0-9A-F]{4})_/gi;
 
 /** A text of a file, in which `_x000D_` stands for a sign that xml cannot hold. */
 export function plainText(text: string): string {
-  return text.replace(ESCAPED_SIGN, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
+  return !text.includes("_x")
+    ? text
+    : text.replace(ESCAPED_SIGN, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
 }
 
-function contentOf(type: string, text: string | null, shared: readonly string[]): Pick<FileCell, "value" | "error"> {
-  if (text === null) return { value: null };
-  if (type === "s") return { value: shared[Number(text)] ?? null };
-  if (type === "b") return { value: text.trim() === "1" };
-  if (type === "e") return { value: null, error: text.trim() };
-  if (type !== "n") return { value: plainText(text) };
-  if (text.trim() === "") return { value: null };
-  const number = Number(text);
-  if (!Number.isFinite(number)) throw new InputError("the file", "hold numbers as numbers", text);
-  return { value: number };
+function read(cell: FileCell, type: string, text: string, shared: readonly string[]): void {
+  if (type === "s") cell.value = shared[Number(text)] ?? null;
+  else if (type === "b") cell.value = text.trim() === "1";
+  else if (type === "e") cell.error = text.trim();
+  else if (type !== "n") cell.value = plainText(text);
+  else if (text.trim() !== "") {
+    const number = Number(text);
+    if (!Number.isFinite(number)) throw new InputError("the file", "hold numbers as numbers", text);
+    cell.value = number;
+  }
 }
 
 interface Master {
@@ -66,7 +68,8 @@ export function sheetCells(xml: string, shared: readonly string[]): Map<string, 
   let text: string | null = null;
   let inside = "";
   const close = (end: number) => {
-    const cell: FileCell = { ...contentOf(given.get("t") ?? "n", text, shared), given, start, end };
+    const cell: FileCell = { value: null, given, start, end };
+    if (text !== null) read(cell, given.get("t") ?? "n", text, shared);
     if (formula) {
       const index = formula.get("si");
       const master = formula.get("t") === "shared" && index !== undefined ? masters.get(index) : undefined;
@@ -80,28 +83,30 @@ export function sheetCells(xml: string, shared: readonly string[]): Map<string, 
     cells.set(address, cell);
     if (cells.size > MOST_CELLS) throw new InputError("the file", `hold at most ${MOST_CELLS} cells a sheet`, "more");
   };
-  for (const event of xmlEvents(xml)) {
-    if (event.kind === "text") {
-      if (inside === "f") formulaText += event.text;
-      else if (inside === "v" || inside === "t") text = (text ?? "") + event.text;
-    } else if (event.kind === "close") {
-      if (event.name === "c") close(event.end);
-      else if (event.name === "sheetData") return cells;
+  const scanner = new XmlScanner(xml);
+  while (scanner.next()) {
+    const { kind, name } = scanner;
+    if (kind === "text") {
+      if (inside === "f") formulaText += scanner.text();
+      else if (inside === "v" || inside === "t") text = (text ?? "") + scanner.text();
+    } else if (kind === "close") {
+      if (name === "c") close(scanner.end);
+      else if (name === "sheetData") return cells;
       inside = "";
-    } else if (event.name === "row") {
-      row = Number(attributesOf(event.source).get("r") ?? row + 1);
+    } else if (name === "row") {
+      row = Number(attributesOf(scanner.source()).get("r") ?? row + 1);
       column = 0;
-    } else if (event.name === "c") {
-      given = attributesOf(event.source);
+    } else if (name === "c") {
+      given = attributesOf(scanner.source());
       address = given.get("r") ?? cellAt(row, column + 1);
       column = addressParts(address).column;
       if (cells.has(address)) throw new InputError("the file", "hold each cell once", address);
-      [start, text, formula, formulaText] = [event.start, null, null, ""];
-      if (event.kind === "empty") close(event.end);
+      [start, text, formula, formulaText] = [scanner.start, null, null, ""];
+      if (kind === "empty") close(scanner.end);
     } else {
-      if (event.name === "v") text ??= "";
-      if (event.name === "f") formula = attributesOf(event.source);
-      inside = event.kind === "open" ? event.name : "";
+      if (name === "v") text ??= "";
+      if (name === "f") formula = attributesOf(scanner.source());
+      inside = kind === "open" ? name : "";
     }
   }
   return cells;

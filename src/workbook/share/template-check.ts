@@ -30,9 +30,19 @@ function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined):
   return sameFormula(spec.formula, cell.formula, sheet) ? null : `${place}: the formula was changed.`;
 }
 
+const addresses = new WeakMap<SheetSpec, readonly string[]>();
+
+/** The address of each cell of a sheet, worked out once. */
+function addressesOf(spec: SheetSpec): readonly string[] {
+  const known = addresses.get(spec) ?? spec.cells.map(({ at }) => firstCell(at));
+  addresses.set(spec, known);
+  return known;
+}
+
 function sheetFindings(spec: SheetSpec, sheet: BookSheet, replaced: ReadonlySet<string>): string[] {
-  return spec.cells.flatMap((cell) => {
-    const address = firstCell(cell.at);
+  const places = addressesOf(spec);
+  return spec.cells.flatMap((cell, index) => {
+    const address = places[index]!;
     return replaced.has(`${spec.name}!${address}`)
       ? []
       : (cellFinding(cell, spec.name, sheet.cells.get(address)) ?? []);

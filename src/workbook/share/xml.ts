@@ -7,6 +7,7 @@ export type XmlEvent =
   | { kind: "text"; text: string; start: number; end: number };
 
 const MOST_NESTED = 64;
+const CDATA = "<![CDATA[";
 const ENTITIES: Record<string, string> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
 
 const malformed = (why: string) => new InputError("the file", "hold well-formed parts", why);
@@ -50,41 +51,94 @@ function after(xml: string, mark: string, from: number): number {
 }
 
 /**
- * The tags and texts of an xml part in their order; names without their prefix. Nothing outside the part is ever looked
- * up, and a part with a document type is refused, since that could define entities that grow without end.
- *
- * @throws InputError if the part is not well formed
+ * Goes through the tags and texts of an xml part in their order; names without their prefix. Nothing outside the part is
+ * ever looked up, and a part with a document type is refused, since that could define entities that grow without end.
  */
-export function* xmlEvents(xml: string): Generator<XmlEvent> {
-  const open: string[] = [];
-  let at = 0;
-  while (at < xml.length) {
-    const start = xml.indexOf("<", at);
-    const textEnd = start < 0 ? xml.length : start;
-    if (textEnd > at && open.length > 0)
-      yield { kind: "text", text: unescaped(xml.slice(at, textEnd)), start: at, end: textEnd };
-    if (start < 0) break;
-    if (xml.startsWith("<?", start)) at = after(xml, "?>", start);
-    else if (xml.startsWith("<!--", start)) at = after(xml, "-->", start);
-    else if (xml.startsWith("<![CDATA[", start)) {
-      at = after(xml, "]]>", start);
-      yield { kind: "text", text: xml.slice(start + 9, at - 3), start, end: at };
-    } else if (xml[start + 1] === "!") throw malformed("a document type");
-    else {
-      at = tagEnd(xml, start);
-      if (xml[start + 1] === "/") {
-        const name = xml.slice(start + 2, nameEnd(xml, start + 2));
-        if (open.pop() !== name) throw malformed("a tag that is not closed");
-        yield { kind: "close", name: localName(name), start, end: at };
-        continue;
-      }
-      const name = xml.slice(start + 1, nameEnd(xml, start + 1));
-      const empty = xml[at - 2] === "/";
-      if (!empty && open.push(name) > MOST_NESTED) throw malformed("tags nested too deep");
-      yield { kind: empty ? "empty" : "open", name: localName(name), source: xml.slice(start, at), start, end: at };
+export class XmlScanner {
+  kind: "open" | "empty" | "close" | "text" = "text";
+  name = "";
+  start = 0;
+  end = 0;
+  private readonly open: string[] = [];
+  private marked = false;
+
+  constructor(private readonly xml: string) {}
+
+  /** The tag as it stands. */
+  source(): string {
+    return this.xml.slice(this.start, this.end);
+  }
+
+  /** The text between two tags. */
+  text(): string {
+    const { xml, start, end } = this;
+    return this.marked ? xml.slice(start + CDATA.length, end - 3) : unescaped(xml.slice(start, end));
+  }
+
+  /**
+   * Steps to the next tag or text.
+   *
+   * @returns false at the end of the part
+   * @throws InputError if the part is not well formed
+   */
+  next(): boolean {
+    const { xml, open } = this;
+    for (;;) {
+      const at = this.end;
+      const tag = xml.indexOf("<", at);
+      if (tag !== at && open.length > 0) return this.found("text", at, tag < 0 ? malformedEnd() : tag);
+      if (tag < 0) return open.length > 0 ? malformedEnd() : false;
+      const sign = xml[tag + 1];
+      if (sign === "/") return this.close(tag);
+      if (sign !== "?" && sign !== "!") return this.begin(tag);
+      if (sign === "?") this.end = after(xml, "?>", tag);
+      else if (xml.startsWith("<!--", tag)) this.end = after(xml, "-->", tag);
+      else if (xml.startsWith(CDATA, tag) && open.length > 0) {
+        this.found("text", tag, after(xml, "]]>", tag));
+        this.marked = true;
+        return true;
+      } else throw malformed("a document type");
     }
   }
-  if (open.length > 0) throw malformed("a tag that is not closed");
+
+  private found(kind: XmlScanner["kind"], start: number, end: number): true {
+    this.kind = kind;
+    this.start = start;
+    this.end = end;
+    this.marked = false;
+    return true;
+  }
+
+  private close(tag: number): true {
+    const name = this.xml.slice(tag + 2, nameEnd(this.xml, tag + 2));
+    if (this.open.pop() !== name) throw malformed("a tag that is not closed");
+    this.name = localName(name);
+    return this.found("close", tag, tagEnd(this.xml, tag));
+  }
+
+  private begin(tag: number): true {
+    const end = tagEnd(this.xml, tag);
+    const name = this.xml.slice(tag + 1, nameEnd(this.xml, tag + 1));
+    this.name = localName(name);
+    if (this.xml[end - 2] === "/") return this.found("empty", tag, end);
+    if (this.open.push(name) > MOST_NESTED) throw malformed("tags nested too deep");
+    return this.found("open", tag, end);
+  }
+}
+
+function malformedEnd(): never {
+  throw malformed("a tag that is not closed");
+}
+
+/** The tags and texts of a small part as a sequence. */
+export function* xmlEvents(xml: string): Generator<XmlEvent> {
+  const scanner = new XmlScanner(xml);
+  while (scanner.next()) {
+    const { kind, name, start, end } = scanner;
+    if (kind === "text") yield { kind, text: scanner.text(), start, end };
+    else if (kind === "close") yield { kind, name, start, end };
+    else yield { kind, name, source: scanner.source(), start, end };
+  }
 }
 
 /** The attributes of a tag, by their names with prefix. */
@@ -113,24 +167,12 @@ function entity(name: string): string {
   return String.fromCodePoint(code);
 }
 
+const ENTITY = /&([^;&]*)(;?)/g;
+
 function unescaped(text: string): string {
   if (!text.includes("&")) return text;
-  const [first = "", ...rest] = text.split("&");
-  return rest.reduce((done, piece) => {
-    const end = piece.indexOf(";");
-    if (end < 0) throw malformed("an unknown entity");
-    return done + entity(piece.slice(0, end)) + piece.slice(end + 1);
-  }, first);
-}
-
-const CONTROL = /[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
-
-/** A text as it stands between tags or in a quoted attribute; signs that xml cannot hold become `?`. */
-export function escaped(text: string): string {
-  return text
-    .replace(CONTROL, "?")
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
+  return text.replace(ENTITY, (_, name: string, end: string) => {
+    if (end === "") throw malformed("an unknown entity");
+    return entity(name);
+  });
 }
