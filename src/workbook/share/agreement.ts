@@ -6,8 +6,6 @@ export const TOLERANCE = 1e-9;
 /** What the report says where the readings cannot give a figure. */
 export const NOT_GIVEN = "cannot be given";
 
-const isError = (value: Stated) => typeof value === "string" && value.startsWith("#");
-
 /** Whether two numbers are the same but for rounding. */
 export function sameNumber(one: number, other: number): boolean {
   return Math.abs(one - other) <= TOLERANCE * Math.max(Math.abs(one), Math.abs(other));
@@ -19,8 +17,8 @@ export function sameValue(one: Stated, other: Stated): boolean {
   return (one ?? "") === (other ?? "");
 }
 
-/** Whether what a file states is what the readings give; null where they cannot give a figure, which takes words. */
-export function agrees(stated: Stated, recomputed: Stated): boolean {
-  if (recomputed === null) return typeof stated !== "number" && typeof stated !== "boolean" && !isError(stated);
-  return sameValue(stated, recomputed);
+/** Whether what a file states is what the readings give; null where they cannot give a figure, which takes known words. */
+export function agrees(stated: Stated, recomputed: Stated, words: ReadonlySet<string>): boolean {
+  if (recomputed !== null) return sameValue(stated, recomputed);
+  return stated === null || stated === "" || (typeof stated === "string" && words.has(stated));
 }

@@ -8,11 +8,10 @@ export interface BedCans {
   dry: number;
   /** The catches, row after row; none while a reading is wrong, fewer than 2 are read, or all are dry. */
   catches: number[];
-  /** The area that each of them stands for [m²]; none while places or the bed are not known. */
+  /** The area that each can with a number stands for [m²]; none while places or the bed are not known. */
   areas: number[];
 }
 
-const BEYOND_SLACK_M = 1e-9;
 const isX = (value: unknown) => typeof value === "string" && ["", "X"].includes(value.trim().toUpperCase());
 
 /** Whether typed positions can be used: numbers without gaps, ascending, within the bed, one for each line in use. */
@@ -32,9 +31,10 @@ function usable(
     last = position;
   }
   const first = positions.get(1) ?? 0;
-  return first >= 0 && last <= side + BEYOND_SLACK_M ? positions : null;
+  return first >= 0 && last <= side ? positions : null;
 }
 
+/** Strips go by all places that were typed, whatever was read there. */
 function areasOf(inputs: AuditInputs, read: readonly { row: number; column: number }[]): number[] {
   const [width, length] = [inputs.number("Bed_Width_m"), inputs.number("Bed_Length_m")];
   const typed = inputs.cells("Cans_Readings");
@@ -42,11 +42,8 @@ function areasOf(inputs: AuditInputs, read: readonly { row: number; column: numb
   const across = usable(inputs, "Cans_Across_m", new Set(typed.map(({ column }) => column)), width);
   const along = usable(inputs, "Cans_Along_m", new Set(typed.map(({ row }) => row)), length);
   if (!across || !along) return [];
-  const inOrder = (places: number[]) => [...new Set(places)].sort((one, other) => one - other);
-  const [columns, rows] = [inOrder(read.map(({ column }) => column)), inOrder(read.map(({ row }) => row))];
-  const places = (lines: number[], positions: Map<number, number>) => lines.map((line) => positions.get(line)!);
-  const areas = areaWeights(places(columns, across), places(rows, along), width, length);
-  return read.map(({ row, column }) => areas[rows.indexOf(row)]![columns.indexOf(column)]!);
+  const areas = areaWeights([...across.values()], [...along.values()], width, length);
+  return read.map(({ row, column }) => areas[row - 1]![column - 1]!);
 }
 
 /** The cans of an audit, refused as a whole where one reading is neither a number of 0 or more nor x. */
@@ -62,6 +59,6 @@ export function bedCans(inputs: AuditInputs): BedCans {
     count: values.length,
     dry: values.filter((value) => value === 0).length,
     catches: usableCans ? values : [],
-    areas: usableCans ? areasOf(inputs, read) : [],
+    areas: areasOf(inputs, read),
   };
 }

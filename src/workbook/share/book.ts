@@ -21,6 +21,8 @@ export interface FileBook {
   sheets: BookSheet[];
   /** What each defined name of the whole workbook stands for, by its name. */
   names: Map<string, string>;
+  /** The texts that cells share, by their number. */
+  texts: string[];
 }
 
 const MOST_SHEETS = 255;
@@ -92,7 +94,7 @@ export function openBook(file: Uint8Array): FileBook {
     if (relation?.type !== "worksheet") return [];
     return [{ name, part: relation.part, cells: sheetCells(textOf(parts, relation.part), texts) }];
   });
-  return { parts, main, sheets, names: contents.names };
+  return { parts, main, sheets, names: contents.names, texts };
 }
 
 /** The rectangle behind a defined name, or null where there is none or it leads nowhere. */

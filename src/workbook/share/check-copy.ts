@@ -9,10 +9,14 @@ import { type Evidence, evidenceOf } from "./evidence";
 import { inputFindings } from "./evidence-check";
 import { namedValue } from "./evidence-rows";
 import { figureLabel } from "./figure-label";
+import { knownWords } from "./known-words";
 import { remainingCalls, replacedFindings, replacedKeys } from "./replaced-check";
+import { shownFindings } from "./shown-check";
 import { templateFindings } from "./template-check";
 
 const MOST_FINDINGS = 100;
+/** A workbook with so many of the audit's sheets is one; a single Coverage sheet can stand in any. */
+const FEWEST_SHEETS = 2;
 const MEANING = "This means that the figures follow from these readings, not that the readings are true.";
 
 /** What the cell behind a name says, errors by their name. */
@@ -23,11 +27,12 @@ function statedAt(book: FileBook, name: string): Stated {
 }
 
 function figuresOf(book: FileBook, specs: readonly SheetSpec[], recomputed: ReadonlyMap<string, Stated>): Figure[] {
+  const words = knownWords(specs);
   return [...recomputed].flatMap(([name, value]) => {
     if (!namedArea(book, name)) return [];
     const stated = statedAt(book, name);
     const shown = value ?? NOT_GIVEN;
-    return [{ name, ...figureLabel(specs, name), stated, recomputed: shown, agrees: agrees(stated, value) }];
+    return [{ name, ...figureLabel(specs, name), stated, recomputed: shown, agrees: agrees(stated, value, words) }];
   });
 }
 
@@ -60,7 +65,8 @@ function limited(findings: string[]): string[] {
 /** The check of a file that was read already. */
 export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Promise<CopyReport> {
   const evidence = evidenceOf(book);
-  const isAudit = specs.some((spec) => book.sheets.some(({ name }) => name === spec.name));
+  const audited = specs.filter((spec) => book.sheets.some(({ name }) => name === spec.name));
+  const isAudit = audited.length >= FEWEST_SHEETS;
   const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
   const figures = figuresOf(book, specs, recomputed.figures);
   const findings = [
@@ -69,6 +75,7 @@ export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Pr
       ? [...(await inputFindings(book, evidence, specs)), ...replacedFindings(book, evidence)]
       : ["There is no sheet Evidence, so what was changed since the copy was made cannot be told."]),
     ...(isAudit ? templateFindings(book, specs, evidence ? replacedKeys(evidence) : new Set()) : []),
+    ...shownFindings(book, specs),
     ...remainingCalls(book),
   ];
   return {

@@ -59,7 +59,7 @@ function ofShare(catches: number[], share: number): number | null {
 }
 
 function weightedMeasures({ catches, areas, dry }: BedCans, rate: number | null): Measures {
-  if (areas.length === 0) return NONE;
+  if (areas.length === 0 || catches.length === 0) return NONE;
   const average = weightedMean(catches, areas);
   const du = catches.length >= QUARTER_NEEDS ? (100 * weightedLowQuarter(catches, areas)) / average : null;
   return {
@@ -79,7 +79,7 @@ export function testMeasures(inputs: AuditInputs, cans: BedCans): TestMeasures {
   const weighted = weightedMeasures(cans, rate);
   const uneven = cans.areas.length > 0 && Math.max(...cans.areas) / Math.min(...cans.areas) > EVEN_UP_TO;
   const scShare =
-    uneven && plain.scShare !== null
+    uneven && plain.scShare !== null && cans.catches.length > 0
       ? (plain.scShare * weightedMean(cans.catches, cans.areas)) / mean(cans.catches, 2)
       : plain.scShare;
   return { plain, weighted, uneven, used: { ...(uneven ? weighted : plain), scShare } };
