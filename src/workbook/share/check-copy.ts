@@ -14,7 +14,9 @@ import { remainingCalls, replacedFindings, replacedKeys } from "./replaced-check
 import { shownFindings } from "./shown-check";
 import { templateFindings } from "./template-check";
 
-const MOST_FINDINGS = 100;
+/** Of one kind. */
+const MOST_FINDINGS = 50;
+const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
 /** A workbook with so many of the audit's sheets is one; a single Coverage sheet can stand in any. */
 const FEWEST_SHEETS = 2;
 const MEANING = "This means that the figures follow from these readings, not that the readings are true.";
@@ -69,19 +71,19 @@ export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Pr
   const isAudit = audited.length >= FEWEST_SHEETS;
   const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
   const figures = figuresOf(book, specs, recomputed.figures);
-  const findings = [
-    ...(recomputed.problem === "" ? [] : [`The figures cannot be recomputed: ${recomputed.problem}.`]),
-    ...(evidence
-      ? [...(await inputFindings(book, evidence, specs)), ...replacedFindings(book, evidence)]
-      : ["There is no sheet Evidence, so what was changed since the copy was made cannot be told."]),
-    ...(isAudit ? templateFindings(book, specs, evidence ? replacedKeys(evidence) : new Set()) : []),
-    ...shownFindings(book, specs),
-    ...remainingCalls(book),
+  const groups = [
+    recomputed.problem === "" ? [] : [`The figures cannot be recomputed: ${recomputed.problem}.`],
+    evidence ? await inputFindings(book, evidence, specs) : [NO_EVIDENCE],
+    evidence ? replacedFindings(book, evidence) : [],
+    isAudit ? templateFindings(book, specs, evidence ? replacedKeys(evidence) : new Set()) : [],
+    shownFindings(book, specs),
+    remainingCalls(book),
   ];
+  const findings = groups.flatMap(limited);
   return {
     facts: factsOf(book, evidence, isAudit),
     figures,
-    findings: limited(findings),
+    findings,
     agrees: findings.length === 0 && figures.every((figure) => figure.agrees),
     sentence: sentenceOf(figures, findings.length),
   };
