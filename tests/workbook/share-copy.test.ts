@@ -84,6 +84,15 @@ describe("a share copy of a workbook with functions of the add-in", () => {
     }
   });
 
+  it("has its figures recomputed from the readings that the old formulas named", async () => {
+    const { figures, sentence } = await checkCopy(copy);
+    expect(figures).toEqual([
+      // mean of 20, 30, 40 over 20; the low quarter needs four cans and cannot be recomputed
+      { name: "'Bed 7'!B2", label: "CANFALL.SC.CAN(A2:A4)", unit: "", stated: 1.5, recomputed: 1.5, agrees: true },
+    ]);
+    expect(sentence).toContain("not that the readings are true");
+  });
+
   it.each([
     [
       "a reading",

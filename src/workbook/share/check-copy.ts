@@ -4,6 +4,7 @@ import type { SheetSpec } from "../sheet-spec";
 import { agrees, NOT_GIVEN } from "./agreement";
 import { auditFigures } from "./audit-figures";
 import { cellsIn, type FileBook, namedArea, openBook } from "./book";
+import { calledFigures } from "./called-figures";
 import type { CopyFacts, CopyReport, Figure, Stated } from "./copy-report";
 import { type Evidence, evidenceOf } from "./evidence";
 import { inputFindings } from "./evidence-check";
@@ -52,6 +53,7 @@ function factsOf(book: FileBook, evidence: Evidence | null, isAudit: boolean): C
 
 function sentenceOf(figures: readonly Figure[], findings: number): string {
   const wrong = figures.filter((figure) => !figure.agrees).length;
+  if (figures.length === 0) return "This file has no figure that could be recomputed from readings.";
   if (wrong === 0 && findings === 0) {
     return `All ${figures.length} figures agree with what was recomputed from the readings, to one part in 1,000,000,000. ${MEANING}`;
   }
@@ -70,7 +72,7 @@ export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Pr
   const audited = specs.filter((spec) => book.sheets.some(({ name }) => name === spec.name));
   const isAudit = audited.length >= FEWEST_SHEETS;
   const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
-  const figures = figuresOf(book, specs, recomputed.figures);
+  const figures = [...figuresOf(book, specs, recomputed.figures), ...(evidence ? calledFigures(book, evidence) : [])];
   const groups = [
     recomputed.problem === "" ? [] : [`The figures cannot be recomputed: ${recomputed.problem}.`],
     evidence ? await inputFindings(book, evidence, specs) : [NO_EVIDENCE],
