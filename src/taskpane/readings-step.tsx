@@ -1,9 +1,11 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../hosts/host";
+import type { Done } from "./done";
 import { Failure } from "./failure";
 import { Histogram } from "./histogram";
 import { CountTable } from "./measure-table";
 import { type NamedCells, textIn } from "./named";
+import { PasteReadings } from "./paste-readings";
 import { ShownReadings } from "./shown-readings";
 import type { StepProps } from "./step";
 import { TestSettings } from "./test-settings";
@@ -12,7 +14,7 @@ import { useNamed } from "./use-named";
 const NAMES = ["Cans_Readings", "Readings_Problem", "Positions_Problem"] as const;
 
 /** What the workbook finds wrong with its own readings, and the way to them. */
-function AuditReadings({ host, found }: { host: Host; found: NamedCells }) {
+function AuditReadings({ host, found, keep }: { host: Host; found: NamedCells; keep: (done: Done) => void }) {
   const problems = [textIn(found.Readings_Problem), textIn(found.Positions_Problem)].filter(Boolean);
   if (!found.Cans_Readings) return null;
   const { area } = found.Cans_Readings;
@@ -26,12 +28,13 @@ function AuditReadings({ host, found }: { host: Host; found: NamedCells }) {
         ))}
       </div>
       <Button onClick={() => host.select(area)}>Select the readings</Button>
+      {found.Readings_Problem && <PasteReadings host={host} area={area} keep={keep} />}
     </>
   );
 }
 
 /** The readings: what was typed, what is wrong with it, and the settings of the test. */
-export function ReadingsStep({ host, answer, entries, change }: StepProps) {
+export function ReadingsStep({ host, answer, entries, change, keep }: StepProps) {
   const { found, failure } = useNamed(host, NAMES);
   const audit = answer?.audit;
   return (
@@ -40,7 +43,7 @@ export function ReadingsStep({ host, answer, entries, change }: StepProps) {
         <h2 id="canfall-readings">Readings</h2>
         <Failure words={failure} />
         <ShownReadings answer={answer} host={host} />
-        {found && <AuditReadings host={host} found={found} />}
+        {found && <AuditReadings host={host} found={found} keep={keep} />}
         {audit && (
           <>
             <CountTable catches={audit.catches} />

@@ -70,6 +70,46 @@ describe("readings of an audit", () => {
   });
 });
 
+describe("readings from elsewhere", () => {
+  const box = "Readings [mL], a line for each row";
+  const places = { sheet: "Cans", address: "B10:C11" };
+
+  it("go into the places for cans and are taken out again", async () => {
+    await open(auditHost());
+    await page.type(box, "20 25\n30 x");
+    await page.press("Put them into the workbook");
+    await page.shows("The readings stand in Cans!B10:C11. Undo takes them out");
+    expect(await host.read(places)).toEqual([
+      [20, 25],
+      [30, "x"],
+    ]);
+    await page.press("Undo");
+    await page.shows("Cans!B10:C11 is as before the entry");
+    expect((await host.read(places)).flat()).toEqual([null, null, null, null]);
+  });
+
+  it("replace others only when told so", async () => {
+    await open(auditHost({ cells: { Cans: { B10: 18 } } }));
+    await page.step("Readings");
+    await page.type(box, "20 25");
+    await page.press("Put them into the workbook");
+    await page.shows("B10 holds 18. Replace what is there?");
+    await page.press("Keep");
+    expect(await host.read(places)).toEqual([
+      [18, null],
+      [null, null],
+    ]);
+    expect(page.field(box).value).toBe("20 25");
+  });
+
+  it("are refused where there are more than places", async () => {
+    await open(auditHost());
+    await page.type(box, "20 25 30");
+    await page.press("Put them into the workbook");
+    await page.shows('readings must fit 2 places across and 2 along, got "3 across and 1 along"');
+  });
+});
+
 describe("results of an audit", () => {
   it("stand as the workbook states them, weighted first where the cans stand unevenly", async () => {
     const book = filled({ Result_MAR: 12.73, Weighted_MAR: 12.5, Verdict_MAR: "too few cans" });
