@@ -1,10 +1,13 @@
+import { CheckCopies } from "./check-copies";
+import { MakeCopy } from "./make-copy";
 import type { StepProps } from "./step";
 
 /** A copy that anybody can check, and the check of one. */
-export function ShareStep(_: StepProps) {
+export function ShareStep({ host }: StepProps) {
   return (
-    <section aria-labelledby="canfall-share">
-      <h2 id="canfall-share">Share</h2>
-    </section>
+    <>
+      <MakeCopy host={host} />
+      <CheckCopies host={host} />
+    </>
   );
 }

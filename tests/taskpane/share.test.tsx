@@ -1,0 +1,75 @@
+// @vitest-environment jsdom
+import { File as NodeFile } from "node:buffer";
+import { act } from "react";
+import { afterEach, describe, expect, it } from "vitest";
+import { Pane } from "../../src/taskpane/pane";
+import { AUDIT_SHEETS } from "../../src/workbook/audit";
+import { buildWorkbook } from "../../src/workbook/build";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
+import { type MemoryHost, memoryHost } from "../support/memory-host";
+import { screen } from "../support/screen";
+
+let page: Awaited<ReturnType<typeof screen>>;
+let host: MemoryHost;
+
+async function open(): Promise<void> {
+  const block = (address: string) => ({ sheet: "Block", address });
+  host = memoryHost(
+    { Block: { C4: "Example Nursery", C5: "block 7", C6: 46000 } },
+    { Site_Name: block("C4"), Block_Name: block("C5"), Test_Date: block("C6") },
+  );
+  const file = await buildWorkbook(AUDIT_SHEETS, EXAMPLE_ENTRIES);
+  host.bytes = async () => file;
+  page = await screen(<Pane host={host} functions={[]} />);
+  await page.step("Share");
+}
+
+/** What choosing files in the browser's own dialog does. */
+async function choose(...files: File[]): Promise<void> {
+  const input = page.place.querySelector<HTMLInputElement>('input[aria-label="Copies to check"]')!;
+  Object.defineProperty(input, "files", { value: files, configurable: true });
+  await act(async () => input.dispatchEvent(new Event("change", { bubbles: true })));
+}
+
+/** The page's own File cannot be read in jsdom. */
+const asFile = (bytes: Uint8Array | string, name: string) => new NodeFile([bytes], name) as unknown as File;
+
+afterEach(() => page.close());
+
+describe("sharing", () => {
+  it("hands over a copy named by site, block and day, which the check takes for one", async () => {
+    await open();
+    await page.press("Make a share copy");
+    const name = "Example Nursery block 7 2025-12-09 share copy.xlsx";
+    await page.shows(`${name} is kept in memory.`);
+    expect(host.delivered.map((one) => one.name)).toEqual([name]);
+    await choose(asFile(host.delivered[0]!.file, name));
+    await page.shows("share copy of ");
+    await page.shows("not that the readings are true");
+    expect(page.text("h3")).toContain(name);
+  });
+
+  it("says why a file cannot be checked", async () => {
+    await open();
+    await choose(asFile("no workbook at all", "notes.xlsx"));
+    await page.shows('the file must be an .xlsx workbook, got "a file of another kind"');
+    await choose(asFile("x", "notes.txt"));
+    await page.shows("There is no .xlsx file among what was chosen");
+  });
+
+  it("makes a register of several files, one a line, and saves it", async () => {
+    await open();
+    await choose(asFile(await host.bytes(), "b.xlsx"), asFile("nothing", "a.xlsx"));
+    await page.shows("2 files, 2 to look at");
+    const rows = page.text("tbody tr");
+    expect(rows[0]).toContain("a.xlsx");
+    expect(rows[0]).toContain("? not read");
+    expect(rows[1]).toContain("Example Nursery (invented) · block 7 · 2026-11-10");
+    await page.press("Save as .csv");
+    await page.shows("register of audits.csv is kept in memory.");
+    const csv = new TextDecoder().decode(host.delivered[0]!.file);
+    expect(csv.split("\r\n")[1]).toContain("a.xlsx,,,,,,,,,not read,");
+    await page.press("b.xlsx");
+    await page.shows("There is no sheet Evidence");
+  });
+});
