@@ -1,10 +1,11 @@
 import type { SheetArea } from "./area";
 import { absolute } from "./area";
+import { attributesOf } from "./attributes";
 import type { FileBook } from "./book";
 import { appended, insertedBehind, mustAppend } from "./edits";
 import { escaped } from "./escaped";
 import { relationsOf, relationsPart, textOf } from "./relations";
-import { attributesOf, xmlEvents } from "./xml";
+import { xmlEvents } from "./xml";
 
 const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";

@@ -2,9 +2,10 @@ import { InputError } from "../../core/errors";
 import { cellAt } from "../places";
 import { unzipped } from "../safe-file";
 import { addressParts, areaOf, type SheetArea } from "./area";
+import { attributesOf } from "./attributes";
 import { relationsOf, textOf } from "./relations";
 import { type FileCell, plainText, sheetCells } from "./sheet-cells";
-import { attributesOf, xmlEvents } from "./xml";
+import { xmlEvents } from "./xml";
 
 /** A sheet of a file. */
 export interface BookSheet {

@@ -1,5 +1,6 @@
 import { InputError } from "../../core/errors";
-import { attributesOf, type XmlEvent, xmlEvents } from "./xml";
+import { attributesOf } from "./attributes";
+import { type XmlEvent, xmlEvents } from "./xml";
 
 /** A piece of a part and what stands in its place. */
 export interface Edit {

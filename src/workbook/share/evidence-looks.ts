@@ -1,6 +1,7 @@
+import { attributesOf } from "./attributes";
 import { appended, countWithin, type Edit, edited } from "./edits";
 import { escaped } from "./escaped";
-import { attributesOf, xmlEvents } from "./xml";
+import { xmlEvents } from "./xml";
 
 /** The looks of the Evidence sheet, as numbers of cell styles. */
 export interface EvidenceLooks {

@@ -1,5 +1,6 @@
 import { InputError } from "../../core/errors";
-import { attributesOf, decoded, xmlEvents } from "./xml";
+import { attributesOf } from "./attributes";
+import { decoded, xmlEvents } from "./xml";
 
 /** What a part of a workbook points to. */
 export interface Relation {

@@ -2,8 +2,9 @@ import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { InputError } from "../../core/errors";
 import { cellAt } from "../places";
 import { addressParts } from "./area";
+import { attributesOf } from "./attributes";
 import type { Stated } from "./copy-report";
-import { attributesOf, XmlScanner } from "./xml";
+import { XmlScanner } from "./xml";
 
 /** What stands in a cell of a file. */
 export interface FileCell {

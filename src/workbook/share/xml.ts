@@ -1,4 +1,5 @@
-import { InputError } from "../../core/errors";
+import { unescaped } from "./unescaped";
+import { malformed, nameEnd } from "./xml-signs";
 
 /** A tag of an xml part, or the text between two tags. */
 export type XmlEvent =
@@ -8,11 +9,8 @@ export type XmlEvent =
 
 const MOST_NESTED = 64;
 const CDATA = "<![CDATA[";
-const ENTITIES: Record<string, string> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
 
-const malformed = (why: string) => new InputError("the file", "hold well-formed parts", why);
 const localName = (name: string) => name.slice(name.indexOf(":") + 1);
-const isSpace = (code: number) => code === 32 || code === 9 || code === 10 || code === 13;
 
 /** The text of a part. */
 export function decoded(part: Uint8Array): string {
@@ -36,12 +34,6 @@ function tagEnd(xml: string, start: number): number {
     }
   }
   throw malformed("a tag without an end");
-}
-
-function nameEnd(xml: string, start: number): number {
-  let at = start;
-  while (at < xml.length && !isSpace(xml.charCodeAt(at)) && xml[at] !== "/" && xml[at] !== ">") at += 1;
-  return at;
 }
 
 function after(xml: string, mark: string, from: number): number {
@@ -139,40 +131,4 @@ export function* xmlEvents(xml: string): Generator<XmlEvent> {
     else if (kind === "close") yield { kind, name, start, end };
     else yield { kind, name, source: scanner.source(), start, end };
   }
-}
-
-/** The attributes of a tag, by their names with prefix. */
-export function attributesOf(source: string): Map<string, string> {
-  const attributes = new Map<string, string>();
-  let at = nameEnd(source, 1);
-  for (;;) {
-    const equals = source.indexOf("=", at);
-    if (equals < 0) return attributes;
-    const name = source.slice(at, equals).trim();
-    let open = equals + 1;
-    while (isSpace(source.charCodeAt(open))) open += 1;
-    const quote = source[open];
-    const close = quote === '"' || quote === "'" ? source.indexOf(quote, open + 1) : -1;
-    if (close < 0 || attributes.has(name)) throw malformed("a damaged tag");
-    attributes.set(name, unescaped(source.slice(open + 1, close)));
-    at = close + 1;
-  }
-}
-
-function entity(name: string): string {
-  const known = ENTITIES[name];
-  if (known !== undefined) return known;
-  const code = name.startsWith("#x") ? Number.parseInt(name.slice(2), 16) : Number.parseInt(name.slice(1), 10);
-  if (name[0] !== "#" || !(code > 0 && code <= 0x10ffff)) throw malformed("an unknown entity");
-  return String.fromCodePoint(code);
-}
-
-const ENTITY = /&([^;&]*)(;?)/g;
-
-function unescaped(text: string): string {
-  if (!text.includes("&")) return text;
-  return text.replace(ENTITY, (_, name: string, end: string) => {
-    if (end === "") throw malformed("an unknown entity");
-    return entity(name);
-  });
 }
