@@ -12,7 +12,7 @@ let host: MemoryHost;
 async function open(book: MemoryHost): Promise<void> {
   const file = await auditHost().bytes();
   vi.stubGlobal("fetch", async (address: string) =>
-    address.startsWith("templates/") ? new Response(file as BodyInit) : new Response("", { status: 404 }),
+    address.endsWith("-audit.xlsx") ? new Response(file as BodyInit) : new Response("", { status: 404 }),
   );
   host = book;
   page = await screen(<Pane host={host} functions={[]} />);
@@ -78,7 +78,7 @@ describe("a new audit", () => {
     await open(memoryHost({ Mine: {} }));
     vi.stubGlobal("fetch", async () => new Response("", { status: 404 }));
     await page.press("Open the example");
-    await page.shows("templates/example-audit.xlsx did not load (404)");
+    await page.shows("example-audit.xlsx did not load (404)");
   });
 });
 
