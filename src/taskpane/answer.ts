@@ -1,4 +1,4 @@
-import type { Area, Host } from "../hosts/host";
+import type { Area, Cell, Host } from "../hosts/host";
 import { boxOf, reference } from "./address";
 import { type Audit, auditOf } from "./audit";
 import { CatchProblem } from "./catches";
@@ -26,9 +26,11 @@ const isCell = (area: Area) => {
   return rows * columns === 1;
 };
 
-/** One cell is where somebody types, not a bed: the last readings stay, or else the workbook's own. */
+const holdsNumbers = (cells: Cell[][]) => cells.flat().some((cell) => typeof cell === "number");
+
+/** One cell, or words, are where somebody works, not a bed: the last readings stay, or else the workbook's own. */
 async function areaShown(host: Host, selected: Area, last: Area | null): Promise<Area> {
-  if (!isCell(selected)) return selected;
+  if (!isCell(selected) && holdsNumbers(await host.read(selected))) return selected;
   if (last && (await host.sheets()).includes(last.sheet)) return last;
   return (await host.named("Cans_Readings")) ?? selected;
 }

@@ -25,7 +25,7 @@ export function NamedChoice({ host, label, found, of, keep }: Props) {
       return "";
     });
   return (
-    <>
+    <div>
       <Field label={label} hint={`kept in ${reference(found.cell)}`}>
         <Select value={shown} onChange={(_, { value }) => write(value)}>
           {!of.includes(shown) && <option value={shown}>{shown}</option>}
@@ -35,6 +35,6 @@ export function NamedChoice({ host, label, found, of, keep }: Props) {
         </Select>
       </Field>
       <TaskLine task={task} />
-    </>
+    </div>
   );
 }

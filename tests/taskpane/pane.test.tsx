@@ -126,9 +126,20 @@ describe("the pane", () => {
     await page.shows("Run time: a dry can gets nothing, however long the run.");
   });
 
-  it("offers the workbook's readings where the selection has none", async () => {
+  it("keeps showing readings while words or blank cells are selected", async () => {
     await open(bedHost(), "D1:D2");
+    await page.shows("Driest can 8.00 mm in B2");
+    expect(page.text(".where")).toEqual(["Example!B2:B7"]);
+  });
+
+  it("says that blank cells hold no readings where the workbook has none either", async () => {
+    await open(memoryHost({ Example: { A1: 5 } }), "D1:D2");
     await page.shows("Example!D1:D2 holds no readings");
+  });
+
+  it("offers the workbook's readings where the selection is none", async () => {
+    await open(bedHost(), "B1:B7");
+    await page.shows('readings must be numbers, got "Catch" in B1');
     await page.press("Select the readings in Example!B2:B7");
     await page.shows("Driest can 8.00 mm in B2");
   });
