@@ -7,10 +7,6 @@ import type { Host } from "../../src/hosts/host";
 import { type Desks, desks } from "./desk-page";
 import { pageHost } from "./page-host";
 
-/** Checks that wait for the desk to insert files. */
-const AWAITED =
-  /^(sheets of a file|names come in|formulas that came in|a defined name that is taken|a protected sheet)/;
-
 let all: Desks;
 let page: Page;
 let host: Host;
@@ -22,7 +18,7 @@ beforeAll(async () => {
 afterAll(() => all?.close());
 
 describe("the desk as a host", () => {
-  for (const { name, check } of contract) test.skipIf(AWAITED.test(name))(name, () => check(host));
+  for (const { name, check } of contract) test(name, () => check(host));
 
   test("a finished file goes to the downloads", async () => {
     const arrives = page.waitForEvent("download");
