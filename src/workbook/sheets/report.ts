@@ -69,8 +69,8 @@ const COMPARISON = comparisonTable(COMPARISON_TOP);
 const METHOD_ROW = COMPARISON_TOP + COMPARISON.rows;
 const SIGNATURES = METHOD_ROW + 2 + ASSUMPTIONS.length;
 
-const tall = (first: number, count: number) =>
-  Object.fromEntries(Array.from({ length: count }, (_, index) => [first + index, 26]));
+const tall = (first: number, count: number, height: number) =>
+  Object.fromEntries(Array.from({ length: count }, (_, index) => [first + index, height]));
 
 /** One page for the water authority. */
 export const REPORT: SheetSpec = {
@@ -82,8 +82,8 @@ export const REPORT: SheetSpec = {
     [SIGNATURES]: 30,
     [SIGNATURES + 1]: 24,
     [COMPARISON_TOP + 1]: 26,
-    ...tall(LEGEND + 3, MEASURES.rows - 1),
-    ...tall(ACTIONS_TOP + 1, ACTIONS.rows - 1),
+    ...tall(LEGEND + 3, MEASURES.rows - 1, 38),
+    ...tall(ACTIONS_TOP + 1, ACTIONS.rows - 1, 26),
     ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14.5])),
   },
   cells: [

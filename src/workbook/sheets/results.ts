@@ -284,7 +284,7 @@ const shareWanted = formLines(AFTER_MEASURES, FORM, [SHARE_LINE]);
 /** The figures of the test against the limits in use. */
 export const RESULTS: SheetSpec = {
   name: "Results",
-  widths: [27, 15, 7, 12, 24, 34],
+  widths: [27, 15, 9, 12, 24, 34],
   heights: {
     2: 30,
     ...Object.fromEntries(
