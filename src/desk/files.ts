@@ -62,12 +62,12 @@ export class Files implements DeskFiles {
     const { api } = this.grid;
     api.disposeUnit(bookOf(this.grid).getId());
     api.createWorkbook(workbook);
-    this.parts = unsavedParts(this.grid);
   }
 
   private async calculated(): Promise<void> {
     this.grid.api.getFormula().executeCalculation();
     await settled(this.grid);
+    this.parts = unsavedParts(this.grid);
   }
 
   /** Opens a file in place of the open workbook, whatever is in that. */

@@ -18,7 +18,9 @@ export function unsavedParts(grid: Grid): UnsavedParts {
   return Object.fromEntries(
     resources.flatMap(({ name, data }) => {
       const kind = KINDS[name];
-      return kind && data && !isEmpty(JSON.parse(data)) ? [[kind, data]] : [];
+      if (!kind || !data) return [];
+      const filled = Object.entries(JSON.parse(data)).filter(([, part]) => !isEmpty(part));
+      return filled.length > 0 ? [[kind, JSON.stringify(filled)]] : [];
     }),
   );
 }

@@ -4,6 +4,7 @@ import type { Book, BookSheet } from "../hosts/xlsx-book";
 import { definedNames } from "./defined-names";
 import { drawingsOf } from "./drawings";
 import { styleOf } from "./looks";
+import { fittedHeights } from "./row-heights";
 import { sheetParts } from "./sheet-parts";
 
 const SPARE = { rows: 100, columns: 10 };
@@ -42,7 +43,7 @@ function worksheet(sheet: BookSheet): Partial<IWorksheetData> {
     defaultColumnWidth: sheet.usual.width,
     defaultRowHeight: sheet.usual.height,
     columnData: sized(sheet.widths, "w", sheet.hiddenColumns),
-    rowData: sized(sheet.heights, "h", sheet.hiddenRows),
+    rowData: sized({ ...fittedHeights(sheet), ...sheet.heights }, "h", sheet.hiddenRows),
     showGridlines: sheet.gridLines ? 1 : 0,
     mergeData: sheet.merges,
     freeze: {
