@@ -15,6 +15,7 @@ async function type(desk: Desk, formula: string, cell: keyof typeof CELLS = "G13
   expect(await desk.page.evaluate(() => window.desk.host.selection())).toEqual({ sheet: "Example", address: cell });
   await desk.page.keyboard.type(formula);
   await desk.page.keyboard.press("Enter");
+  await expect.poll(async () => (await desk.read(cell))[0]![0], { timeout: 20_000 }).not.toBeNull();
 }
 
 describe("typing at the desk", () => {
