@@ -113,7 +113,8 @@ const announce = (text) => ({
   apply(compiler) {
     let said = false;
     compiler.hooks.done.tap("announce", (stats) => {
-      if (!said && !stats.hasErrors()) setImmediate(() => console.log(text));
+      const { port = PORT } = compiler.options.devServer ?? {};
+      if (!said && !stats.hasErrors()) setImmediate(() => console.log(text.replace(`:${PORT}/`, `:${port}/`)));
       said ||= !stats.hasErrors();
     });
   },

@@ -132,6 +132,9 @@ export class Files implements DeskFiles {
 
   private async write(): Promise<{ bytes: Uint8Array; state: BookState }> {
     await settled(this.grid);
+    // What is typed while the grid calculates can leave formulas behind: every one is calculated before a file is made.
+    this.grid.api.getFormula().executeCalculation();
+    await settled(this.grid);
     const { XlsxFile } = await import("../hosts/xlsx");
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);

@@ -1,7 +1,10 @@
 import { readFileSync } from "node:fs";
 import ExcelJS from "exceljs";
+import { MOST_ACROSS, MOST_ALONG } from "../../src/core/pattern/can-field";
+import { buildWorkbook } from "../../src/workbook/build";
 import { checkCopy } from "../../src/workbook/share/check-copy";
 import { shareCopy } from "../../src/workbook/share/share-copy";
+import { COVERAGE_ALONE } from "../../src/workbook/sheets/coverage-alone";
 import { printed, type Row } from "./table";
 
 const TEMPLATE = "templates/example-audit.xlsx";
@@ -51,4 +54,20 @@ async function shareBench(): Promise<void> {
   printed(`Check of ${COPIES} copies`, checking, "Canfall");
 }
 
-shareBench();
+/** A full grid of 20 by 30 cans as a Coverage sheet of its own, from readings to file. */
+async function paintBench(): Promise<void> {
+  const across = Array.from({ length: MOST_ACROSS }, (_, column) => column);
+  const along = Array.from({ length: MOST_ALONG }, (_, row) => row);
+  const rates = along.map((row) => across.map((column) => 8 + ((row * 7 + column * 5) % 9)));
+  const entries = { Coverage_Rates: rates, Coverage_Across: [across], Coverage_Along: along.map((place) => [place]) };
+  const paint = () => buildWorkbook([COVERAGE_ALONE], entries);
+  const file = await paint();
+  const painting = [
+    await timed("Canfall", ROUNDS, paint),
+    await timed("exceljs, load and save only", ROUNDS, () => loadedAndSaved(file)),
+  ];
+  printed(`Coverage sheet of ${MOST_ACROSS} by ${MOST_ALONG} cans`, painting, "Canfall");
+}
+
+await paintBench();
+await shareBench();

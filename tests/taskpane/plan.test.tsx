@@ -140,6 +140,15 @@ describe("planning a layout", () => {
     await page.shows(`mean ${best.judgement.meanRate.toPrecision(3)} mm/h`);
   });
 
+  it("searches with the price and the days of the workbook", async () => {
+    await open(
+      { Water_Price: { sheet: "Cans", address: "J1" }, Water_Days: { sheet: "Cans", address: "J2" } },
+      { J1: 2.5, J2: 250 },
+    );
+    await page.shows("Price of water");
+    expect([page.field("Price of water").value, page.field("Days watered").value]).toEqual(["2.5", "250"]);
+  });
+
   it("says which entry of a search is wrong", async () => {
     await open();
     await small();

@@ -1,9 +1,10 @@
 import { Button, Checkbox, Field, Input, ProgressBar, Select } from "@fluentui/react-components";
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { LayoutBasis } from "../../core/layout/multiplier";
 import type { Candidate } from "../../core/layout/search";
 import type { Host } from "../../hosts/host";
 import type { Done } from "../done";
+import { numberIn, readNamed } from "../named";
 import { TaskLine } from "../task-line";
 import { useTask } from "../use-task";
 import { HeadList } from "./head-list";
@@ -35,6 +36,20 @@ export function SearchSection({ host, plans, entries, open, keep, id }: Props) {
   const running = useRef<{ stop(): void } | null>(null);
   const task = useTask();
   const change = (changed: Partial<SearchEntries>) => setSearch((before) => ({ ...before, ...changed }));
+
+  useEffect(() => {
+    readNamed(host, ["Water_Price", "Water_Days"]).then(
+      (found) => {
+        const [price, days] = [numberIn(found.Water_Price), numberIn(found.Water_Days)];
+        setSearch((before) => ({
+          ...before,
+          ...(price !== undefined && { waterPrice: String(price) }),
+          ...(days !== undefined && { days: String(days) }),
+        }));
+      },
+      () => {},
+    );
+  }, [host]);
 
   async function run(): Promise<void> {
     setProblem("");
