@@ -9,6 +9,7 @@ import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk";
 import { Pane } from "../taskpane/pane";
 import type { Blank } from "./arguments";
+import { calculateAgain } from "./calculate-again";
 import { mendComparison } from "./comparison";
 import { exampleWorkbook } from "./example";
 import { fileButtons } from "./file-buttons";
@@ -44,6 +45,7 @@ async function start(): Promise<void> {
   registerFunctions(grid.injector, known, blank());
   mendSort(grid.injector);
   mendComparison();
+  calculateAgain(grid);
   const messages = new Messages(part("message"));
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));
   const files = new Files(grid, cells);
