@@ -24,6 +24,7 @@ import { ProtectedCells } from "./protected-cells";
 import { registerFunctions } from "./register";
 import { scriptAccess } from "./script-access";
 import { mendSort } from "./sort";
+import { mendValues } from "./values";
 import "./page.css";
 
 const BLANKS = ["zero", "null", "empty"] as const;
@@ -45,6 +46,7 @@ async function start(): Promise<void> {
   registerFunctions(grid.injector, known, blank());
   mendSort(grid.injector);
   mendComparison();
+  mendValues();
   calculateAgain(grid);
   const messages = new Messages(part("message"));
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));

@@ -107,7 +107,7 @@ const totals: [label: string, name: string, formula: string][] = [
   [
     "Mean reading of the driest quarter of the ground [mL]",
     "Weighted_Low_Quarter",
-    `IF(Weighed_Area_m2>0,SUMPRODUCT(MAX(${everyReading}-4*${missing(everyReading)}/Weighed_Area_m2)),"")`,
+    `IF(AND(Weighed_Area_m2>0,Cans_Counted>0),SUMPRODUCT(MAX(${everyReading}-4*${missing(everyReading)}/Weighed_Area_m2)),"")`,
   ],
   [
     "Largest area of a can over the smallest",

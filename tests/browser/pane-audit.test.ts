@@ -1,0 +1,128 @@
+import { readFile } from "node:fs/promises";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+let desk: Desk;
+beforeAll(async () => {
+  all = await desks();
+  desk = await all.open();
+});
+afterAll(() => all?.close());
+
+/** An invented bed of 25 cans, 5 across and 5 along. */
+const CANS = [
+  [20, 25, 30, 25, 20],
+  [22, 28, 32, 27, 21],
+  [24, 30, 34, 29, 23],
+  [22, 27, 31, 28, 20],
+  [19, 24, 29, 24, 18],
+];
+const METRES = [0.6, 1.8, 3, 4.2, 5.4];
+
+const pane = () => desk.page.locator("#pane");
+const step = (name: string) => pane().getByRole("tab", { name }).click();
+const press = (name: string) => pane().getByRole("button", { name, exact: true }).click();
+const says = (words: string | RegExp) => pane().getByText(words).first().waitFor();
+
+async function fill(label: string, text: string): Promise<void> {
+  await pane().getByLabel(label).fill(text);
+  await pane().getByLabel(label).press("Tab");
+}
+
+/** The value of a named cell, once everything is calculated. */
+async function value(name: string): Promise<unknown> {
+  const area = await desk.page.evaluate((asked) => window.desk.host.named(asked), name);
+  return (await desk.read(area!.address, area!.sheet))[0]![0];
+}
+
+async function type(name: string, inputs: number[][]): Promise<void> {
+  const area = (await desk.page.evaluate((asked) => window.desk.host.named(asked), name))!;
+  const first = area.address.split(":")[0]!;
+  const [, letters = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(first)!;
+  const last = `${String.fromCharCode(letters.charCodeAt(0) + inputs[0]!.length - 1)}${Number(row) + inputs.length - 1}`;
+  await desk.write(`${first}:${last}`, inputs, area.sheet);
+}
+
+const flat = CANS.flat();
+const mean = flat.reduce((sum, can) => sum + can, 0) / flat.length;
+
+describe("an audit from the pane", () => {
+  test("starts as a workbook of its own where the open one uses its names", async () => {
+    await step("New audit");
+    await press("Add the audit sheets to this workbook");
+    await says(/is already defined in this workbook.*Open the audit as a new workbook instead\?/);
+    await pane().getByRole("alertdialog").getByRole("button", { name: "Open as a new workbook" }).click();
+    await says("The audit is open as a workbook of its own.");
+    expect(await desk.page.evaluate(() => window.desk.host.sheets())).toEqual([
+      ...["Start", "Block", "Cans", "Heads", "Results", "Coverage", "Run time", "Water and cost"],
+      ...["Actions", "Report", "Limits", "Working"],
+    ]);
+  });
+
+  test("takes its first facts from fields", async () => {
+    await fill("Site", "Example Nursery");
+    await fill("Block", "block 7");
+    await fill("Bed width, across [m]", "6");
+    await fill("Bed length, along [m]", "6");
+    await fill("Length of the test [min]", "15");
+    await fill("Can mouth, inside diameter [mm]", "100");
+    await says("entry in Cans!");
+    expect([await value("Site_Name"), await value("Can_Mouth_mm")]).toEqual(["Example Nursery", 100]);
+    await expect.poll(() => value("Block_Area_m2")).toBe(36);
+  });
+
+  test("takes pasted readings, and shows results as the workbook states them", async () => {
+    await step("Readings");
+    await pane().getByText("Paste readings from elsewhere").click();
+    await pane()
+      .getByLabel("Readings [mL], a line")
+      .fill(CANS.map((row) => row.join("\t")).join("\n"));
+    await press("Put them into the workbook");
+    await says("The readings stand in Cans!");
+    await type("Cans_Across_m", [METRES]);
+    await type(
+      "Cans_Along_m",
+      METRES.map((metres) => [metres]),
+    );
+    expect(await value("Result_SC_Can")).toBeCloseTo(mean / 18, 9);
+    await step("Results");
+    const rate = ((mean * 1000) / (Math.PI * 50 ** 2)) * 4; // mL in a mouth of 100 mm, in 15 min
+    await says(`${rate.toPrecision(3)} mm/h`);
+    await says("As the workbook states them");
+    expect(await value("Result_MAR")).toBeCloseTo(rate, 9);
+  });
+
+  test("gives a run time for a depth typed in the pane, and takes the depth back", async () => {
+    await step("Run time");
+    await fill("Net depth wanted in each pot [mm a day]", "9.4");
+    await says("entry in 'Run time'!");
+    const times = (await value("Run_Multiplier")) as number;
+    const rate = (await value("Used_MAR")) as number;
+    const minutes = (60 * 9.4 * times) / rate;
+    expect(await value("Result_Run_Time_min")).toBeCloseTo(minutes, 9);
+    await says(`${minutes.toPrecision(3)} min`);
+    await press("Undo");
+    await says("is as before the entry");
+    expect(await value("Result_Run_Time_min")).toBe("needs water use and pot top");
+    await fill("Net depth wanted in each pot [mm a day]", "9.4");
+    await says("entry in 'Run time'!");
+  });
+
+  test("makes a share copy, and a check of that copy agrees with every figure", async () => {
+    await step("Share");
+    const [download] = await Promise.all([desk.page.waitForEvent("download"), press("Make a share copy")]);
+    expect(download.suggestedFilename()).toMatch(/^Example Nursery block 7 \d{4}-\d\d-\d\d share copy\.xlsx$/);
+    const buffer = await readFile(await download.path());
+    const file = { name: download.suggestedFilename(), mimeType: "application/octet-stream", buffer };
+    await pane().getByLabel("Copies to check", { exact: true }).setInputFiles(file);
+    await pane().getByRole("heading", { name: file.name }).waitFor();
+    await says(/All \d+ figures agree with what was recomputed from the readings/);
+    await says("not that the readings are true");
+    expect(await pane().locator(".report tbody tr", { hasText: "does not agree" }).count()).toBe(0);
+  });
+
+  test("nothing went wrong on the page meanwhile", () => {
+    expect(desk.complaints).toEqual([]);
+  });
+});
