@@ -2,6 +2,7 @@ import { InputError } from "../core/errors";
 import type { Area, Cell, Host } from "../hosts/host";
 import { boxOf, parseArea, reference } from "./address";
 import type { Entry } from "./entries";
+import { words } from "./words";
 
 /** A setting after reading: its value, the cell that it came from, or what is wrong with it; none of them when blank. */
 export interface Setting<T> {
@@ -66,6 +67,6 @@ export async function resolve<T>(
     if (rows * columns > 1) return { problem: `${parameter} must be one cell, got ${reference(area)}` };
     return await fromCell(host, area, entry, check);
   } catch (error) {
-    return { problem: error instanceof Error ? error.message : String(error) };
+    return { problem: words(error) };
   }
 }

@@ -3,11 +3,10 @@ import type { Area, Host } from "../hosts/host";
 import { type Answer, answerFor } from "./answer";
 import { type Entries, NO_ENTRIES } from "./entries";
 import { latest } from "./latest";
+import { words } from "./words";
 
 /** So that a half-typed address is not called wrong. */
 const TYPING_PAUSE_MS = 400;
-
-const words = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason));
 
 /** Follows the selection and the cells: the newest answer, the settings as typed, and the last range that held readings. */
 export function useAnswer(host: Host) {

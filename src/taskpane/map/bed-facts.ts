@@ -1,6 +1,7 @@
 import { InputError } from "../../core/errors";
 import { type Arrangement, heads } from "../../core/layout/heads";
 import type { Host } from "../../hosts/host";
+import { ARRANGEMENT_OF } from "../head-layout";
 import { numberIn, readNamed, textIn } from "../named";
 import type { MapFacts } from "./bed-map";
 
@@ -14,8 +15,6 @@ const NAMES = [
   "Head_Spacing_m",
   "Row_Spacing_m",
 ] as const;
-
-const ARRANGEMENTS: Record<string, Arrangement> = { border: "border", inset: "inset", "centre line": "centre" };
 
 /** What the workbook says of the bed, as far as it is filled in. */
 export interface BedFacts extends Pick<MapFacts, "width" | "length" | "heads"> {
@@ -39,7 +38,7 @@ export async function bedFacts(host: Host): Promise<BedFacts> {
   const found = await readNamed(host, NAMES);
   const number = (name: (typeof NAMES)[number]) => numberIn(found[name]);
   const [width, length] = [number("Bed_Width_m"), number("Bed_Length_m")];
-  const arrangement = ARRANGEMENTS[textIn(found.Head_Layout)];
+  const arrangement = ARRANGEMENT_OF[textIn(found.Head_Layout)];
   const title = [textIn(found.Site_Name), textIn(found.Block_Name)].filter(Boolean).join(", ");
   return {
     title: title || "The bed from above",

@@ -1,4 +1,5 @@
 import type { Host } from "../../hosts/host";
+import { ARRANGEMENT_OF } from "../head-layout";
 import { numberIn, readNamed, textIn } from "../named";
 import { FIRST_LAYOUT, type LayoutEntries } from "./layout-entries";
 
@@ -13,11 +14,6 @@ const NAMES = [
   "Net_Depth_mm",
 ] as const;
 
-const ARRANGEMENTS: Record<string, LayoutEntries["arrangement"]> = {
-  border: "border",
-  inset: "inset",
-  "centre line": "centre",
-};
 const ARCS: Record<string, LayoutEntries["arcs"]> = {
   "full circles": "full",
   "part circles, matched": "matched",
@@ -40,7 +36,7 @@ export async function firstLayout(host: Host): Promise<LayoutEntries> {
     radius: text("Head_Spacing_m", FIRST_LAYOUT.radius),
     flow: text("Flow_Mean_Lh", FIRST_LAYOUT.flow),
     depth: text("Net_Depth_mm", FIRST_LAYOUT.depth),
-    arrangement: ARRANGEMENTS[textIn(found.Head_Layout)] ?? FIRST_LAYOUT.arrangement,
+    arrangement: ARRANGEMENT_OF[textIn(found.Head_Layout)] ?? FIRST_LAYOUT.arrangement,
     arcs: ARCS[textIn(found.Head_Arc)] ?? FIRST_LAYOUT.arcs,
   };
 }

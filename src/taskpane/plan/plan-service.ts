@@ -5,6 +5,7 @@ import { judgement } from "../../core/layout/judgement";
 import { finalistPatches, ranking } from "../../core/layout/ranking";
 import { type Candidate, search } from "../../core/layout/search";
 import type { SearchInput } from "../../core/layout/search-input";
+import { words } from "../words";
 import type { Ask, Planned, Said } from "./plan-messages";
 
 /** Share of the bed that the driest patch covers at least. */
@@ -45,7 +46,7 @@ export class PlanService {
       else await this.search(id, ask.input);
     } catch (error) {
       const parameter = error instanceof InputError ? error.parameter : "";
-      this.say({ id, kind: "failed", message: error instanceof Error ? error.message : String(error), parameter });
+      this.say({ id, kind: "failed", message: words(error), parameter });
     }
   }
 

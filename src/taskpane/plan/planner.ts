@@ -1,6 +1,7 @@
 import { InputError } from "../../core/errors";
 import type { Plan } from "../../core/layout/coverage";
 import type { SearchInput } from "../../core/layout/search-input";
+import { words } from "../words";
 import type { Ask, Found, Planned, Said } from "./plan-messages";
 import { PlanService } from "./plan-service";
 
@@ -87,5 +88,5 @@ export function wrongWith(reason: unknown): { message: string; parameter: string
   if (reason instanceof InputError || reason instanceof PlanError) {
     return { message: reason.message, parameter: reason.parameter };
   }
-  return { message: reason instanceof Error ? reason.message : String(reason), parameter: "" };
+  return { message: words(reason), parameter: "" };
 }
