@@ -3,11 +3,16 @@ import { InputError } from "../core/errors";
 /** Three digits after a comma could be thousands, so those are asked for again. */
 const DECIMAL_COMMA = /^(-?\d+),(\d{1,2})$/;
 
-/** Reads a typed number by a rule of core; anything else is an error that names the quantity. */
+/** A typed number; anything else is an error that names the quantity, and its place where there are several. */
+export function numberOf(name: string, text: string, place?: string): number {
+  const plain = text.trim();
+  const value = plain === "" ? Number.NaN : Number(plain.replace(DECIMAL_COMMA, "$1.$2"));
+  if (Number.isFinite(value)) return value;
+  throw new InputError(name, place ? "be numbers" : "be a number", text, place ? { place } : {});
+}
+
+/** Reads a typed number by a rule of core. */
 export const typedNumber =
   (name: string, unit: string, check: (name: string, value: unknown, unit: string) => number) =>
-  (text: string): number => {
-    const value = Number(text.replace(DECIMAL_COMMA, "$1.$2"));
-    if (!Number.isFinite(value)) throw new InputError(name, "be a number", text);
-    return check(name, value, unit);
-  };
+  (text: string): number =>
+    check(name, numberOf(name, text), unit);

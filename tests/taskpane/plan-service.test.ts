@@ -57,6 +57,16 @@ describe("a layout as typed", () => {
   });
 });
 
+describe("a number as typed", () => {
+  it("may have a decimal comma, but not one that could part thousands", () => {
+    expect(planOf({ ...FIRST_LAYOUT, width: "12,5" }).width).toBe(12.5);
+    expect(() => planOf({ ...FIRST_LAYOUT, flow: "6,000" })).toThrow('flow must be a number, got "6,000"');
+    expect(() => searchOf({ ...FIRST_SEARCH, spacings: "3 4,000" }, FIRST_LAYOUT)).toThrow(
+      'spacings must be numbers, got "4,000" in place 2',
+    );
+  });
+});
+
 describe("sheets of a layout", () => {
   it("hold functions that read the sizes beside them", () => {
     const rows = layoutSheet(FIRST_LAYOUT);

@@ -5,6 +5,7 @@ import { InputError } from "../../core/errors";
 import { reference } from "../address";
 import type { StepProps } from "../step";
 import { TaskLine } from "../task-line";
+import { numberOf } from "../typed-number";
 import { useTask } from "../use-task";
 import { BedMap } from "./bed-map";
 import type { Spacings, Way } from "./find-source";
@@ -18,7 +19,7 @@ const PICTURE = "Canfall map";
 function distance(parameter: string, text: string): { value?: number; problem: string } {
   if (text.trim() === "") return { problem: "" };
   try {
-    return { value: positive(parameter, Number(text.replace(",", ".")), "m"), problem: "" };
+    return { value: positive(parameter, numberOf(parameter, text), "m"), problem: "" };
   } catch (error) {
     if (error instanceof InputError) return { problem: error.message };
     throw error;

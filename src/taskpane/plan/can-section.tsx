@@ -12,13 +12,13 @@ import { placePicture } from "../map/place-picture";
 import { pngOf } from "../map/png";
 import { newSheet } from "../new-sheet";
 import { TaskLine } from "../task-line";
+import { numberOf } from "../typed-number";
 import { useTask } from "../use-task";
 import { canWords } from "./can-words";
 import { fieldSheet, PICTURE_CELL } from "./field-sheet";
 import { fillCans, readingsThere } from "./fill-cans";
 import { freeName } from "./free-name";
 import { LayoutMap } from "./layout-map";
-import { numberOf } from "./layout-plan";
 import type { Planned } from "./plan-messages";
 
 const SHEET = "Field sheet";

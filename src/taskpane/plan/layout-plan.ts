@@ -3,14 +3,8 @@ import { InputError } from "../../core/errors";
 import type { Plan } from "../../core/layout/coverage";
 import { flowAtPressure } from "../../core/layout/pressure";
 import { measuredProfile, namedProfile, type Profile } from "../../core/layout/profile";
+import { numberOf } from "../typed-number";
 import type { LayoutEntries } from "./layout-entries";
-
-/** A typed number; anything else is an error that names the quantity. */
-export function numberOf(parameter: string, text: string): number {
-  const value = text.trim() === "" ? Number.NaN : Number(text.trim().replace(",", "."));
-  if (!Number.isFinite(value)) throw new InputError(parameter, "be a number", text);
-  return value;
-}
 
 /** The flow at the heads' pressure. */
 function flowOf({ flow, statedPressure, pressure }: LayoutEntries): number {
@@ -27,11 +21,7 @@ function profileOf(entries: LayoutEntries): Profile {
     const parts = line.trim().split(/[\s;]+/);
     const place = `line ${index + 1}`;
     if (parts.length !== 2) throw new InputError("profile", "hold a distance and a rate in each line", line, { place });
-    return parts.map((part) => {
-      const value = Number(part.replace(",", "."));
-      if (!Number.isFinite(value)) throw new InputError("profile", "be numbers", part, { place });
-      return value;
-    });
+    return parts.map((part) => numberOf("profile", part, place));
   });
   return measuredProfile(
     points.map(([distance]) => distance!),

@@ -3,8 +3,9 @@ import type { Arcs, Arrangement } from "../../core/layout/heads";
 import type { LayoutBasis } from "../../core/layout/multiplier";
 import { namedProfile, type ShapeName } from "../../core/layout/profile";
 import type { PricedHead, SearchInput } from "../../core/layout/search-input";
+import { numberOf } from "../typed-number";
 import type { LayoutEntries } from "./layout-entries";
-import { numberOf, optionalQuantity } from "./layout-plan";
+import { optionalQuantity } from "./layout-plan";
 
 /** A head that can be bought, as typed. */
 export interface HeadEntries {
@@ -69,11 +70,7 @@ export const FIRST_SEARCH: SearchEntries = {
 
 function listOf(parameter: string, text: string): number[] {
   const parts = text.split(/[\s;]+/).filter((part) => part !== "");
-  return parts.map((part, index) => {
-    const value = Number(part.replace(",", "."));
-    if (!Number.isFinite(value)) throw new InputError(parameter, "be numbers", part, { place: `place ${index + 1}` });
-    return value;
-  });
+  return parts.map((part, index) => numberOf(parameter, part, `place ${index + 1}`));
 }
 
 function headOf({ name, radius, flow, price, shape }: HeadEntries, index: number): PricedHead {
