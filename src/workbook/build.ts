@@ -1,6 +1,7 @@
 import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { lookOfKind } from "./kinds";
-import { firstCell, placesOf } from "./places";
+import { absolute, firstCell, placesOf } from "./places";
+import { writeCharts } from "./sheet-charts";
 import { writeChecks } from "./sheet-checks";
 import { writeShades } from "./sheet-shades";
 import type { CellSpec, SheetSpec } from "./sheet-spec";
@@ -62,6 +63,7 @@ function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
   for (const cell of spec.cells) writeCell(sheet, cell, results);
   writeChecks(sheet, spec.checks ?? []);
   writeShades(sheet, spec.shades ?? []);
+  writeCharts(sheet, spec.charts ?? []);
 }
 
 /** The defined names of a sheet and the rectangles that they stand for. */
@@ -69,8 +71,6 @@ export function namesOf(spec: SheetSpec): Map<string, string> {
   const cells = spec.cells.flatMap(({ at, name }) => (name ? [[name, firstCell(at)] as const] : []));
   return new Map([...cells, ...Object.entries(spec.areas ?? {})]);
 }
-
-const absolute = (range: string): string => range.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");
 
 function writeNames(book: Workbook, spec: SheetSpec): void {
   const sheet = spec.name.includes(" ") ? `'${spec.name}'` : spec.name;

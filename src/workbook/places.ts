@@ -21,3 +21,6 @@ export function placesOf(range: string): string[] {
   }
   return places;
 }
+
+/** `$C$5:$F$7` of `C5:F7`. */
+export const absolute = (range: string): string => range.replace(/\$?([A-Z]+)\$?(\d+)/g, "$$$1$$$2");

@@ -55,7 +55,27 @@ export interface ShadeSpec {
   bold?: true;
 }
 
-/** One sheet of the audit workbook. */
+/** A chart of cells on the same sheet. */
+export interface ChartSpec {
+  /** The cells that it covers, `A20:D38`. */
+  over: string;
+  type: "line" | "bar" | "scatter";
+  title: string;
+  /** What runs along the two axes, with units. */
+  axes: readonly [across: string, up: string];
+  series: readonly {
+    /** What the legend says, or the cell that says it as `=$B$4`. */
+    name: string;
+    /** The range whose cells stand along the axis: words for lines and bars, numbers for scatters. */
+    across: string;
+    values: string;
+    /** `#01665e`; apart in grey print too. */
+    colour: string;
+  }[];
+  stacked?: true;
+}
+
+/** One sheet of a workbook. */
 export interface SheetSpec {
   name: string;
   /** Column widths [characters], from column A on. */
@@ -67,6 +87,7 @@ export interface SheetSpec {
   areas?: Readonly<Record<string, string>>;
   checks?: readonly CheckSpec[];
   shades?: readonly ShadeSpec[];
+  charts?: readonly ChartSpec[];
   landscape?: true;
   /** Pages that it may take when printed, 1 where left out. */
   pages?: number;

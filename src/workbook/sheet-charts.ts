@@ -1,0 +1,42 @@
+import type { Worksheet } from "@cj-tech-master/excelts";
+import { installChartSupport } from "@cj-tech-master/excelts/chart";
+import { absolute } from "./places";
+import type { ChartSpec } from "./sheet-spec";
+
+const LINE_POINTS = 2;
+const MARKERS = ["circle", "square", "triangle", "diamond"] as const;
+
+/** Puts charts on a sheet; they follow its cells in any spreadsheet program. */
+export function writeCharts(sheet: Worksheet, charts: readonly ChartSpec[]): void {
+  if (charts.length > 0) installChartSupport();
+  const at = (range: string) => `'${sheet.name}'!${absolute(range)}`;
+  for (const { over, type, title, axes, series, stacked } of charts) {
+    sheet.addChart(
+      {
+        type,
+        title,
+        ...(type === "bar" && { barDir: "col" as const, grouping: stacked ? ("stacked" as const) : "clustered" }),
+        ...(type === "bar" && stacked && { overlap: 100 }),
+        ...(type === "scatter" && { scatterStyle: "lineMarker" as const }),
+        displayBlanksAs: "gap",
+        showLegend: series.length > 1,
+        legendPosition: "b",
+        categoryAxis: { title: axes[0] },
+        valueAxis: { title: axes[1] },
+        series: series.map(({ name, across, values, colour }, index) => ({
+          name: name.startsWith("=") ? { formula: at(name.slice(1)) } : name,
+          values: at(values),
+          ...(type === "scatter" ? { xValues: at(across) } : { categories: at(across) }),
+          ...(type === "bar"
+            ? { fill: colour }
+            : {
+                line: colour,
+                lineWidth: LINE_POINTS,
+                marker: { symbol: MARKERS[index % MARKERS.length]!, size: 6, fill: colour },
+              }),
+        })),
+      },
+      over,
+    );
+  }
+}
