@@ -11,3 +11,6 @@ export function isoDay(day: unknown): string {
   if (typeof day !== "number" || !(day >= 1 && day < 2_958_466)) return "";
   return new Date(DAY_ZERO + Math.floor(day) * DAY_MS).toISOString().slice(0, 10);
 }
+
+/** The day number of `2026-11-25`. */
+export const dayOf = (iso: string): number => (Date.parse(`${iso}T00:00:00Z`) - DAY_ZERO) / DAY_MS;

@@ -1,9 +1,6 @@
 import type { Entries } from "./build";
+import { dayOf } from "./day-number";
 
-const DAY_ZERO = Date.UTC(1899, 11, 30);
-const MS_A_DAY = 86_400_000;
-
-const day = (text: string): number => (Date.parse(`${text}T00:00:00Z`) - DAY_ZERO) / MS_A_DAY;
 const time = (hours: number, minutes: number): number => (hours * 60 + minutes) / 1440;
 const column = (...values: readonly (string | number)[]) => values.map((value) => [value]);
 
@@ -13,7 +10,7 @@ const BLOCK: Entries = {
   Meter: "M 3 (invented)",
   Block_Name: "block 7",
   Auditor: "nobody, an invented test",
-  Test_Date: day("2026-11-10"),
+  Test_Date: dayOf("2026-11-10"),
   Test_State: "as found",
   Audit_Remark:
     "An invented example: no such nursery, block or test exists. Type over it, or start from the empty workbook.",
@@ -41,9 +38,9 @@ const BLOCK: Entries = {
   Run_Minutes_Now: 95,
   Runs_A_Year_Now: 300,
   Metered_kL: 1210,
-  Gauge_Checked: day("2026-08-03"),
-  Cylinder_Checked: day("2026-08-03"),
-  Meter_Checked: day("2025-05-20"),
+  Gauge_Checked: dayOf("2026-08-03"),
+  Cylinder_Checked: dayOf("2026-08-03"),
+  Meter_Checked: dayOf("2025-05-20"),
 };
 
 const CANS: Entries = {
@@ -83,12 +80,12 @@ const ACTIONS: Entries = {
       "Heads stand half a spacing inside the bed: the edges are dry",
       "Move the outer rows onto the border, matched part circles",
       "grower",
-      day("2027-02-26"),
+      dayOf("2027-02-26"),
       1850,
       "no",
     ],
-    ["Pressure falls along the line", "Loop the lateral", "irrigation fitter", day("2027-02-26"), 420, "no"],
-    ["Two heads leaned", "Straightened", "grower", day("2026-11-12"), 0, "yes"],
+    ["Pressure falls along the line", "Loop the lateral", "irrigation fitter", dayOf("2027-02-26"), 420, "no"],
+    ["Two heads leaned", "Straightened", "grower", dayOf("2026-11-12"), 0, "yes"],
   ],
 };
 
