@@ -3,8 +3,8 @@ import type { CheckedFile, CopyReport, Figure, Stated } from "../workbook/share/
 import { figure } from "./figure";
 
 function inWords(value: Stated, unit: string): string {
-  if (value === null) return "blank";
-  if (typeof value === "number") return `${figure(value)} ${unit}`.trim();
+  if (value === null || value === "") return "blank";
+  if (typeof value === "number") return `${Number.isInteger(value) ? value : figure(value)} ${unit}`.trim();
   return typeof value === "boolean" ? String(value).toUpperCase() : value;
 }
 

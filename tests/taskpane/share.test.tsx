@@ -1,5 +1,6 @@
 // @vitest-environment jsdom
 import { File as NodeFile } from "node:buffer";
+import { readFileSync } from "node:fs";
 import { act } from "react";
 import { afterEach, describe, expect, it } from "vitest";
 import { Pane } from "../../src/taskpane/pane";
@@ -12,13 +13,14 @@ import { screen } from "../support/screen";
 let page: Awaited<ReturnType<typeof screen>>;
 let host: MemoryHost;
 
-async function open(): Promise<void> {
+const EXAMPLE = new Uint8Array(readFileSync("templates/example-audit.xlsx"));
+
+async function open(file: Uint8Array = EXAMPLE): Promise<void> {
   const block = (address: string) => ({ sheet: "Block", address });
   host = memoryHost(
     { Block: { C4: "Example Nursery", C5: "block 7", C6: 46000 } },
     { Site_Name: block("C4"), Block_Name: block("C5"), Test_Date: block("C6") },
   );
-  const file = await buildWorkbook(AUDIT_SHEETS, EXAMPLE_ENTRIES);
   host.bytes = async () => file;
   page = await screen(<Pane host={host} functions={[]} />);
   await page.step("Share");
@@ -32,7 +34,8 @@ async function choose(...files: File[]): Promise<void> {
 }
 
 /** The page's own File cannot be read in jsdom. */
-const asFile = (bytes: Uint8Array | string, name: string) => new NodeFile([bytes], name) as unknown as File;
+const asFile = (bytes: Uint8Array | string, name: string) =>
+  new NodeFile([bytes as Uint8Array<ArrayBuffer> | string], name) as unknown as File;
 
 afterEach(() => page.close());
 
@@ -47,6 +50,20 @@ describe("sharing", () => {
     await page.shows("share copy of ");
     await page.shows("not that the readings are true");
     expect(page.text("h3")).toContain(name);
+  });
+
+  it("asks before it hands over a copy whose figures do not agree, and shows which", async () => {
+    // as built the workbook was never calculated, so its cells state nothing
+    await open(await buildWorkbook(AUDIT_SHEETS, EXAMPLE_ENTRIES));
+    await page.press("Make a share copy");
+    await page.shows("Whoever checks this copy will see: 48 of 48 figures do not agree with what the readings give.");
+    expect(page.text("tbody tr")).toContain("Cans countedstatedblankrecomputed25 cans✗ does not agree");
+    expect(host.delivered).toEqual([]);
+    await page.press("Do not hand it out");
+    expect(host.delivered).toEqual([]);
+    await page.press("Make a share copy");
+    await page.press("Hand it out all the same");
+    await page.shows("share copy.xlsx is kept in memory.");
   });
 
   it("says why a file cannot be checked", async () => {

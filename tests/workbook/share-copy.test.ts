@@ -98,7 +98,7 @@ describe("a share copy of a workbook with functions of the add-in", () => {
       "a reading",
       '<v>40</v></c><c r="B4"',
       '<v>41</v></c><c r="B4"',
-      'The reading in row 3, column 1 was "40" when the copy was made and is "41".',
+      `The reading in 'Bed 7'!A4 (row 3, column 1 of the cans) was "40" when the copy was made and is "41".`,
     ],
     [
       "a formula",

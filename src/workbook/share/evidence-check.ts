@@ -1,6 +1,7 @@
+import { cellAt } from "../places";
 import type { SheetSpec } from "../sheet-spec";
 import { sameValue } from "./agreement";
-import { areaOf } from "./area";
+import { areaOf, placeName } from "./area";
 import type { FileBook } from "./book";
 import type { Stated } from "./copy-report";
 import { inputDigest } from "./digest";
@@ -13,10 +14,13 @@ const keyOf = ({ name, row, column }: Placed) => `${name}\n${row}\n${column}`;
 const shown = (value: Stated) => (value === null || value === "" ? "nothing" : `"${String(value).slice(0, 60)}"`);
 const differs = (one: Stated, other: Stated) => typeof one !== typeof other || !sameValue(one, other);
 
-function whatOf({ name, row, column }: Placed): string {
-  if (name === "Cans_Readings") return `The reading in row ${row}, column ${column}`;
-  const what = name.startsWith("Limit") ? "The limit" : "The value typed";
-  return `${what} in ${name}${row === 1 && column === 1 ? "" : `, row ${row}, column ${column},`}`;
+/** A value by its cell, and by what it is: `The reading in Cans!G10 (row 5, column 1 of the cans)`. */
+function whatOf(book: FileBook, { name, row, column }: Placed): string {
+  const area = areaOfInput(book, name);
+  const place = area ? placeName(area.sheet, cellAt(area.top + row - 1, area.left + column - 1)) : name;
+  if (name === "Cans_Readings") return `The reading in ${place} (row ${row}, column ${column} of the cans)`;
+  const what = name.startsWith("Limit") ? "The limit" : "What was typed";
+  return `${what} in ${place}${area && book.names.has(name) ? ` (${name})` : ""}`;
 }
 
 /** What was typed, as the Evidence sheet lists it, against its own hash and against the sheets. */
@@ -37,12 +41,12 @@ export async function inputFindings(
     now.delete(keyOf(listed));
     if (differs(here?.value ?? null, listed.value)) {
       findings.push(
-        `${whatOf(listed)} was ${shown(listed.value)} when the copy was made and is ${shown(here?.value ?? null)}.`,
+        `${whatOf(book, listed)} was ${shown(listed.value)} when the copy was made and is ${shown(here?.value ?? null)}.`,
       );
     }
   }
   for (const added of now.values()) {
-    findings.push(`${whatOf(added)} was blank when the copy was made and is ${shown(added.value)}.`);
+    findings.push(`${whatOf(book, added)} was blank when the copy was made and is ${shown(added.value)}.`);
   }
   return findings;
 }
