@@ -54,7 +54,7 @@ function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
       ...(spec.printed && { printArea: spec.printed }),
       ...(spec.frozenRows && { printTitlesRow: `1:${spec.frozenRows}` }),
     },
-    headerFooter: { oddFooter: "&L&A&CCanfall block audit&RPage &P of &N" },
+    headerFooter: { oddFooter: "&L&A&CCanfall&RPage &P of &N" },
   });
   spec.widths.forEach((width, column) => {
     sheet.getColumn(column + 1).width = width;

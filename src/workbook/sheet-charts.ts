@@ -4,7 +4,19 @@ import { absolute } from "./places";
 import type { ChartSpec } from "./sheet-spec";
 
 const LINE_POINTS = 2;
+const TITLE_SIZE = 1200;
+const GRID = "#d9d9d9";
 const MARKERS = ["circle", "square", "triangle", "diamond"] as const;
+
+const text = (words: string, size: number) => ({
+  paragraphs: [{ runs: [{ text: words, properties: { size, bold: true } }] }],
+});
+const axis = (title: string) => ({
+  title,
+  minorTickMark: "none" as const,
+  majorTickMark: "outside" as const,
+  majorGridlinesStyle: { border: GRID },
+});
 
 /** Puts charts on a sheet; they follow its cells in any spreadsheet program. */
 export function writeCharts(sheet: Worksheet, charts: readonly ChartSpec[]): void {
@@ -14,15 +26,15 @@ export function writeCharts(sheet: Worksheet, charts: readonly ChartSpec[]): voi
     sheet.addChart(
       {
         type,
-        title,
+        title: text(title, TITLE_SIZE),
         ...(type === "bar" && { barDir: "col" as const, grouping: stacked ? ("stacked" as const) : "clustered" }),
         ...(type === "bar" && stacked && { overlap: 100 }),
         ...(type === "scatter" && { scatterStyle: "lineMarker" as const }),
         displayBlanksAs: "gap",
         showLegend: series.length > 1,
         legendPosition: "b",
-        categoryAxis: { title: axes[0] },
-        valueAxis: { title: axes[1] },
+        categoryAxis: axis(axes[0]),
+        valueAxis: axis(axes[1]),
         series: series.map(({ name, across, values, colour }, index) => ({
           name: name.startsWith("=") ? { formula: at(name.slice(1)) } : name,
           values: at(values),
