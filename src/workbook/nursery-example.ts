@@ -1,5 +1,6 @@
 import type { Entries } from "./build";
 import { dayOf } from "./day-number";
+import { DEMAND_EXAMPLE } from "./demand-example";
 
 const NURSERY: Entries = {
   Nursery_Name: "Example Nursery (invented)",
@@ -11,4 +12,4 @@ const NURSERY: Entries = {
 };
 
 /** What is typed into the example plan: an invented nursery that says so. */
-export const NURSERY_EXAMPLE: Entries = { ...NURSERY };
+export const NURSERY_EXAMPLE: Entries = { ...NURSERY, ...DEMAND_EXAMPLE };

@@ -3,15 +3,16 @@ import { describe, expect, it } from "vitest";
 import { plainAddress } from "../../src/hosts/address";
 import { AUDIT_SHEETS } from "../../src/workbook/audit";
 import { namesOf } from "../../src/workbook/build";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery";
 import { placesOf } from "../../src/workbook/places";
 
 /** Functions that Excel 2010 and LibreOffice 7.4 both have, and that give the same value while nothing is typed. */
 const FUNCTIONS = new Set(
   (
-    "ABS ADDRESS AND AVEDEV AVERAGE CEILING CHOOSE COLUMN COLUMNS COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS EXACT FALSE FIND FLOOR IF " +
+    "ABS ACOS ADDRESS AND AVEDEV AVERAGE CEILING CHOOSE COLUMN COLUMNS COS COUNT COUNTA COUNTBLANK COUNTIF COUNTIFS EXACT EXP FALSE FIND FLOOR IF " +
     "IFERROR INDEX INT ISBLANK ISERROR ISLOGICAL ISNA ISNUMBER ISTEXT LARGE LEFT LEN LOOKUP LOWER MATCH MAX MEDIAN MID MIN MOD N NOT " +
-    "OR PI PROPER RANK REPT RIGHT ROUND ROUNDDOWN ROUNDUP ROW ROWS SEARCH SIGN SMALL SQRT STDEV SUBSTITUTE SUM SUMIF SUMIFS " +
-    "SUMPRODUCT T TEXT TRIM TRUE UPPER VALUE"
+    "OR PI PROPER RANK REPT RIGHT ROUND ROUNDDOWN ROUNDUP ROW ROWS SEARCH SIGN SIN SMALL SQRT STDEV SUBSTITUTE SUM SUMIF SUMIFS " +
+    "SUMPRODUCT T TAN TEXT TRIM TRUE UPPER VALUE"
   ).split(" "),
 );
 
@@ -20,23 +21,6 @@ interface Formula {
   formula: string;
 }
 
-const written = AUDIT_SHEETS.map(({ name, cells, checks = [], shades = [] }) => ({
-  name,
-  cells: cells.flatMap(({ at, formula }): Formula[] => (formula ? [{ place: at, formula }] : [])),
-  others: [
-    ...checks.flatMap(({ range, rule }): Formula[] =>
-      rule.kind === "formula" ? [{ place: range, formula: rule.formula }] : [],
-    ),
-    ...shades.map(({ range, formula }): Formula => ({ place: range, formula })),
-  ],
-}));
-const NAMES = new Set(AUDIT_SHEETS.flatMap((sheet) => [...namesOf(sheet).keys()]));
-const NAMED_PLACES = new Set(
-  AUDIT_SHEETS.flatMap((sheet) =>
-    [...namesOf(sheet).values()].flatMap((range) => placesOf(range).map((place) => `${sheet.name}!${place}`)),
-  ),
-);
-const isNamed = (place: string) => NAMED_PLACES.has(place);
 /** Every cell of a range on another sheet, as `Cans!G6`. */
 const placesFrom = (range: string) => {
   const sheet = range.slice(0, range.lastIndexOf("!")).replaceAll("'", "");
@@ -46,7 +30,28 @@ const tokensOf = ({ formula }: Formula) => tokenize(`=${formula}`);
 const values = (formula: Formula, type: string) =>
   tokensOf(formula).flatMap((token) => (token.type === type ? [token.value] : []));
 
-describe("formulas of the audit workbook", () => {
+describe.each([
+  { book: "audit workbook", sheets: AUDIT_SHEETS },
+  { book: "nursery plan", sheets: NURSERY_SHEETS },
+])("formulas of the $book", ({ sheets }) => {
+  const written = sheets.map(({ name, cells, checks = [], shades = [] }) => ({
+    name,
+    cells: cells.flatMap(({ at, formula }): Formula[] => (formula ? [{ place: at, formula }] : [])),
+    others: [
+      ...checks.flatMap(({ range, rule }): Formula[] =>
+        rule.kind === "formula" ? [{ place: range, formula: rule.formula }] : [],
+      ),
+      ...shades.map(({ range, formula }): Formula => ({ place: range, formula })),
+    ],
+  }));
+  const NAMES = new Set(sheets.flatMap((sheet) => [...namesOf(sheet).keys()]));
+  const NAMED_PLACES = new Set(
+    sheets.flatMap((sheet) =>
+      [...namesOf(sheet).values()].flatMap((range) => placesOf(range).map((place) => `${sheet.name}!${place}`)),
+    ),
+  );
+  const isNamed = (place: string) => NAMED_PLACES.has(place);
+
   it.each(written)("on $name use only functions that old and free programs have too", ({ cells, others }) => {
     const unknown = [...cells, ...others].flatMap((one) =>
       values(one, tokenTypes.FUNCTION)

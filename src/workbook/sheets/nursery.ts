@@ -6,7 +6,10 @@ import { WORKBOOK_VERSION } from "../version";
 const FORM = { label: "A:B", entry: "C", unit: "D", note: "E", noteLine: 52 };
 
 const STEPS = [
-  ["Demand", "Say what the pots of each group drink, month by month: from weighed pots or from the weather."],
+  ["Demand", "The pot groups, and what they need month by month: from weighed pots or from the weather."],
+  ["Weather", "Evapotranspiration of each month, typed or worked out, and the rain that counts."],
+  ["Weighings", "Pots weighed twice, about a day apart: the surest way, and the only one under cover."],
+  ["Leaching test", "What drains at the driest can, and a better run time from it."],
   ["Register", "One line for each block audit: from the files of the audits, or typed."],
   ["Program", "The blocks that share the pump, the hours, the tank and the day's limit; choose the month."],
   ["Start times", "In the pane, Fit the night finds the start times: print them for the controller."],

@@ -1,0 +1,127 @@
+import { areaCell } from "../area-cell";
+import { cases } from "../cases";
+import { aboveZero } from "../typed-words";
+import { GROUP_COLUMNS, NAME_ROW } from "./demand-places";
+import { WEATHER } from "./weather";
+import { WEIGHINGS } from "./weighings";
+
+export const TOP_ROW = NAME_ROW + 1;
+export const SHAPE_ROW = TOP_ROW + 1;
+export const CAPTURE_ROW = SHAPE_ROW + 1;
+export const COEFFICIENT_ROW = CAPTURE_ROW + 1;
+export const AREA_ROW = COEFFICIENT_ROW + 1;
+export const RAINED_ROW = AREA_ROW + 1;
+export const TAKE_UP_ROW = RAINED_ROW + 1;
+export const NOTE_ROW = TAKE_UP_ROW + 1;
+export const LITRE_ROW = NOTE_ROW + 1;
+export const MILLIMETRE_ROW = LITRE_ROW + 1;
+/** Rows of January in the three tables of the sheet. */
+export const DEPTH_FROM = MILLIMETRE_ROW + 4;
+export const CHART_FROM = DEPTH_FROM + 14;
+export const USE_FROM = CHART_FROM + 24;
+export const HOW_FROM = USE_FROM + 15;
+
+const at = (group: number, row: number) => `${GROUP_COLUMNS[group]}$${row}`;
+const filled = (group: number) => `COUNTA(${at(group, NAME_ROW)}:${at(group, NOTE_ROW)})`;
+/** "" for a column that is not used; what is missing where it has no name or shares it. */
+const unnamed = (group: number): [string, string][] => [
+  [`${filled(group)}=0`, '""'],
+  [`${at(group, NAME_ROW)}=""`, '"needs a name"'],
+  [`SUMPRODUCT(--(Demand_Groups=${at(group, NAME_ROW)}))>1`, '"needs a name of its own"'],
+];
+
+/** Depth that a litre makes in a pot of the group [mm], or what is missing or wrong. */
+export function litreFormula(group: number): string {
+  const [top, shape] = [at(group, TOP_ROW), at(group, SHAPE_ROW)];
+  const [capture, rained] = [at(group, CAPTURE_ROW), at(group, RAINED_ROW)];
+  return cases(
+    [
+      ...unnamed(group),
+      [`${top}=""`, '"needs pot top"'],
+      aboveZero("pot top", top, "mm"),
+      [
+        `AND(${shape}<>"",${shape}<>"round",${shape}<>"square")`,
+        `"shape in ${shape.replace("$", "")} must be round or square, got "&${shape}`,
+      ],
+      aboveZero("capture factor", capture, ""),
+      [
+        `AND(${rained}<>"",${rained}<>"yes",${rained}<>"no")`,
+        `"rain in ${rained.replace("$", "")} must be yes or no, got "&${rained}`,
+      ],
+    ],
+    `1000000/(${top}^2*IF(${shape}="square",1,PI()/4))/IF(${capture}="",1,${capture})`,
+  );
+}
+
+/** Water that a millimetre of ET0 takes from a pot of the group [mL], or what is missing or wrong. */
+export function millimetreFormula(group: number): string {
+  const [coefficient, area] = [at(group, COEFFICIENT_ROW), at(group, AREA_ROW)];
+  return cases(
+    [
+      ...unnamed(group),
+      aboveZero("coefficient", coefficient, ""),
+      aboveZero("area", area, "m²"),
+      [`AND(${coefficient}="",${area}="")`, '"needs coefficient and area"'],
+      [`${coefficient}=""`, '"needs coefficient"'],
+      [`${area}=""`, '"needs the area of the coefficient"'],
+    ],
+    `1000*${coefficient}*${area}`,
+  );
+}
+
+const weighed = (name: string, group: number, month: number) => areaCell(WEIGHINGS, name, month + 1, group + 1);
+const et0 = (month: number) => areaCell(WEATHER, "Weather_ET0", month + 1, 1);
+const rain = (group: number, month: number) =>
+  `IF(${at(group, RAINED_ROW)}="no",0,${areaCell(WEATHER, "Weather_Rain", month + 1, 1)})`;
+
+/** Water that a pot of the group uses in a month [mL a day], or in few words what is missing. */
+export function useFormula(group: number, month: number): string {
+  const [pots, mean] = [weighed("Weighed_Pots", group, month), weighed("Weighed_Mean_mL", group, month)];
+  const millimetre = at(group, MILLIMETRE_ROW);
+  return cases(
+    [
+      ...unnamed(group),
+      [`${pots}=1`, '"needs a 2nd pot weighed"'],
+      [`${pots}>1`, mean],
+      [`NOT(ISNUMBER(${et0(month)}))`, '"needs ET0 or weighings"'],
+      [`ISNUMBER(${millimetre})`, `${et0(month)}*${millimetre}`],
+      [`LEFT(${millimetre},5)="needs"`, millimetre],
+    ],
+    '"needs figures put right"',
+  );
+}
+
+/** Net depth of a group in a month [mm a day], or in few words what is missing. */
+export function depthFormula(group: number, month: number): string {
+  const [use, litre] = [`${GROUP_COLUMNS[group]}${USE_FROM + month}`, at(group, LITRE_ROW)];
+  return cases(
+    [
+      [`NOT(ISNUMBER(${use}))`, use],
+      [`NOT(ISNUMBER(${litre}))`, `IF(LEFT(${litre},5)="needs",${litre},"needs figures put right")`],
+      [`NOT(ISNUMBER(${rain(group, month)}))`, '"needs rain put right"'],
+    ],
+    `MAX(0,${use}*${litre}/1000-${rain(group, month)})`,
+  );
+}
+
+/** How the depth came about, or where the missing figure is typed. */
+export function howFormula(group: number, month: number): string {
+  const [use, litre] = [`${GROUP_COLUMNS[group]}${USE_FROM + month}`, at(group, LITRE_ROW)];
+  const [pots, error] = [weighed("Weighed_Pots", group, month), weighed("Weighed_Error_mL", group, month)];
+  const row = /\d+$/.exec(et0(month))![0];
+  const millimetre = at(group, MILLIMETRE_ROW);
+  return cases(
+    [
+      [`${use}=""`, '""'],
+      [`${pots}=1`, '"1 pot weighed: see Weighings"'],
+      [`AND(${pots}=0,NOT(ISNUMBER(${et0(month)})))`, `"Weather!N${row} says why"`],
+      [`AND(${pots}=0,NOT(ISNUMBER(${millimetre})))`, millimetre],
+      [`NOT(ISNUMBER(${litre}))`, litre],
+      [`NOT(ISNUMBER(${rain(group, month)}))`, `"Weather!N${row} says why"`],
+      [`${pots}>1`, `IF(${pots}<5,"only ","")&${pots}&" pots weighed: "&ROUND(${use},0)&" ± "&ROUND(${error},0)&" mL"`],
+    ],
+    `"weather: "&ROUND(${use},0)&" mL"`,
+  ).concat(
+    `&IF(ISNUMBER(${GROUP_COLUMNS[group]}${DEPTH_FROM + month}),IF(${rain(group, month)}>0,", less rain",""),"")`,
+  );
+}

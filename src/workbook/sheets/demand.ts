@@ -1,0 +1,221 @@
+import { choice, number, words } from "../allowed";
+import { areaCell } from "../area-cell";
+import { MONTHS } from "../months";
+import type { CellSpec, ChartSpec, CheckSpec, SheetSpec } from "../sheet-spec";
+import {
+  AREA_ROW,
+  CAPTURE_ROW,
+  CHART_FROM,
+  COEFFICIENT_ROW,
+  DEPTH_FROM,
+  depthFormula,
+  HOW_FROM,
+  howFormula,
+  LITRE_ROW,
+  litreFormula,
+  MILLIMETRE_ROW,
+  millimetreFormula,
+  NOTE_ROW,
+  RAINED_ROW,
+  SHAPE_ROW,
+  TAKE_UP_ROW,
+  TOP_ROW,
+  USE_FROM,
+  useFormula,
+} from "./demand-formulas";
+import { GROUP_COLUMNS, NAME_ROW } from "./demand-places";
+import { WEATHER } from "./weather";
+
+const FIRST = GROUP_COLUMNS[0];
+const LAST = GROUP_COLUMNS[5];
+const COLOURS = ["#543005", "#80cdc1", "#01665e", "#dfc27d", "#003c30", "#8c510a"] as const;
+
+const FACTS = [
+  [
+    NAME_ROW,
+    "Name of the group",
+    "Demand_Groups",
+    "Pots of one size and kind. Program and Weighings choose from these.",
+    words(30),
+  ],
+  [
+    TOP_ROW,
+    "Pot's top, inside [mm]",
+    "Demand_Tops_mm",
+    "Diameter of a round pot, side of a square one.",
+    number(10, 3000, "mm"),
+  ],
+  [SHAPE_ROW, "Shape", "Demand_Shapes", "Blank: round.", choice("round", "square")],
+  [
+    CAPTURE_ROW,
+    "Capture factor",
+    "Demand_Captures",
+    "Water that reaches the mix with the plant / without. Blank: 1.",
+    number(0.01, 20, ""),
+  ],
+  [
+    COEFFICIENT_ROW,
+    "Coefficient",
+    "Demand_Coefficients",
+    "Use of a pot / (ET0 · the area in the next line).",
+    number(0.01, 20, ""),
+  ],
+  [
+    AREA_ROW,
+    "Its area, of one pot [m²]",
+    "Demand_Areas_m2",
+    "Pot's top, canopy or ground: the one that the coefficient was found for.",
+    number(0.0001, 100, "m²"),
+  ],
+  [
+    RAINED_ROW,
+    "Rain falls on it",
+    "Demand_Rained",
+    "yes or no; no under a roof or film. Blank: yes.",
+    choice("yes", "no"),
+  ],
+  [
+    TAKE_UP_ROW,
+    "Depth taken up at once [mm]",
+    "Demand_Take_Up_mm",
+    "Before water runs out below: sets the pulses on Program.",
+    number(0.1, 1000, "mm"),
+  ],
+  [NOTE_ROW, "Note", "Demand_Notes", "Where the figures come from.", words(60)],
+] as const;
+
+const factLines = FACTS.flatMap(([row, label, , note]): CellSpec[] => [
+  { at: `A${row}`, kind: "label", value: label },
+  ...GROUP_COLUMNS.map((column): CellSpec => ({ at: `${column}${row}`, kind: "input" })),
+  { at: `H${row}:I${row}`, kind: "note", value: note },
+]);
+
+const derived = (row: number, label: string, note: string, formula: (group: number) => string): CellSpec[] => [
+  { at: `A${row}`, kind: "label", value: label },
+  ...GROUP_COLUMNS.map(
+    (column, group): CellSpec => ({ at: `${column}${row}`, kind: "answer", formula: formula(group), format: "0.0" }),
+  ),
+  { at: `H${row}:I${row}`, kind: "note", value: note },
+];
+
+const nameCells = (row: number, first: string): CellSpec[] => [
+  { at: `A${row}`, kind: "heading", value: first },
+  ...GROUP_COLUMNS.map(
+    (column): CellSpec => ({
+      at: `${column}${row}`,
+      kind: "heading",
+      formula: `IF(${column}$${NAME_ROW}="","-",${column}$${NAME_ROW})`,
+    }),
+  ),
+];
+
+const table = (
+  from: number,
+  title: string,
+  look: Pick<CellSpec, "kind" | "format">,
+  formula: (group: number, month: number) => string,
+): CellSpec[] => [
+  { at: `A${from - 2}:I${from - 2}`, kind: "heading", value: title },
+  ...nameCells(from - 1, "Month"),
+  ...MONTHS.flatMap((month, index): CellSpec[] => [
+    { at: `A${from + index}`, kind: "label", value: month },
+    ...GROUP_COLUMNS.map(
+      (column, group): CellSpec => ({ at: `${column}${from + index}`, ...look, formula: formula(group, index) }),
+    ),
+  ]),
+];
+
+const weatherBeside: CellSpec[] = [
+  { at: `H${DEPTH_FROM - 1}`, kind: "heading", value: "ET0 [mm a day]" },
+  { at: `I${DEPTH_FROM - 1}`, kind: "heading", value: "Useful rain [mm a day]" },
+  ...MONTHS.flatMap((_, index): CellSpec[] => [
+    {
+      at: `H${DEPTH_FROM + index}`,
+      kind: "working",
+      format: "0.00",
+      formula: areaCell(WEATHER, "Weather_ET0", index + 1, 1),
+    },
+    {
+      at: `I${DEPTH_FROM + index}`,
+      kind: "working",
+      format: "0.00",
+      formula: areaCell(WEATHER, "Weather_Rain", index + 1, 1),
+    },
+  ]),
+];
+
+const CHART: ChartSpec = {
+  over: `A${CHART_FROM}:I${CHART_FROM + 21}`,
+  type: "bar",
+  title: "Net depth by month",
+  axes: ["Month", "Net depth [mm a day]"],
+  series: GROUP_COLUMNS.map((column, index) => ({
+    name: `=$${column}$${DEPTH_FROM - 1}`,
+    across: `A${DEPTH_FROM}:A${DEPTH_FROM + 11}`,
+    values: `${column}${DEPTH_FROM}:${column}${DEPTH_FROM + 11}`,
+    colour: COLOURS[index]!,
+  })),
+};
+
+const area = (from: number) => `${FIRST}${from}:${LAST}${from + 11}`;
+const row = (at: number) => `${FIRST}${at}:${LAST}${at}`;
+const tall = (from: number, height: number) =>
+  Object.fromEntries(MONTHS.map((_, index) => [from + index, height] as const));
+
+/** What the pots of each group need, month by month. */
+export const DEMAND: SheetSpec = {
+  name: "Demand",
+  widths: [27, 16, 16, 16, 16, 16, 16, 14, 22],
+  heights: {
+    2: 32,
+    [NAME_ROW]: 30,
+    ...Object.fromEntries([TOP_ROW, CAPTURE_ROW, COEFFICIENT_ROW, AREA_ROW, TAKE_UP_ROW].map((line) => [line, 28])),
+    [NOTE_ROW]: 44,
+    [LITRE_ROW]: 44,
+    [MILLIMETRE_ROW]: 44,
+    [DEPTH_FROM - 1]: 30,
+    [USE_FROM - 1]: 30,
+    [HOW_FROM - 1]: 30,
+    ...tall(DEPTH_FROM, 17),
+    ...tall(HOW_FROM, 28),
+  },
+  landscape: true,
+  pages: 3,
+  cells: [
+    { at: "A1:I1", kind: "title", value: "Demand: what the pots need" },
+    {
+      at: "A2:I2",
+      kind: "said",
+      value:
+        "Net depth = use of a pot · depth that a litre makes in it - useful rain, and 0 where the rain is enough. Use: mean of the pots weighed that month (sheet Weighings); where none were, ET0 (sheet Weather) · coefficient · its area. ET0 from weather does not hold under cover: weigh pots there.",
+    },
+    { at: `A${NAME_ROW - 1}:I${NAME_ROW - 1}`, kind: "heading", value: "Pot groups" },
+    ...factLines,
+    ...derived(
+      LITRE_ROW,
+      "A litre in a pot makes [mm]",
+      "1,000,000 / area of the top [mm²] / capture factor.",
+      litreFormula,
+    ),
+    ...derived(
+      MILLIMETRE_ROW,
+      "A mm of ET0 takes [mL a pot]",
+      "1000 · coefficient · its area; 1 mm on 1 m² is 1 L.",
+      millimetreFormula,
+    ),
+    ...table(DEPTH_FROM, "Net depth to water [mm a day]", { kind: "answer", format: "0.0" }, depthFormula),
+    ...weatherBeside,
+    ...table(USE_FROM, "Water that a pot uses [mL a day]", { kind: "answer", format: "0" }, useFormula),
+    ...table(HOW_FROM, "How it came about, or what is missing", { kind: "note" }, howFormula),
+  ],
+  areas: {
+    ...Object.fromEntries(FACTS.map(([at, , name]) => [name, row(at)])),
+    Demand_Litre_mm: row(LITRE_ROW),
+    Demand_Millimetre_mL: row(MILLIMETRE_ROW),
+    Demand_Depths: area(DEPTH_FROM),
+    Demand_Use_mL: area(USE_FROM),
+    Demand_How: area(HOW_FROM),
+  },
+  checks: FACTS.map(([at, , , , allowed]): CheckSpec => ({ range: row(at), ...allowed(`${FIRST}${at}`) })),
+  charts: [CHART],
+};

@@ -1,0 +1,41 @@
+import { buildWorkbook, type Entries, namesOf, type Results } from "../../src/workbook/build";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery";
+import { firstCell, placesOf } from "../../src/workbook/places";
+import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import { formulaResults } from "./formula-results";
+import { converted } from "./libreoffice";
+
+const PLANTED_WRONG = -4711;
+
+/** A plan as LibreOffice calculated it. */
+export interface PlanBook {
+  /** What the formulas of a named rectangle gave, row after row. */
+  cells: (name: string) => (string | number | boolean)[];
+  /** Cells that show an error value or a planted one. */
+  errors: string[];
+}
+
+/** Plans with these entries, every cached value planted wrong, calculated by LibreOffice in one run. */
+export async function calculatedPlans(
+  all: readonly Entries[],
+  sheets: readonly SheetSpec[] = NURSERY_SHEETS,
+): Promise<PlanBook[]> {
+  const planted: Results = new Map(
+    sheets.flatMap(({ name, cells }) =>
+      cells.flatMap(({ at, formula }) =>
+        formula === undefined ? [] : [[`${name}!${firstCell(at)}`, PLANTED_WRONG] as const],
+      ),
+    ),
+  );
+  const files = await Promise.all(all.map((entries) => buildWorkbook(sheets, entries, planted)));
+  const results = await Promise.all((await converted(files, "xlsx")).map(formulaResults));
+  return results.map((found) => ({
+    cells: (name) => {
+      const spec = sheets.find((one) => namesOf(one).has(name))!;
+      return placesOf(namesOf(spec).get(name)!).map((place) => found.get(`${spec.name}!${place}`) ?? "");
+    },
+    errors: [...found]
+      .filter(([, value]) => /^(#|Err:)/.test(String(value)) || value === PLANTED_WRONG)
+      .map(([place, value]) => `${place} ${value}`),
+  }));
+}
