@@ -14,6 +14,7 @@ export interface Step {
 const MapStep = lazy(async () => ({ default: (await import("./map/map-step")).MapStep }));
 const PlanStep = lazy(async () => ({ default: (await import("./plan/plan-step")).PlanStep }));
 const ShareStep = lazy(async () => ({ default: (await import("./share-step")).ShareStep }));
+const DemandStep = lazy(async () => ({ default: (await import("./demand/demand-step")).DemandStep }));
 const HelpStep = lazy(async () => ({ default: (await import("./help-step")).HelpStep }));
 
 /** The steps in the order of the job; a step is one line. */
@@ -25,5 +26,6 @@ export const STEPS: readonly Step[] = [
   { id: "time", title: "Run time", Part: RunTimeStep },
   { id: "plan", title: "Plan a layout", Part: PlanStep },
   { id: "share", title: "Share", Part: ShareStep },
+  { id: "demand", title: "Demand", Part: DemandStep },
   { id: "help", title: "Functions", Part: HelpStep },
 ];

@@ -11,6 +11,8 @@ const PLANTED_WRONG = -4711;
 export interface PlanBook {
   /** What the formulas of a named rectangle gave, row after row. */
   cells: (name: string) => (string | number | boolean)[];
+  /** What the formula of a cell gave, by `Sheet!A1`. */
+  at: (place: string) => string | number | boolean;
   /** Cells that show an error value or a planted one. */
   errors: string[];
 }
@@ -34,6 +36,7 @@ export async function calculatedPlans(
       const spec = sheets.find((one) => namesOf(one).has(name))!;
       return placesOf(namesOf(spec).get(name)!).map((place) => found.get(`${spec.name}!${place}`) ?? "");
     },
+    at: (place) => found.get(place) ?? "",
     errors: [...found]
       .filter(([, value]) => /^(#|Err:)/.test(String(value)) || value === PLANTED_WRONG)
       .map(([place, value]) => `${place} ${value}`),

@@ -145,7 +145,7 @@ const weatherBeside: CellSpec[] = [
 ];
 
 const CHART: ChartSpec = {
-  over: `A${CHART_FROM}:I${CHART_FROM + 21}`,
+  over: `A${CHART_FROM}:I${CHART_FROM + 26}`,
   type: "bar",
   title: "Net depth by month",
   axes: ["Month", "Net depth [mm a day]"],
@@ -169,7 +169,9 @@ export const DEMAND: SheetSpec = {
   heights: {
     2: 32,
     [NAME_ROW]: 30,
-    ...Object.fromEntries([TOP_ROW, CAPTURE_ROW, COEFFICIENT_ROW, AREA_ROW, TAKE_UP_ROW].map((line) => [line, 28])),
+    ...Object.fromEntries(
+      [TOP_ROW, CAPTURE_ROW, COEFFICIENT_ROW, AREA_ROW, RAINED_ROW, TAKE_UP_ROW].map((line) => [line, 28]),
+    ),
     [NOTE_ROW]: 44,
     [LITRE_ROW]: 44,
     [MILLIMETRE_ROW]: 44,

@@ -117,7 +117,7 @@ const { cells, checks, heights } = formLines(
 /** From what drains out of pots at the driest can to a better run time. */
 export const LEACHING_TEST: SheetSpec = {
   name: "Leaching test",
-  widths: [30, 26, 11, 52],
+  widths: [30, 36, 11, 52],
   heights: { 2: 32, ...heights },
   cells: [
     { at: "A1:D1", kind: "title", value: "Leaching test" },

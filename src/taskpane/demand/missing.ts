@@ -1,0 +1,34 @@
+import { MONTHS } from "../../workbook/months";
+import type { Group } from "./read-demand";
+
+/** Months of one reason, as `May to July, October`. */
+export function spans(months: readonly number[]): string {
+  const runs: [first: number, last: number][] = [];
+  for (const month of months) {
+    const run = runs.at(-1);
+    if (run && run[1] === month - 1) run[1] = month;
+    else runs.push([month, month]);
+  }
+  return runs
+    .map(([first, last]) => (first === last ? MONTHS[first]! : `${MONTHS[first]} to ${MONTHS[last]}`))
+    .join(", ");
+}
+
+/** A line for each reason why a group has no depth in some months. */
+export function missing({ depths, reasons }: Group): string[] {
+  const byReason = new Map<string, number[]>();
+  for (const [month, depth] of depths.entries()) {
+    if (typeof depth === "number") continue;
+    const reason = reasons[month] || depth;
+    byReason.set(reason, [...(byReason.get(reason) ?? []), month]);
+  }
+  return [...byReason].map(([reason, months]) =>
+    months.length === MONTHS.length ? `every month: ${reason}` : `${spans(months)}: ${reason}`,
+  );
+}
+
+/** A column that someone has begun to fill in. */
+export const used = ({ name, depths }: Group): boolean => name !== "" || depths.some((depth) => depth !== "");
+
+/** A group by its name, or by its column while it has none. */
+export const titleOf = ({ name, number }: Group): string => name || `group ${number}, no name yet`;
