@@ -1,0 +1,143 @@
+import { type Allowed, number, words } from "../allowed";
+import { cases, quoted } from "../cases";
+import type { CellSpec, CheckSpec } from "../sheet-spec";
+import { BLOCKS, FIRST_BLOCK, HEADINGS, isPositive, LAST_BLOCK, ofBlocks } from "./program-places";
+
+const TYPED = [
+  "Block [name]",
+  "Group [of Demand]",
+  "Area [m²]",
+  "MAR [mm/h]",
+  "Multi-plier",
+  "Depth typed [mm]",
+  "Take-up [mm]",
+  "Rest [min]",
+  "Flow typed [L/min]",
+];
+const ANSWERED = ["Depth [mm]", "Run time [min]", "Pulses", "Minutes each", "Water [L/day]", "Flow [L/min]"];
+const FORMATS = ["0.0", "0.0", "0", "0.0", "#,##0", "0.0"];
+const MOST_PULSES = 1000;
+
+const GROUP_DEPTH = (row: number) => `INDEX(Demand_Depths,Program_Month,MATCH(B${row},Demand_Groups,0))`;
+
+const depth = (row: number) =>
+  cases(
+    [
+      [`COUNTA(A${row}:I${row})=0`, '""'],
+      [`AND(F${row}<>"",COUNT(F${row})=0)`, '"depth must be a number"'],
+      [`F${row}<>""`, `IF(AND(F${row}>=0,F${row}<=1E9),F${row},"depth must be 0 mm or more")`],
+      [`B${row}=""`, '"needs a depth or a group"'],
+      [`SUMPRODUCT((Demand_Groups=B${row})*1)=0`, '"group is not on Demand"'],
+      ["Month_Used=0", '"needs the month"'],
+      [`ISNUMBER(${GROUP_DEPTH(row)})`, `IF(${GROUP_DEPTH(row)}>=0,${GROUP_DEPTH(row)},"needs Demand")`],
+    ],
+    '"needs Demand"',
+  );
+
+const runTime = (row: number) =>
+  `IF(COUNT(D${row},E${row},J${row})=3,IF(AND(MIN(D${row},E${row})>=1E-9,MAX(D${row},E${row})<=1E9),60*J${row}*E${row}/D${row},""),"")`;
+
+const pulses = (row: number) => {
+  const depths = `K${row}*D${row}/60/G${row}`;
+  return cases(
+    [
+      [`K${row}=""`, '""'],
+      [`K${row}=0`, "0"],
+      [`G${row}=""`, "1"],
+      [`NOT(${isPositive(`G${row}`)})`, '""'],
+      [`${depths}>${MOST_PULSES}`, '""'],
+    ],
+    `MAX(1,-INT(-(${depths}-1E-9)))`,
+  );
+};
+
+const minutes = (row: number) => {
+  const stepped = `-INT(-(K${row}/L${row}/Step_Used_min-1E-9))*Step_Used_min`;
+  return `IF(COUNT(L${row},Step_Used_min)=2,IF(L${row}=0,0,IF(${stepped}>1440,"",${stepped})),"")`;
+};
+
+const litres = (row: number) => `IF(COUNT(L${row},M${row},O${row})=3,O${row}*L${row}*M${row},"")`;
+
+const flow = (row: number) =>
+  cases(
+    [
+      [`I${row}<>""`, `IF(${isPositive(`I${row}`)},I${row},"")`],
+      [`AND(${isPositive(`C${row}`)},${isPositive(`D${row}`)})`, `C${row}*D${row}/60`],
+    ],
+    '""',
+  );
+
+/** What a line still needs, or what is wrong in it. */
+const says = (row: number) => {
+  const needed = (letter: string, missing: string, rule: string): [string, string][] => [
+    [`${letter}${row}=""`, quoted(missing)],
+    [`NOT(${isPositive(`${letter}${row}`)})`, quoted(rule)],
+  ];
+  const optional = (letter: string, rule: string): [string, string] => [
+    `AND(${letter}${row}<>"",NOT(${isPositive(`${letter}${row}`)}))`,
+    quoted(rule),
+  ];
+  return cases(
+    [
+      [`COUNTA(A${row}:I${row})=0`, '""'],
+      [`T${row}=""`, '"needs a name"'],
+      [`SUMPRODUCT((${ofBlocks("T")}=T${row})*1)>1`, '"two blocks of this name"'],
+      [`NOT(ISNUMBER(J${row}))`, `J${row}`],
+      ...needed("D", "needs MAR", "MAR must be more than 0 mm/h"),
+      ...needed("E", "needs a multiplier", "multiplier must be more than 0"),
+      [`AND(C${row}="",I${row}="")`, '"needs an area or a flow"'],
+      optional("C", "area must be more than 0 m²"),
+      optional("I", "flow must be more than 0 L/min"),
+      optional("G", "take-up must be more than 0 mm"),
+      [`AND(H${row}<>"",IF(COUNT(H${row})=1,H${row}<0,TRUE))`, '"rest must be 0 min or more"'],
+      [`L${row}=""`, `"over ${MOST_PULSES} pulses: take-up?"`],
+      ["COUNT(Step_Used_min)=0", '"needs the controller\'s step"'],
+      [`M${row}=""`, '"a pulse is longer than a day"'],
+      [`IF(COUNT(Pump_Flow_Lmin)=1,O${row}>Pump_Flow_Lmin,FALSE)`, '"flow over the pump\'s"'],
+      [`J${row}=0`, '"no water this month"'],
+    ],
+    '"ok"',
+  );
+};
+
+const line = (row: number): CellSpec[] => [
+  ...TYPED.map((_, index): CellSpec => ({ at: `${"ABCDEFGHI"[index]}${row}`, kind: "input" })),
+  ...[depth, runTime, pulses, minutes, litres, flow].map(
+    (formula, index): CellSpec => ({
+      at: `${"JKLMNO"[index]}${row}`,
+      kind: "answer",
+      format: FORMATS[index]!,
+      formula: formula(row),
+      align: "right",
+    }),
+  ),
+  { at: `P${row}:R${row}`, kind: "note", formula: says(row) },
+  { at: `T${row}`, kind: "working", formula: `TRIM(A${row})`, align: "left" },
+];
+
+const heading = (value: string, at: string): CellSpec => ({ at: `${at}${HEADINGS}`, kind: "heading", value });
+
+export const BLOCK_CELLS: readonly CellSpec[] = [
+  ...TYPED.map((value, index) => heading(value, "ABCDEFGHI"[index]!)),
+  ...ANSWERED.map((value, index) => heading(value, "JKLMNO"[index]!)),
+  { at: `P${HEADINGS}:R${HEADINGS}`, kind: "heading", value: "What the line says" },
+  { at: `T${HEADINGS}`, kind: "working", value: "name, trimmed", align: "left" },
+  ...Array.from({ length: BLOCKS }, (_, index) => line(FIRST_BLOCK + index)).flat(),
+];
+
+const on = (letter: string, allowed: Allowed): CheckSpec => ({
+  range: `${letter}${FIRST_BLOCK}:${letter}${LAST_BLOCK}`,
+  ...allowed(`${letter}${FIRST_BLOCK}`),
+});
+
+export const BLOCK_CHECKS: readonly CheckSpec[] = [
+  on("A", words(40)),
+  on("B", (cell) => ({ ...words(40)(cell), rule: { kind: "list", from: "Demand_Groups" } })),
+  on("C", number(0.01, 1e6, "m²")),
+  on("D", number(0.01, 1000, "mm/h")),
+  on("E", number(0.1, 100, "")),
+  on("F", number(0, 1000, "mm")),
+  on("G", number(0.01, 1000, "mm")),
+  on("H", number(0, 1440, "min")),
+  on("I", number(0.01, 1e6, "L/min")),
+];
