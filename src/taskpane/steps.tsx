@@ -15,6 +15,7 @@ const MapStep = lazy(async () => ({ default: (await import("./map/map-step")).Ma
 const PlanStep = lazy(async () => ({ default: (await import("./plan/plan-step")).PlanStep }));
 const ShareStep = lazy(async () => ({ default: (await import("./share-step")).ShareStep }));
 const DemandStep = lazy(async () => ({ default: (await import("./demand/demand-step")).DemandStep }));
+const NightStep = lazy(async () => ({ default: (await import("./night/night-step")).NightStep }));
 const HelpStep = lazy(async () => ({ default: (await import("./help-step")).HelpStep }));
 
 /** The steps in the order of the job; a step is one line. */
@@ -27,5 +28,6 @@ export const STEPS: readonly Step[] = [
   { id: "plan", title: "Plan a layout", Part: PlanStep },
   { id: "share", title: "Share", Part: ShareStep },
   { id: "demand", title: "Demand", Part: DemandStep },
+  { id: "night", title: "Night", Part: NightStep },
   { id: "help", title: "Functions", Part: HelpStep },
 ];

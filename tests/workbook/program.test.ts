@@ -7,6 +7,7 @@ import { verifyNight } from "../../src/core/program/verify-night";
 import { buildWorkbook, type Entries } from "../../src/workbook/build";
 import { NURSERY } from "../../src/workbook/sheets/nursery";
 import { PROGRAM } from "../../src/workbook/sheets/program";
+import { CHECKS_FROM, FIRST_BLOCK } from "../../src/workbook/sheets/program-places";
 import { START_TIMES } from "../../src/workbook/sheets/start-times";
 import { type Calculated, calculated } from "../support/audits";
 import { DEMAND_STUB } from "../support/demand-stub";
@@ -22,7 +23,6 @@ const PLANS = Array.from({ length: 24 }, (_, index) => {
   const written = lines.map(({ block, pulse, start, minutes }) => [block, pulse, start / 1440, minutes]);
   return { ...plan, night, lines, entries: { ...plan.entries, Start_Times: written } satisfies Entries };
 });
-const FIRST_BLOCK = 30;
 const FIRST_LINE = 6;
 
 /** Off by 1e-9 of the value at most. */
@@ -110,21 +110,23 @@ const [{ entries: good }] = PLANS as [(typeof PLANS)[0]];
 const first = (line: (string | number)[]): Entries => ({ ...good, Program_Blocks: [line] });
 const ROW = ["Bed 1", "", 400, 12, 1.4, 6, "", "", ""];
 const changed = (column: number, value: string | number) => ROW.map((each, i) => (i === column ? value : each));
+const SAYS = `P${FIRST_BLOCK}`;
+const SETTINGS = `C${CHECKS_FROM + 1}`;
 const WRONG: [string, Entries, string, string][] = [
-  ["no name", first(changed(0, "")), "P30", "needs a name"],
-  ["no MAR", first(changed(3, "")), "P30", "needs MAR"],
-  ["a MAR of 0", first(changed(3, 0)), "P30", "MAR must be more than 0 mm/h"],
-  ["a negative area", first(changed(2, -3)), "P30", "area must be more than 0 m²"],
-  ["words for an area", first(changed(2, "large")), "P30", "area must be more than 0 m²"],
-  ["no area and no flow", first(changed(2, "")), "P30", "needs an area or a flow"],
-  ["a multiplier of 0", first(changed(4, 0)), "P30", "multiplier must be more than 0"],
-  ["a negative depth", first(changed(5, -1)), "P30", "depth must be 0 mm or more"],
-  ["words for a depth", first(changed(5, "much")), "P30", "depth must be a number"],
-  ["neither depth nor group", first(changed(5, "")), "P30", "needs a depth or a group"],
+  ["no name", first(changed(0, "")), SAYS, "needs a name"],
+  ["no MAR", first(changed(3, "")), SAYS, "needs MAR"],
+  ["a MAR of 0", first(changed(3, 0)), SAYS, "MAR must be more than 0 mm/h"],
+  ["a negative area", first(changed(2, -3)), SAYS, "area must be more than 0 m²"],
+  ["words for an area", first(changed(2, "large")), SAYS, "area must be more than 0 m²"],
+  ["no area and no flow", first(changed(2, "")), SAYS, "needs an area or a flow"],
+  ["a multiplier of 0", first(changed(4, 0)), SAYS, "multiplier must be more than 0"],
+  ["a negative depth", first(changed(5, -1)), SAYS, "depth must be 0 mm or more"],
+  ["words for a depth", first(changed(5, "much")), SAYS, "depth must be a number"],
+  ["neither depth nor group", first(changed(5, "")), SAYS, "needs a depth or a group"],
   [
     "a group that is not on Demand",
     first(["Bed 1", "palms", 400, 12, 1.4, "", "", "", ""]),
-    "P30",
+    SAYS,
     "group is not on Demand",
   ],
   [
@@ -133,23 +135,23 @@ const WRONG: [string, Entries, string, string][] = [
       ...first(["Bed 1", "ferns", 400, 12, 1.4, "", "", "", ""]),
       Demand_Depths: Array.from({ length: 12 }, () => ["needs pot tops"]),
     },
-    "P30",
+    SAYS,
     "needs Demand",
   ],
   [
     "a group and no month",
     { ...first(["Bed 1", "ferns", 400, 12, 1.4, "", "", "", ""]), Program_Month: "" },
-    "P30",
+    SAYS,
     "needs the month",
   ],
-  ["a take-up of 0", first(changed(6, 0)), "P30", "take-up must be more than 0 mm"],
-  ["a take-up far too small", first(changed(6, 0.001)), "P30", "over 1000 pulses: take-up?"],
-  ["a negative rest", first(changed(7, -5)), "P30", "rest must be 0 min or more"],
-  ["a flow of 0", first(changed(8, 0)), "P30", "flow must be more than 0 L/min"],
-  ["a pulse of days", first(changed(5, 900)), "P30", "a pulse is longer than a day"],
-  ["more flow than the pump", first(changed(8, 100000)), "P30", "flow over the pump's"],
-  ["no water wanted", first(changed(5, 0)), "P30", "no water this month"],
-  ["two blocks of one name", { ...good, Program_Blocks: [ROW, ROW] }, "P31", "two blocks of this name"],
+  ["a take-up of 0", first(changed(6, 0)), SAYS, "take-up must be more than 0 mm"],
+  ["a take-up far too small", first(changed(6, 0.001)), SAYS, "over 1000 pulses: take-up?"],
+  ["a negative rest", first(changed(7, -5)), SAYS, "rest must be 0 min or more"],
+  ["a flow of 0", first(changed(8, 0)), SAYS, "flow must be more than 0 L/min"],
+  ["a pulse of days", first(changed(5, 900)), SAYS, "a pulse is longer than a day"],
+  ["more flow than the pump", first(changed(8, 100000)), SAYS, "flow over the pump's"],
+  ["no water wanted", first(changed(5, 0)), SAYS, "no water this month"],
+  ["two blocks of one name", { ...good, Program_Blocks: [ROW, ROW] }, `P${FIRST_BLOCK + 1}`, "two blocks of this name"],
   ["a window of no length", { ...good, Program_Windows: [[0.5, 0.5]] }, "N5", "both times are the same"],
   [
     "half a window",
@@ -202,14 +204,19 @@ const WRONG: [string, Entries, string, string][] = [
   ["a pair with a stranger", { ...good, Program_Apart: [["Bed 1", "Bed x"]] }, "R5", "Bed x is no block"],
   ["half a pair", { ...good, Program_Apart: [["Bed 1", ""]] }, "R5", "needs two blocks"],
   ["a pair of one", { ...good, Program_Apart: [["Bed 1", "Bed 1"]] }, "R5", "twice the same block"],
-  ["a month of 13", { ...good, Program_Month: 13 }, "C23", "The month must be a whole number from 1 to 12."],
-  ["a pump of 0", { ...good, Pump_Flow_Lmin: 0 }, "C23", "The flow of the pump must be more than 0 L/min."],
-  ["words for the pump", { ...good, Pump_Flow_Lmin: "big" }, "C23", "The flow of the pump must be more than 0 L/min."],
-  ["a step of 0", { ...good, Controller_Step_min: 0 }, "C23", "The controller's step must be from 1/60 to 5 min."],
-  ["a negative change-over", { ...good, Change_Over_s: -1 }, "C23", "The change-over must be from 0 to 3600 s."],
-  ["a limit of 0", { ...good, Day_Limit_kL: 0 }, "C23", "The limit of the day must be more than 0 kL."],
-  ["a negative tank", { ...good, Tank_kL: -1 }, "C23", "The tank must be more than 0 kL."],
-  ["words for the refill", { ...good, Tank_Refill_Lmin: "bore" }, "C23", "The refill must be 0 L/min or more."],
+  ["a month of 13", { ...good, Program_Month: 13 }, SETTINGS, "The month must be a whole number from 1 to 12."],
+  ["a pump of 0", { ...good, Pump_Flow_Lmin: 0 }, SETTINGS, "The flow of the pump must be more than 0 L/min."],
+  [
+    "words for the pump",
+    { ...good, Pump_Flow_Lmin: "big" },
+    SETTINGS,
+    "The flow of the pump must be more than 0 L/min.",
+  ],
+  ["a step of 0", { ...good, Controller_Step_min: 0 }, SETTINGS, "The controller's step must be from 1/60 to 5 min."],
+  ["a negative change-over", { ...good, Change_Over_s: -1 }, SETTINGS, "The change-over must be from 0 to 3600 s."],
+  ["a limit of 0", { ...good, Day_Limit_kL: 0 }, SETTINGS, "The limit of the day must be more than 0 kL."],
+  ["a negative tank", { ...good, Tank_kL: -1 }, SETTINGS, "The tank must be more than 0 kL."],
+  ["words for the refill", { ...good, Tank_Refill_Lmin: "bore" }, SETTINGS, "The refill must be 0 L/min or more."],
 ];
 
 const lineOf = (...line: (string | number)[]): Entries => ({ ...first(ROW), Start_Times: [line] });

@@ -17,22 +17,27 @@ const MONTHS = 12;
 /**
  * Fits the program of each month.
  *
- * @param programs A program for each of the twelve months, January first; undefined where a month was not given
+ * @param programs A program for each of the twelve months, January first; where there is none, words why, or undefined
  * @param effort Pulses that the fitting of one month may place
- * @returns Twelve months, each with its night or with the problem; the months that do not fit have `night.fits` false
+ * @returns A generator of twelve months, each with its night or with the problem; `night.fits` is false where it does not fit
  * @throws InputError if there are not twelve entries
  * @source each month by itself, as `fitNight`
  */
-export function twelveMonths(programs: readonly (Program | undefined)[], effort?: number): Month[] {
+export function* twelveMonths(
+  programs: readonly (Program | string | undefined)[],
+  effort?: number,
+): Generator<Month, void> {
   if (programs.length !== MONTHS) throw new InputError("months", "be 12", programs.length, { missing: true });
-  return Array.from(programs, (program, i) => {
-    const month = i + 1;
-    if (!program) return { month, problem: `month ${month} is missing` };
-    try {
-      return { month, night: fitNight(program, effort) };
-    } catch (error) {
-      if (error instanceof InputError) return { month, problem: error.message };
-      throw error;
-    }
-  });
+  for (let month = 1; month <= MONTHS; month += 1) yield fitted(month, programs[month - 1], effort);
+}
+
+function fitted(month: number, program: Program | string | undefined, effort?: number): Month {
+  if (program === undefined) return { month, problem: `month ${month} is missing` };
+  if (typeof program === "string") return { month, problem: program };
+  try {
+    return { month, night: fitNight(program, effort) };
+  } catch (error) {
+    if (error instanceof InputError) return { month, problem: error.message };
+    throw error;
+  }
 }

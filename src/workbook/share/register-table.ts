@@ -2,6 +2,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { InputError } from "../../core/errors";
 import { checkCopy } from "./check-copy";
 import type { CheckedFile, Stated } from "./copy-report";
+import { csvOf, harmless } from "./csv";
 import { REGISTER_HEADINGS, registerRow } from "./register-row";
 
 /** A register of copies as files. */
@@ -10,11 +11,6 @@ export interface Register {
   csv: Uint8Array;
 }
 
-const LINE_END = "\r\n";
-const BYTE_ORDER_MARK = "\ufeff";
-/** What programs take for the start of a formula. */
-const FORMULA_STARTS = ["=", "+", "-", "@", "\t", "\r"];
-const LONGEST_TEXT = 32_000;
 const WIDTHS = [34, 24, 20, 12, 12, 10, 10, 16, 18, 16, 70];
 
 /** Checks one file for the register: one that cannot be read gives a line that says why. */
@@ -25,23 +21,6 @@ export async function checkedFile(name: string, file: Uint8Array): Promise<Check
     if (!(error instanceof InputError)) throw error;
     return { name, report: null, problem: error.message };
   }
-}
-
-/** A text that no program takes for a formula. */
-function harmless(value: Stated): Stated {
-  if (typeof value !== "string") return value;
-  const text = value.slice(0, LONGEST_TEXT);
-  return FORMULA_STARTS.some((start) => text.startsWith(start)) ? `'${text}` : text;
-}
-
-function csvField(value: Stated): string {
-  const text = String(harmless(value) ?? "");
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
-function csvOf(rows: readonly (readonly Stated[])[]): Uint8Array {
-  const lines = rows.map((row) => row.map(csvField).join(",") + LINE_END);
-  return new TextEncoder().encode(BYTE_ORDER_MARK + lines.join(""));
 }
 
 async function xlsxOf(rows: readonly (readonly Stated[])[]): Promise<Uint8Array> {

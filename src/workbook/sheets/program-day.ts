@@ -2,23 +2,9 @@ import { count, number } from "../allowed";
 import { cases, quoted } from "../cases";
 import type { DataCheck } from "../check-lines";
 import { type Field, formLines } from "../form";
+import { MONTHS } from "../months";
 import type { CellSpec } from "../sheet-spec";
 import { DAY_FROM, isPositive, LAST_PAIR, ofBlocks, ofWindows, SETTINGS_FROM } from "./program-places";
-
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
 
 /** The name of the month that is typed; "" where there is none. */
 export const MONTH_NAME = `IF(Month_Used=0,"",CHOOSE(MAX(1,Month_Used),${MONTHS.map(quoted).join(",")}))`;
@@ -31,14 +17,14 @@ const SETTINGS: readonly (string | Field)[] = [
     name: "Pump_Flow_Lmin",
     unit: "L/min",
     allowed: number(0.01, 1e6, "L/min"),
-    note: "At the pressure that the heads need, from its curve or a test.",
+    note: "At the pressure of the heads: curve or test.",
   },
   {
     label: "Change-over",
     name: "Change_Over_s",
     unit: "s",
     allowed: number(0, 3600, "s"),
-    note: "From the end of a valve to the start of the next; blank: 0.",
+    note: "Between two valves; blank: 0.",
   },
   {
     label: "Controller's step",

@@ -1,8 +1,8 @@
 /** Where the parts of the sheet Program stand. */
 export const SETTINGS_FROM = 3;
 export const DAY_FROM = 12;
-export const CHECKS_FROM = 22;
-export const HEADINGS = 29;
+export const CHECKS_FROM = 20;
+export const HEADINGS = 26;
 export const FIRST_BLOCK = HEADINGS + 1;
 export const BLOCKS = 60;
 export const LAST_BLOCK = HEADINGS + BLOCKS;

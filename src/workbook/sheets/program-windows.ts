@@ -67,9 +67,9 @@ const T_OF = (row: number) => `T${row}`;
 
 /** Hours in which water may run, and blocks that may not run together. */
 export const WINDOW_CELLS: readonly CellSpec[] = [
-  head("K3:O3", "Hours when water may run, the first one beginning the night"),
-  head("K4", "From [h:mm]"),
-  head("L4", "To [h:mm]"),
+  head("K3:O3", "Hours when water may run (first line: start of the night)"),
+  head("K4", "From"),
+  head("L4", "To"),
   head("M4", "Hours"),
   head("N4:O4", "Says"),
   ...WINDOWS.flatMap(windowLine),

@@ -33,7 +33,7 @@ export const PROGRAM: SheetSpec = {
   widths: [16, 13, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 9, 8, 13, 13, 20, 3, 12, 16, 12],
   heights: {
     2: 30,
-    4: 30,
+    3: 30,
     ...SETTING_PART.heights,
     ...Object.fromEntries(DAY_CHECKS.map((_, index) => [CHECKS_FROM + 1 + index, 18])),
     [HEADINGS]: 45,

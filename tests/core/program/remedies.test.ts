@@ -75,7 +75,7 @@ describe("twelveMonths", () => {
     months[0] = PROGRAM;
     months[5] = undefined;
     months[6] = { ...PROGRAM, pump: 0 };
-    const year = twelveMonths(months, 5000);
+    const year = [...twelveMonths(months, 5000)];
     expect(year.map(({ month }) => month)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
     expect(year.map(({ night }) => night?.fits)).toEqual([
       false,
@@ -96,6 +96,6 @@ describe("twelveMonths", () => {
   });
 
   it("takes twelve", () => {
-    expect(() => twelveMonths([PROGRAM])).toThrow("months must be 12, got 1");
+    expect(() => [...twelveMonths([PROGRAM])]).toThrow("months must be 12, got 1");
   });
 });

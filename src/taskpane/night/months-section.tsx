@@ -1,0 +1,93 @@
+import { Button, Field, ProgressBar } from "@fluentui/react-components";
+import { useState } from "react";
+import { clock } from "../../core/program/clock";
+import type { Program } from "../../core/program/program";
+import type { Month } from "../../core/program/twelve-months";
+import type { Host } from "../../hosts/host";
+import { MONTHS } from "../../workbook/months";
+import { programOf } from "../../workbook/program-entries";
+import { readProgramSheet } from "../../workbook/program-sheet";
+import { Failure } from "../failure";
+import { shortWords } from "./night-words";
+import { useRun } from "./use-run";
+
+/** Each month's program, or why there is none. */
+async function programs(host: Host): Promise<(Program | string)[]> {
+  const sheet = (await readProgramSheet(host))!;
+  return MONTHS.map((_, index) => {
+    const { program, wrong, missing } = programOf(sheet, index + 1);
+    if (missing.length > 0 || !program)
+      return [...wrong, ...missing.map((each) => `needs ${each}`)].join("; ") || "needs blocks";
+    return program;
+  });
+}
+
+const verdict = ({ night, problem }: Month) => (night ? (night.fits ? "✓ fits" : "✗ does not fit") : problem!);
+
+function detail({ night }: Month): string {
+  if (!night) return "";
+  return night.fits ? `finished at ${clock(Math.ceil(night.finish))}` : shortWords(night).join("; ");
+}
+
+/** All months at once: which fit, and by how much the others do not. */
+export function MonthsSection({ host, id }: { host: Host; id: string }) {
+  const [months, setMonths] = useState<Month[]>([]);
+  const { running, problem, start, stop } = useRun();
+  const [failure, setFailure] = useState("");
+
+  async function run(): Promise<void> {
+    setMonths([]);
+    setFailure("");
+    try {
+      const asked = await programs(host);
+      await start({ kind: "months", programs: asked }, (said) => {
+        if (said.kind === "month") setMonths((before) => [...before, said.month]);
+      });
+    } catch (reason) {
+      setFailure(String(reason));
+    }
+  }
+
+  return (
+    <section aria-labelledby={`${id}-months`}>
+      <h3 id={`${id}-months`}>Twelve months</h3>
+      <p className="note">Fits the night of every month with its own depths, and leaves the sheet as it is.</p>
+      <div className="actions">
+        <Button disabledFocusable={running !== ""} onClick={run}>
+          Fit all months
+        </Button>
+        {running && <Button onClick={stop}>Stop</Button>}
+      </div>
+      {running && (
+        <Field label={`${months.length} of 12 months`}>
+          <ProgressBar value={months.length / 12} />
+        </Field>
+      )}
+      <Failure words={problem || failure} />
+      {months.length > 0 && (
+        <table>
+          <caption>Whether the night of each month fits</caption>
+          <thead>
+            <tr>
+              <th scope="col">Month</th>
+              <th scope="col" className="right">
+                Night
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {months.map((month) => (
+              <tr key={month.month}>
+                <th scope="row">{MONTHS[month.month - 1]}</th>
+                <td className="right">
+                  {verdict(month)}
+                  <span className="detail">{detail(month)}</span>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,128 @@
+import { Button } from "@fluentui/react-components";
+import type { Night } from "../../core/program/fit-night";
+import type { Program } from "../../core/program/program";
+import { verifyNight } from "../../core/program/verify-night";
+import type { Host } from "../../hosts/host";
+import { MONTHS } from "../../workbook/months";
+import { reference } from "../address";
+import type { Done } from "../done";
+import { placePicture } from "../map/place-picture";
+import type { Question } from "../question";
+import { TaskLine } from "../task-line";
+import { useDark } from "../use-dark";
+import { useTask } from "../use-task";
+import { NightChart } from "./night-chart";
+import { fitWords, gapWords } from "./night-words";
+import { picturePng } from "./picture-png";
+import { RemediesSection } from "./remedies-section";
+import { StartTable } from "./start-table";
+import { linesThere, startTimesCsv, writeStartTimes } from "./start-times";
+
+const PICTURE = "Canfall night";
+const LINES_A_PAGE = 60;
+
+/** A night that was fitted, and the program that it belongs to. */
+export interface Fitted {
+  program: Program;
+  month: number | null;
+  night: Night;
+  stopped: boolean;
+}
+
+/** What came of the fitting, and what to do with it. */
+export function NightResult({
+  host,
+  keep,
+  fitted,
+  id,
+}: {
+  host: Host;
+  keep: (done: Done) => void;
+  fitted: Fitted;
+  id: string;
+}) {
+  const { program, month, night, stopped } = fitted;
+  const task = useTask();
+  const dark = useDark();
+  const broken = night.short.flow > 0 ? [] : verifyNight(program, night.schedule);
+  const said = fitWords(program, night);
+  const name = month ? `a ${MONTHS[month - 1]} night` : "a night";
+  const words = `Start times of ${name}: ${program.blocks.length} blocks, ${night.schedule.length} pulses. ${said}`;
+
+  async function put(): Promise<string> {
+    keep(await writeStartTimes(host, night.schedule));
+    const pages = Math.ceil(night.schedule.length / LINES_A_PAGE);
+    return `${night.schedule.length} start times stand in the sheet Start times. To print: open that sheet, print, ${pages === 1 ? "page 1 only" : `pages 1 to ${pages}`}. Undo takes them out`;
+  }
+  const write = () =>
+    task.attempt("Writing the start times", async (): Promise<string | Question> => {
+      const there = await linesThere(host);
+      if (there === 0) return put();
+      return {
+        text: `The sheet Start times holds ${there} lines. Write over them? Undo brings them back.`,
+        yes: "Write over them",
+        no: "Keep them",
+        doing: "Writing the start times",
+        act: put,
+      };
+    });
+  const place = () =>
+    task.attempt("Placing the picture", async () => {
+      const at = await host.selection();
+      keep(
+        await placePicture(host, at, await picturePng({ program, schedule: night.schedule, words }), PICTURE, words),
+      );
+      return `The picture stands at ${reference(at)}. Undo takes it out`;
+    });
+  const save = () =>
+    task.attempt("Saving", async () => host.deliver(startTimesCsv(program, night.schedule), "start times.csv"));
+
+  return (
+    <section aria-labelledby={`${id}-result`}>
+      <h3 id={`${id}-result`}>{month ? `The night of ${MONTHS[month - 1]}` : "The night"}</h3>
+      <p className="seen" role="status">
+        <span aria-hidden="true">{night.fits ? "✓ " : "✗ "}</span>
+        {said}
+      </p>
+      {stopped && <p className="note">Stopped before the search was through: this is the best so far.</p>}
+      <p>{gapWords(night)}</p>
+      {night.schedule.length > 0 && (
+        <>
+          <Verified broken={broken} fits={night.fits} />
+          <div className="picture">
+            <NightChart {...{ program, schedule: night.schedule, words, dark }} />
+          </div>
+          <div className="actions">
+            <Button appearance="primary" onClick={write}>
+              Write the start times
+            </Button>
+            <Button onClick={place}>Place the picture at the selected cell</Button>
+            <Button onClick={save}>Save as .csv</Button>
+          </div>
+        </>
+      )}
+      <TaskLine task={task} />
+      {night.schedule.length > 0 && <StartTable schedule={night.schedule} />}
+      {!night.fits && <RemediesSection {...{ program, night, id }} />}
+    </section>
+  );
+}
+
+/** What the separate check of every rule says. */
+function Verified({ broken, fits }: { broken: string[]; fits: boolean }) {
+  if (broken.length === 0) {
+    return <p>✓ Checked by separate code: every pulse, rest, window, pair, flow and litre keeps its rule.</p>;
+  }
+  return (
+    <details open={fits}>
+      <summary>
+        Checked by separate code: {broken.length} {broken.length === 1 ? "rule is" : "rules are"} broken
+      </summary>
+      <ul>
+        {broken.map((each) => (
+          <li key={each}>{each}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,146 @@
+import { Button, Field, ProgressBar } from "@fluentui/react-components";
+import { useEffect, useId, useRef, useState } from "react";
+import { clock } from "../../core/program/clock";
+import { EFFORT, type Night } from "../../core/program/fit-night";
+import { MONTHS } from "../../workbook/months";
+import { programOf, type StatedProgram } from "../../workbook/program-entries";
+import { readProgramSheet } from "../../workbook/program-sheet";
+import { Failure } from "../failure";
+import { latest } from "../latest";
+import { NurseryPlan } from "../nursery-plan";
+import type { StepProps } from "../step";
+import { words } from "../words";
+import { CheckSection } from "./check-section";
+import { MonthsSection } from "./months-section";
+import { type Fitted, NightResult } from "./night-result";
+import { useRun } from "./use-run";
+
+/** Follows the sheets: what they state now; null while there are none, undefined until they were read once. */
+function useStated(host: StepProps["host"]) {
+  const [stated, setStated] = useState<StatedProgram | null | undefined>(undefined);
+  const [failure, setFailure] = useState("");
+  useEffect(() => {
+    const read = async () => {
+      const sheet = await readProgramSheet(host);
+      return sheet && programOf(sheet);
+    };
+    const line = latest(
+      read,
+      (now) => {
+        setStated(now);
+        setFailure("");
+      },
+      (reason) => setFailure(words(reason)),
+    );
+    const watching = host.watch(line.ask);
+    line.ask();
+    return () => {
+      line.stop();
+      watching.then(
+        (stop) => stop(),
+        () => {},
+      );
+    };
+  }, [host]);
+  return { stated, failure };
+}
+
+/** Start times of a night for the blocks that share a pump. */
+export function NightStep({ host, keep }: StepProps) {
+  const id = useId();
+  const { stated, failure } = useStated(host);
+  const [fitted, setFitted] = useState<Fitted | null>(null);
+  const [sofar, setSofar] = useState<Night | null>(null);
+  const best = useRef<Night | null>(null);
+  const { running, problem, start, stop } = useRun();
+
+  async function fit(): Promise<void> {
+    const sheet = await readProgramSheet(host);
+    const now = sheet && programOf(sheet);
+    if (!now?.program) return;
+    const { program, month } = now;
+    best.current = null;
+    setSofar(null);
+    setFitted(null);
+    const whole = await start({ kind: "fit", program }, (said) => {
+      if (said.kind !== "night") return;
+      best.current = said.night;
+      setSofar(said.night);
+    });
+    if (best.current) setFitted({ program, month, night: best.current, stopped: !whole });
+  }
+
+  if (stated === null) {
+    return (
+      <section aria-labelledby={`${id}-night`}>
+        <h2 id={`${id}-night`}>Night</h2>
+        <NurseryPlan host={host} keep={keep} />
+      </section>
+    );
+  }
+  const stale = fitted && stated?.program && JSON.stringify(stated.program) !== JSON.stringify(fitted.program);
+  return (
+    <section aria-labelledby={`${id}-night`}>
+      <h2 id={`${id}-night`}>Night</h2>
+      <p>Start times for the blocks of the sheet Program, the last one ending as early as it can be found.</p>
+      <Failure words={failure} />
+      {stated && <Stated stated={stated} />}
+      <div className="actions">
+        <Button appearance="primary" disabledFocusable={!stated?.program || running !== ""} onClick={fit}>
+          Fit the night
+        </Button>
+        {running && <Button onClick={stop}>Stop</Button>}
+      </div>
+      {running && (
+        <Field
+          label={
+            sofar ? `Best so far finishes at ${clock(Math.ceil(sofar.finish))}; still looking` : "Looking for an order"
+          }
+        >
+          <ProgressBar value={(sofar?.placed ?? 0) / EFFORT} />
+        </Field>
+      )}
+      <Failure words={problem} />
+      {stale && (
+        <p role="status" className="problem">
+          The Program was changed since this night was fitted: fit it again.
+        </p>
+      )}
+      {fitted && <NightResult {...{ host, keep, fitted, id }} />}
+      {stated && <MonthsSection host={host} id={id} />}
+      {stated && <CheckSection host={host} id={id} />}
+    </section>
+  );
+}
+
+/** What the sheets state, what is wrong and what is missing. */
+function Stated({ stated: { program, month, wrong, missing } }: { stated: StatedProgram }) {
+  return (
+    <>
+      {program && (
+        <p className="where">
+          {month ? MONTHS[month - 1] : "No month"}: {program.blocks.length}{" "}
+          {program.blocks.length === 1 ? "block" : "blocks"}, pump {Math.round(program.pump / 6) / 10} L/min,{" "}
+          {program.windows.map(({ start, end }) => `${clock(start)}–${clock(end)}`).join(" and ")}
+        </p>
+      )}
+      {wrong.length > 0 && (
+        <ul role="alert" className="problem">
+          {wrong.map((each) => (
+            <li key={each}>{each}</li>
+          ))}
+        </ul>
+      )}
+      {missing.length > 0 && (
+        <>
+          <p className="note">{program ? "Left out of the night until filled in:" : "Still needed:"}</p>
+          <ul>
+            {missing.map((each) => (
+              <li key={each}>needs {each}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+}

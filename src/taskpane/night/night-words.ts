@@ -1,0 +1,74 @@
+import { clock } from "../../core/program/clock";
+import type { Night } from "../../core/program/fit-night";
+import type { Program } from "../../core/program/program";
+import type { Remedy } from "../../core/program/remedies";
+import { spans } from "../../core/program/spans";
+
+const MINUTES = 60;
+
+/** Whole minutes in words: `1 h 05 min`, `45 min`. */
+export function minutesWords(minutes: number): string {
+  const whole = Math.ceil(minutes - 1e-6);
+  const hours = Math.floor(whole / MINUTES);
+  if (hours === 0) return `${whole} min`;
+  return `${hours} h ${String(whole % MINUTES).padStart(2, "0")} min`;
+}
+
+/** A quantity rounded up to a tenth, so that what is called enough is enough. */
+const tenths = (value: number) => String(Math.ceil(value * 10 - 1e-6) / 10);
+const lpm = (flow: number) => `${tenths(flow / MINUTES)} L/min`;
+const kL = (litres: number) => `${tenths(litres / 1000)} kL`;
+
+/** What is over, each in its own unit. */
+export function shortWords({ short }: Night): string[] {
+  return [
+    ...(short.flow > 0 ? [`${lpm(short.flow)} more for the largest block than the pump gives`] : []),
+    ...(short.litres > 0
+      ? [`${Math.ceil(short.litres).toLocaleString("en")} L more than the day's limit or the tank has`]
+      : []),
+    ...(short.minutes > 0 ? [`${minutesWords(short.minutes)} past the end of the hours`] : []),
+  ];
+}
+
+/** The verdict in a sentence or two. */
+export function fitWords(program: Program, night: Night): string {
+  const line = spans(program.windows);
+  const end = line.at(-1)!.end;
+  if (night.fits) {
+    const left = end - night.finish;
+    return `It fits: finished at ${clock(Math.ceil(night.finish))}${left > 0 ? `, ${minutesWords(left)} before the hours end` : ", just as the hours end"}.`;
+  }
+  const why = night.proven ? "No order of the blocks can fit." : "No order that was tried fits.";
+  return `It does not fit: ${shortWords(night).join("; ")}. ${why}`;
+}
+
+/** How far the result is from the bound that no schedule can beat. */
+export function gapWords({ bound, gap, gapShare, short }: Night): string {
+  if (short.flow > 0) return "";
+  const at = clock(bound);
+  if (gap <= 0) return `No order can finish earlier: ${at} is the proven lower bound.`;
+  return `Proven lower bound ${at}: nothing can finish before it. This is ${minutesWords(gap)} (${(100 * gapShare).toFixed(1)} %) later at most.`;
+}
+
+/** A single change that would do, in words. */
+export function remedyWords(program: Program, remedy: Remedy): string {
+  const end = spans(program.windows).at(-1)!.end;
+  switch (remedy.change) {
+    case "pump":
+      return `A pump that gives ${lpm(remedy.to)} (now ${lpm(program.pump)})`;
+    case "window":
+      return `The last hours end ${minutesWords(remedy.minutes)} later, at ${clock(end + remedy.minutes)}`;
+    case "limit":
+      return `A limit of the day of ${kL(remedy.to)} (now ${kL(program.limit!)})`;
+    case "tank":
+      return `A tank of ${kL(remedy.to)} (now ${kL(program.tank!.volume)})`;
+    case "multiplier": {
+      const now = program.blocks.find(({ name }) => name === remedy.block)!.multiplier;
+      return `${remedy.block} evener: a multiplier of ${remedy.to} at most (now ${now})`;
+    }
+    case "block":
+      return `${remedy.block} watered at another time, or from elsewhere`;
+    case "apart":
+      return `${remedy.pair[0]} and ${remedy.pair[1]} may run together`;
+  }
+}

@@ -1,0 +1,77 @@
+import { clock } from "../../core/program/clock";
+import type { Program, Schedule } from "../../core/program/program";
+import type { Area, Cell, Host, Input } from "../../hosts/host";
+import { csvOf } from "../../workbook/share/csv";
+import { boxOf, cellAt } from "../address";
+import type { Done } from "../done";
+import { writeAll } from "../writes";
+
+const AREA = "Start_Times";
+const COLUMNS = 4;
+const MINUTES_A_DAY = 1440;
+const HEADINGS = ["Block", "Pulse", "Start", "End", "Minutes", "Flow [L/min]"];
+
+async function place(host: Host): Promise<Area> {
+  const area = await host.named(AREA);
+  if (!area) throw new Error("This workbook has no sheet Start times: add the nursery plan sheets first");
+  return area;
+}
+
+/** How many lines of the sheet hold something. */
+export async function linesThere(host: Host): Promise<number> {
+  const typed = await host.inputs(await place(host));
+  return typed.filter((line) => line.some((input) => input !== "")).length;
+}
+
+/** Writes the start times into their sheet, over all that its lines held. */
+export async function writeStartTimes(host: Host, schedule: Schedule): Promise<Done> {
+  const area = await place(host);
+  const { rows } = boxOf(area);
+  if (schedule.length > rows) {
+    throw new Error(`The sheet Start times has ${rows} lines, but this night has ${schedule.length} pulses`);
+  }
+  const inputs = Array.from({ length: rows }, (_, index): Input[] => {
+    const run = schedule[index];
+    return run ? [`'${run.block}`, run.pulse, run.start / MINUTES_A_DAY, run.minutes] : Array(COLUMNS).fill("");
+  });
+  return writeAll(host, [{ area, inputs }], "start times");
+}
+
+/** The schedule that stands in the sheet, and the cells of the lines that are not whole. */
+export async function readStartTimes(host: Host, program: Program): Promise<{ schedule: Schedule; wrong: string[] }> {
+  const area = await place(host);
+  const first = program.windows[0]!.start;
+  const wrong: string[] = [];
+  const schedule = (await host.read(area)).flatMap((line, index) => {
+    if (line.every((cell) => cell === null || cell === "")) return [];
+    const [block, pulse, start, minutes] = line as [Cell, Cell, Cell, Cell];
+    if (block === null || typeof pulse !== "number" || typeof start !== "number" || typeof minutes !== "number") {
+      const { sheet, address } = cellAt(area, index, 0);
+      wrong.push(`the line of '${sheet}'!${address} must hold a block, a pulse, a start and minutes`);
+      return [];
+    }
+    const ofDay = Math.round(start * MINUTES_A_DAY) % MINUTES_A_DAY;
+    return [{ block: String(block), pulse, start: ofDay < first ? ofDay + MINUTES_A_DAY : ofDay, minutes }];
+  });
+  return { schedule, wrong };
+}
+
+const flowOf = (program: Program, name: string): number => {
+  const block = program.blocks.find((each) => each.name === name)!;
+  return (block.flow ?? block.area * block.rate) / 60;
+};
+
+/** The start times as a table for the controller. */
+export function startTimesCsv(program: Program, schedule: Schedule): Uint8Array {
+  return csvOf([
+    HEADINGS,
+    ...schedule.map(({ block, pulse, start, minutes }) => [
+      block,
+      pulse,
+      clock(start),
+      clock(start + minutes),
+      minutes,
+      Math.round(100 * flowOf(program, block)) / 100,
+    ]),
+  ]);
+}
