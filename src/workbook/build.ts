@@ -1,4 +1,5 @@
 import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
+import { columnLetters } from "../hosts/address";
 import { lookOfKind } from "./kinds";
 import { absolute, firstCell, placesOf } from "./places";
 import { writeCharts } from "./sheet-charts";
@@ -10,6 +11,7 @@ const AUTHOR = "Canfall";
 const VERSION_DAY = new Date(Date.UTC(2026, 10, 25));
 const PAGE_MARGIN_INCHES = 0.5;
 const A4 = 9;
+const AS_MANY_AS_NEEDED = 0;
 
 /** What a person typed, by the name of the cell or of the rectangle; `""` leaves a cell blank. */
 export type Entries = Readonly<Record<string, string | number | readonly (readonly (string | number)[])[]>>;
@@ -32,16 +34,17 @@ function writeCell(sheet: Worksheet, spec: CellSpec, results: Results): void {
 function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
   const sheet = book.addWorksheet(spec.name, {
     views: [
-      spec.frozenRows
-        ? { state: "frozen", xSplit: 0, ySplit: spec.frozenRows, showGridLines: false }
+      spec.frozenRows || spec.frozenColumns
+        ? { state: "frozen", xSplit: spec.frozenColumns ?? 0, ySplit: spec.frozenRows ?? 0, showGridLines: false }
         : { state: "normal", showGridLines: false },
     ],
     pageSetup: {
       paperSize: A4,
       orientation: spec.landscape ? "landscape" : "portrait",
       fitToPage: true,
-      fitToWidth: 1,
-      fitToHeight: spec.pages ?? 1,
+      fitToWidth: spec.pagesAcross ?? 1,
+      fitToHeight: spec.pageEnds ? AS_MANY_AS_NEEDED : (spec.pages ?? 1),
+      ...(spec.pagesAcross && { pageOrder: "overThenDown" as const }),
       horizontalCentered: true,
       margins: {
         left: PAGE_MARGIN_INCHES,
@@ -53,6 +56,7 @@ function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
       },
       ...(spec.printed && { printArea: spec.printed }),
       ...(spec.frozenRows && { printTitlesRow: `1:${spec.frozenRows}` }),
+      ...(spec.frozenColumns && { printTitlesColumn: `A:${columnLetters(spec.frozenColumns)}` }),
     },
     headerFooter: { oddFooter: "&L&A&CCanfall&RPage &P of &N" },
   });
@@ -61,6 +65,7 @@ function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
   });
   for (const [row, height] of Object.entries(spec.heights ?? {})) sheet.getRow(Number(row)).height = height;
   for (const cell of spec.cells) writeCell(sheet, cell, results);
+  for (const row of spec.pageEnds ?? []) sheet.getRow(row).addPageBreak();
   writeChecks(sheet, spec.checks ?? []);
   writeShades(sheet, spec.shades ?? []);
   writeCharts(sheet, spec.charts ?? []);

@@ -2,6 +2,7 @@ import type { Entries } from "./build";
 import { dayOf } from "./day-number";
 import { DEMAND_EXAMPLE } from "./demand-example";
 import { PROGRAM_EXAMPLE } from "./program-example";
+import { REGISTER_EXAMPLE } from "./register-example";
 
 const NURSERY: Entries = {
   Nursery_Name: "Example Nursery (invented)",
@@ -13,4 +14,4 @@ const NURSERY: Entries = {
 };
 
 /** What is typed into the example plan: an invented nursery that says so. */
-export const NURSERY_EXAMPLE: Entries = { ...NURSERY, ...DEMAND_EXAMPLE, ...PROGRAM_EXAMPLE };
+export const NURSERY_EXAMPLE: Entries = { ...NURSERY, ...DEMAND_EXAMPLE, ...REGISTER_EXAMPLE, ...PROGRAM_EXAMPLE };

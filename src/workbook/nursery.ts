@@ -3,6 +3,7 @@ import { DEMAND } from "./sheets/demand";
 import { LEACHING_TEST } from "./sheets/leaching-test";
 import { NURSERY } from "./sheets/nursery";
 import { PROGRAM } from "./sheets/program";
+import { REGISTER } from "./sheets/register";
 import { START_TIMES } from "./sheets/start-times";
 import { WEATHER } from "./sheets/weather";
 import { WEIGHINGS } from "./sheets/weighings";
@@ -14,6 +15,7 @@ export const NURSERY_SHEETS: readonly SheetSpec[] = [
   WEATHER,
   WEIGHINGS,
   LEACHING_TEST,
+  REGISTER,
   PROGRAM,
   START_TIMES,
 ];

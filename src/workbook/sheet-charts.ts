@@ -5,6 +5,7 @@ import type { ChartSpec } from "./sheet-spec";
 
 const LINE_POINTS = 2;
 const TITLE_SIZE = 1200;
+const DAYS = "yyyy-mm";
 const GRID = "#d9d9d9";
 const MARKERS = ["circle", "square", "triangle", "diamond"] as const;
 
@@ -22,7 +23,7 @@ const axis = (title: string) => ({
 export function writeCharts(sheet: Worksheet, charts: readonly ChartSpec[]): void {
   if (charts.length > 0) installChartSupport();
   const at = (range: string) => `'${sheet.name}'!${absolute(range)}`;
-  for (const { over, type, title, axes, series, stacked } of charts) {
+  for (const { over, type, title, axes, series, stacked, days } of charts) {
     sheet.addChart(
       {
         type,
@@ -33,17 +34,16 @@ export function writeCharts(sheet: Worksheet, charts: readonly ChartSpec[]): voi
         displayBlanksAs: "gap",
         showLegend: series.length > 1,
         legendPosition: "b",
-        categoryAxis: axis(axes[0]),
+        categoryAxis: { ...axis(axes[0]), ...(days && { numFmt: DAYS, numFmtLinked: false }) },
         valueAxis: axis(axes[1]),
-        series: series.map(({ name, across, values, colour }, index) => ({
+        series: series.map(({ name, across, values, colour, apart }, index) => ({
           name: name.startsWith("=") ? { formula: at(name.slice(1)) } : name,
           values: at(values),
           ...(type === "scatter" ? { xValues: at(across) } : { categories: at(across) }),
           ...(type === "bar"
             ? { fill: colour }
             : {
-                line: colour,
-                lineWidth: LINE_POINTS,
+                ...(apart ? { spPr: { line: { noFill: true } } } : { line: colour, lineWidth: LINE_POINTS }),
                 marker: { symbol: MARKERS[index % MARKERS.length]!, size: 6, fill: colour },
               }),
         })),

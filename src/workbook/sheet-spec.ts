@@ -63,6 +63,8 @@ export interface ChartSpec {
   title: string;
   /** What runs along the two axes, with units. */
   axes: readonly [across: string, up: string];
+  /** Days run along the axis of a scatter. */
+  days?: true;
   series: readonly {
     /** What the legend says, or the cell that says it as `=$B$4`. */
     name: string;
@@ -71,6 +73,8 @@ export interface ChartSpec {
     values: string;
     /** `#01665e`; apart in grey print too. */
     colour: string;
+    /** Marks without a line between them. */
+    apart?: true;
   }[];
   stacked?: true;
 }
@@ -95,4 +99,10 @@ export interface SheetSpec {
   printed?: string;
   /** Rows that stay in sight, and are repeated on each page. */
   frozenRows?: number;
+  /** Columns that stay in sight, and are repeated on each page. */
+  frozenColumns?: number;
+  /** Pages side by side when printed, 1 where left out. */
+  pagesAcross?: number;
+  /** Rows after which a new page begins, instead of a number of pages. */
+  pageEnds?: readonly number[];
 }

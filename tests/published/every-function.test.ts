@@ -5,7 +5,7 @@ import { namesIn } from "../support/calls";
 import { caseFiles } from "../support/case-files";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const FAMILIES = ["uniformity", "application", "cost", "program", "summary", "layout", "demand"];
+const FAMILIES = ["register", "uniformity", "application", "cost", "program", "summary", "layout", "demand"];
 
 /** Functions that no printed value checks directly, by the file that holds a property or a reference for each. */
 const ELSEWHERE: Record<string, string[]> = {
@@ -67,6 +67,16 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/program/verify-night.test.ts": ["verifyNight"],
   "tests/core/properties.test.ts": ["interval", "multiplier"],
   "tests/core/quarter-count.test.ts": ["quarterCount"],
+  "tests/core/register.test.ts": [
+    "basis",
+    "change",
+    "earlierAudit",
+    "pressureDrift",
+    "retest",
+    "retestWords",
+    "sameBlock",
+    "windClass",
+  ],
   "tests/core/summary.test.ts": ["summary"],
   "tests/published/scipy-bootstrap.test.ts": [
     "bcaEnds",

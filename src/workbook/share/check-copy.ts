@@ -3,6 +3,8 @@ import { isoDay } from "../day-number";
 import type { SheetSpec } from "../sheet-spec";
 import { agrees, NOT_GIVEN } from "./agreement";
 import { auditFigures } from "./audit-figures";
+import { AuditInputs } from "./audit-inputs";
+import { auditLine } from "./audit-line";
 import { cellsIn, type FileBook, namedArea, openBook } from "./book";
 import { calledFigures } from "./called-figures";
 import type { CopyFacts, CopyReport, Figure, Stated } from "./copy-report";
@@ -84,6 +86,7 @@ export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Pr
   const findings = groups.flatMap(limited);
   return {
     facts: factsOf(book, evidence, isAudit),
+    line: recomputed.figures.size > 0 ? auditLine(new AuditInputs(book), recomputed.figures) : null,
     figures,
     findings,
     agrees: findings.length === 0 && figures.every((figure) => figure.agrees),

@@ -25,9 +25,37 @@ export interface CopyFacts {
   kind: string;
 }
 
+/** What a register keeps of an audit; null where the audit cannot give it. */
+export interface AuditLine {
+  /** Cans with a reading. */
+  cans: number | null;
+  /** Columns and rows of cans with readings, such as `5 × 5`; `, by area` behind it where each counts by its area. */
+  grid: string | null;
+  /** Class of the mean wind. */
+  wind: string | null;
+  /** Mean at the heads [kPa]. */
+  pressure: number | null;
+  /** Figures as the audit puts them first: rate [mm/h], CU and DU [%], SC. */
+  mar: number | null;
+  cu: number | null;
+  du: number | null;
+  scCan: number | null;
+  scQuarter: number | null;
+  /** What sets the run time. */
+  kind: string | null;
+  /** Leaching included. */
+  multiplier: number | null;
+  /** Of all beds on the valve: [kL a year], [m²], [L/min]. */
+  water: number | null;
+  area: number | null;
+  flow: number | null;
+}
+
 /** What the check of a copy found. */
 export interface CopyReport {
   facts: CopyFacts;
+  /** For a register; null where the file is no audit or its figures cannot be recomputed. */
+  line: AuditLine | null;
   figures: Figure[];
   /** One plain sentence each; none where everything agrees. */
   findings: string[];

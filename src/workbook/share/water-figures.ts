@@ -1,6 +1,7 @@
 import { annualCost } from "../../core/cost/price";
 import { annualWater } from "../../core/cost/water";
 import { type AuditInputs, ifAll } from "./audit-inputs";
+import { bedFlow } from "./bed-flow";
 import { leached, type RunTimeFigures } from "./run-time-figures";
 import type { Measures } from "./uniformity-figures";
 
@@ -16,19 +17,7 @@ export interface WaterFigures {
 }
 
 const LITRES_A_KILOLITRE = 1000;
-const LITRES_AN_HOUR_OF_1_ML_A_SECOND = 3.6;
 const asShare = (value: number | null) => (value !== null && value > 0 && value <= 1 ? value : null);
-
-function bedFlow(inputs: AuditInputs): number | null {
-  const seconds = inputs.numbers("Bucket_s");
-  const flows = [...inputs.numbers("Bucket_mL")].flatMap(([place, caught]) => {
-    const time = seconds.get(place);
-    return time === undefined || !(time > 0) ? [] : [(caught / time) * LITRES_AN_HOUR_OF_1_ML_A_SECOND];
-  });
-  const heads = inputs.number("Head_Count");
-  if (flows.length === 0 || heads === null) return null;
-  return (flows.reduce((sum, flow) => sum + flow, 0) / flows.length) * heads;
-}
 
 function usedNow(inputs: AuditInputs, share: number | null, used: Measures, area: number | null): number | null {
   const hours = ifAll(

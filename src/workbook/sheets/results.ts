@@ -1,5 +1,6 @@
+import { WHY_NOT } from "../../core/register/basis";
 import { choice, count, date, number } from "../allowed";
-import { cases } from "../cases";
+import { cases, quoted } from "../cases";
 import { type Field, formLines } from "../form";
 import type { CellSpec, SheetSpec } from "../sheet-spec";
 import { twin } from "../twins";
@@ -218,16 +219,16 @@ const NOT_COMPARABLE = [
   ['Lack_Readings<>""', '"this audit has no results yet"'],
   [
     "OR(Earlier_Columns<>Grid_Columns,Earlier_Rows<>Grid_Rows,Earlier_Cans<>Cans_Counted)",
-    '"the can grids differ (columns, rows or cans read)"',
+    quoted(`${WHY_NOT.grid} (columns, rows or cans read)`),
   ],
-  ["NOT(AND(ISNUMBER(Earlier_Wind_ms),ISNUMBER(Wind_Mean_ms)))", '"the wind of one of the tests is not known"'],
+  ["NOT(AND(ISNUMBER(Earlier_Wind_ms),ISNUMBER(Wind_Mean_ms)))", quoted(WHY_NOT.windUnknown)],
   [
     `${windClass("Earlier_Wind_ms")}<>${windClass("Wind_Mean_ms")}`,
-    '"the wind was of another class (up to 2.2, up to 4, over 4 m/s)"',
+    quoted(`${WHY_NOT.wind} (up to 2.2, up to 4, over 4 m/s)`),
   ],
   [
     'AND(Earlier_SC_Kind<>"driest can",Earlier_SC_Kind<>"low quarter")',
-    '"the earlier SC is of another kind, or its kind is not known"',
+    quoted(`${WHY_NOT.kind}, or its kind is not known`),
   ],
 ] as const;
 
