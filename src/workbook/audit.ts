@@ -2,6 +2,7 @@ import type { SheetSpec } from "./sheet-spec";
 import { ACTIONS } from "./sheets/actions";
 import { BLOCK } from "./sheets/block";
 import { CANS } from "./sheets/cans";
+import { COST } from "./sheets/cost";
 import { COVERAGE } from "./sheets/coverage";
 import { HEADS } from "./sheets/heads";
 import { LIMITS } from "./sheets/limits";
@@ -22,6 +23,7 @@ export const AUDIT_SHEETS: readonly SheetSpec[] = [
   COVERAGE,
   RUN_TIME,
   WATER_COST,
+  COST,
   ACTIONS,
   REPORT,
   LIMITS,

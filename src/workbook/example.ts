@@ -119,5 +119,40 @@ const WATER: Entries = {
   Waters_To_Driest: "yes",
 };
 
+const COST: Entries = {
+  Step_Ends: column(1000),
+  Step_Prices: [
+    [1.2, 2.34, 3.5],
+    [1.8, 3.1, 4.6],
+  ],
+  Power_Tariff_Low: 0.24,
+  Power_Tariff_High: 0.34,
+  Band_Hours: [
+    [time(22, 0), time(7, 0)],
+    [time(7, 0), time(22, 0)],
+  ],
+  Band_Prices: [
+    [0.16, 0.19, 0.24],
+    [0.28, 0.34, 0.42],
+  ],
+  Run_Start: time(5, 30),
+  Fertiliser_mgL: 420,
+  Fertiliser_Price_Low: 2.2,
+  Fertiliser_Price: 3.4,
+  Fertiliser_Price_High: 4.8,
+  Labour_Hours: 46,
+  After_Labour_Hours: 44,
+  Wage: 38,
+  Plants_Lost: 55,
+  After_Plants_Lost: 45,
+  Plant_Worth_Low: 5,
+  Plant_Worth: 7.5,
+  Plant_Worth_High: 11,
+  Upgrade_Labour: 600,
+  Upgrade_Grant: 500,
+  Upgrade_Life_years: 8,
+  Upgrade_Rate: 0.07,
+};
+
 /** What is typed into the example audit: an invented block that says so. */
-export const EXAMPLE_ENTRIES: Entries = { ...BLOCK, ...CANS, ...HEADS, ...WATER, ...ACTIONS, ...LIMITS };
+export const EXAMPLE_ENTRIES: Entries = { ...BLOCK, ...CANS, ...HEADS, ...WATER, ...COST, ...ACTIONS, ...LIMITS };

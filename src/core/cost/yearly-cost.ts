@@ -15,6 +15,8 @@ export interface Year {
   concentration: number;
   /** Work on this watering [h a year], 0 or more */
   hours: number;
+  /** Plants lost or marked down because of uneven watering [plants a year], 0 or more */
+  plantsLost: number;
 }
 
 /** The prices of a year. */
@@ -27,6 +29,8 @@ export interface Prices {
   fertiliser: number;
   /** Of an hour of work [currency per h], 0 or more */
   wage: number;
+  /** What a lost plant is worth [currency each], 0 or more */
+  plant: number;
 }
 
 /** Costs of a year, each apart [currency a year]. */
@@ -35,16 +39,18 @@ export interface YearlyCost {
   power: number;
   fertiliser: number;
   labour: number;
+  losses: number;
   total: number;
 }
 
 /**
  * Costs of watering in a year, each apart.
  *
- *     water by price steps;  power V E p;  fertiliser V s c p / 1000;  labour hours times wage;  total their sum
+ *     water by price steps;  power V E p;  fertiliser V s c p / 1000;  labour hours times wage;
+ *     losses plants times their worth;  total their sum
  *
- * @param year Water, energy, drained share, fertiliser in it, and hours of work
- * @param prices Prices of water, power, fertiliser and work
+ * @param year Water, energy, drained share, fertiliser in it, hours of work and plants lost
+ * @param prices Prices of water, power, fertiliser and work, and what a plant is worth
  * @returns Costs [currency a year], each 0 or more, and their total
  * @throws InputError if a value is out of its range
  * @source common practice
@@ -54,7 +60,8 @@ export function yearlyCost(year: Year, prices: Prices): YearlyCost {
   const power = powerCost(year.water, year.energy, prices.power);
   const fertiliser = drainedFertiliserCost(year.water, year.drained, year.concentration, prices.fertiliser);
   const labour = zeroOrMore("hours", year.hours, "h") * zeroOrMore("wage", prices.wage, "per h");
-  return { water, power, fertiliser, labour, total: water + power + fertiliser + labour };
+  const losses = zeroOrMore("plants_lost", year.plantsLost, "plants") * zeroOrMore("plant", prices.plant, "each");
+  return { water, power, fertiliser, labour, losses, total: water + power + fertiliser + labour + losses };
 }
 
 /** Something at a low, a likely and a high price. */

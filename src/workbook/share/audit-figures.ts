@@ -3,6 +3,7 @@ import { AuditInputs } from "./audit-inputs";
 import { bedCans } from "./bed-cans";
 import type { FileBook } from "./book";
 import type { Stated } from "./copy-report";
+import { costFigures } from "./cost-figures";
 import { limitFigures, limitsInUse } from "./limits-in-use";
 import { runTimeFigures } from "./run-time-figures";
 import { type Measures, testMeasures } from "./uniformity-figures";
@@ -41,6 +42,7 @@ function figuresOf(inputs: AuditInputs): Map<string, Stated> {
   const { plain, weighted, uneven, used } = testMeasures(inputs, cans);
   const run = runTimeFigures(inputs, used);
   const water = waterFigures(inputs, used, run);
+  const cost = costFigures(inputs, run, water);
   return new Map<string, Stated>([
     ["Block_Area_m2", water.area],
     ["Cans_Counted", cans.count],
@@ -64,9 +66,11 @@ function figuresOf(inputs: AuditInputs): Map<string, Stated> {
     ["Result_Run_Time_min", run.minutes],
     ["Pulse_Count", run.pulses],
     ["Result_Water_kL", water.water],
-    ["Result_Cost", water.cost],
+    ["Result_Cost", cost.get("Cost_Water_Now_Likely")!],
+    ["Result_Power", cost.get("Cost_Power_Now_Likely")!],
     ["Used_Now_kL", water.usedNow],
     ["Needed_After_kL", water.neededAfter],
     ["Saved_kL", water.saved],
+    ...cost,
   ]);
 }

@@ -1,16 +1,18 @@
-import { annualCost } from "../../core/cost/price";
 import { annualWater } from "../../core/cost/water";
 import { type AuditInputs, ifAll } from "./audit-inputs";
 import { bedFlow } from "./bed-flow";
 import { leached, type RunTimeFigures } from "./run-time-figures";
 import type { Measures } from "./uniformity-figures";
 
-/** Water of a year and its cost; null where something is missing. */
+/** Water of a year; null where something is missing. */
 export interface WaterFigures {
   area: number | null;
   /** Needed now. */
   water: number | null;
-  cost: number | null;
+  /** Falling on the bed alone, now and after. */
+  onBed: { Now: number | null; After: number | null };
+  /** With leaching. */
+  multiplierAfter: number | null;
   usedNow: number | null;
   neededAfter: number | null;
   saved: number | null;
@@ -30,7 +32,7 @@ function usedNow(inputs: AuditInputs, share: number | null, used: Measures, area
   return ifAll([used.mar, hours, area], (rate, time, size) => (rate * time * size) / LITRES_A_KILOLITRE);
 }
 
-/** The water of an audit and what it costs, from what was typed, its measures and its run time. */
+/** The water of an audit from what was typed, its measures and its run time. */
 export function waterFigures(inputs: AuditInputs, used: Measures, run: RunTimeFigures): WaterFigures {
   const area = ifAll([inputs.number("Bed_Width_m"), inputs.number("Bed_Length_m")], (width, length) => width * length);
   const share = asShare(inputs.number("In_Bed_Share"));
@@ -41,15 +43,17 @@ export function waterFigures(inputs: AuditInputs, used: Measures, run: RunTimeFi
     );
   const water = yearly(run.grossMultiplier, share);
   const after = inputs.number("After_SC");
+  const multiplierAfter = after !== null && after >= 1 ? leached(inputs, after) : null;
   const neededAfter = yearly(
-    after !== null && after >= 1 ? leached(inputs, after) : null,
+    multiplierAfter,
     share === null ? null : (asShare(inputs.number("After_In_Bed_Share")) ?? share),
   );
   const watersToDriest = inputs.text("Waters_To_Driest") === "yes";
   return {
     area,
     water,
-    cost: ifAll([water, inputs.number("Water_Price")], annualCost),
+    onBed: { Now: yearly(run.grossMultiplier, null), After: yearly(multiplierAfter, null) },
+    multiplierAfter,
     usedNow: usedNow(inputs, share, used, area),
     neededAfter,
     saved: watersToDriest ? ifAll([water, neededAfter], (now, later) => now - later) : null,

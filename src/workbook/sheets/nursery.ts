@@ -1,7 +1,7 @@
 import { date, number, words } from "../allowed";
 import { formLines, noteHeight } from "../form";
 import type { CellSpec, SheetSpec } from "../sheet-spec";
-import { WORKBOOK_VERSION } from "../version";
+import { PLAN_VERSION } from "../version";
 
 const FORM = { label: "A:B", entry: "C", unit: "D", note: "E", noteLine: 52 };
 
@@ -83,7 +83,7 @@ export const NURSERY: SheetSpec = {
       }),
     ),
     { at: `A${MADE}:B${MADE}`, kind: "label", value: "Version" },
-    { at: `C${MADE}`, kind: "label", value: WORKBOOK_VERSION, name: "Plan_Version" },
+    { at: `C${MADE}`, kind: "label", value: PLAN_VERSION, name: "Plan_Version" },
   ],
   checks: facts.checks,
 };

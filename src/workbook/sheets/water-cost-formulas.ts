@@ -20,16 +20,6 @@ export const fromHeadsIfKnown = (heads: string, bed: string) => `IF(ISNUMBER(${h
 /** A saving, which counts only where the bed is watered to its driest pot. */
 export const saved = (formula: string) =>
   `IF(Waters_To_Driest="yes",${formula},IF(Waters_To_Driest="no","none: the gain is evenness","answer the question above"))`;
-/** What the water saved is worth at a price, with its power. */
-export const atPrice = (price: string) =>
-  ifNumber(
-    "Saved_kL",
-    `IF(ISNUMBER(${price}),Saved_kL*(${price}+IF(ISNUMBER(Power_Per_kL),Power_Per_kL,0)),"needs this price")`,
-  );
-/** Years until a saving has paid for the change. */
-export const paybackOf = (saving: string) =>
-  ifNumber(saving, `IF(${saving}>0,IF(ISNUMBER(Capital_Used),Capital_Used/${saving},"needs what it costs"),"never")`);
-
 /** A figure that stands twice: on the bed, and from the heads where the share that lands in the bed is known. */
 export interface Twofold {
   label: string;

@@ -11,7 +11,7 @@ export const PRICE_LINES: readonly (string | Field)[] = [
     name: "Water_Price",
     allowed: number(0, 1e6, ""),
     unit: "per kL",
-    note: "In any currency, the same throughout; 0 where water is free.",
+    note: "In any currency, the same throughout; 0 where water is free. Price steps stand on Cost.",
   },
   { label: "Price of water, low", name: "Water_Price_Low", allowed: number(0, 1e6, ""), unit: "per kL" },
   { label: "Price of water, high", name: "Water_Price_High", allowed: number(0, 1e6, ""), unit: "per kL" },
@@ -31,24 +31,21 @@ export const PRICE_LINES: readonly (string | Field)[] = [
     note: "0.48 on average in Queensland field tests, 0.23 the lowest (NGIQ).",
   },
   { label: "Efficiency of the motor", name: "Motor_Efficiency", allowed: number(0.01, 1, ""), unit: "0 to 1" },
-  { label: "Tariff", name: "Power_Tariff", allowed: number(0, 1e6, ""), unit: "per kWh" },
+  { label: "Tariff of power", name: "Power_Tariff", allowed: number(0, 1e6, ""), unit: "per kWh" },
   {
     label: "Energy",
     name: "Energy_Per_kL",
     unit: "kWh per kL",
     format: "0.000",
     formula:
-      'IF(COUNT(Pump_kPa,Pump_Efficiency,Motor_Efficiency)=3,IF(AND(Pump_Efficiency>0,Motor_Efficiency>0),Pump_kPa/3600/(Pump_Efficiency*Motor_Efficiency),"needs efficiencies above 0"),"needs pump and motor")',
+      'IF(COUNT(Pump_kPa,Pump_Efficiency,Motor_Efficiency)=3,IF(AND(Pump_kPa>=0,MIN(Pump_Efficiency,Motor_Efficiency)>0,MAX(Pump_Efficiency,Motor_Efficiency)<=1),Pump_kPa/3600/(Pump_Efficiency*Motor_Efficiency),"needs efficiencies above 0, up to 1"),"needs pump and motor")',
     note: "kPa / 3600 / (pump · motor efficiency).",
   },
-  {
-    label: "Power",
-    name: "Power_Per_kL",
-    unit: "per kL",
-    format: "0.00",
-    formula: ifNumber("Energy_Per_kL", 'IF(ISNUMBER(Power_Tariff),Energy_Per_kL*Power_Tariff,"needs a tariff")'),
-  },
 ];
+
+/** A cost as worked out on the sheet Cost, or what it lacks. */
+const costOf = (kind: "Water" | "Power") =>
+  `IF(ISNUMBER(Cost_${kind}_Now_Likely),Cost_${kind}_Now_Likely,Lack_${kind}_Now)`;
 
 /** What this audit's need costs. */
 export const NEED_LINES: readonly (string | Field)[] = [
@@ -71,14 +68,16 @@ export const NEED_LINES: readonly (string | Field)[] = [
     name: "Result_Cost",
     unit: "a year",
     format: "#,##0.00",
-    formula: ifNumber("Result_Water_kL", 'IF(ISNUMBER(Water_Price),Result_Water_kL*Water_Price,"needs a price")'),
+    formula: costOf("Water"),
+    note: "From Cost, by its price steps where they are filled in.",
   },
   {
     label: "Power for it",
     name: "Result_Power",
     unit: "a year",
     format: "#,##0.00",
-    formula: ifNumber("Result_Water_kL", ifNumber("Power_Per_kL", "Result_Water_kL*Power_Per_kL")),
+    formula: costOf("Power"),
+    note: "From Cost, by its hours where they are filled in.",
   },
 ];
 
@@ -105,7 +104,7 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
     name: "After_Capital",
     allowed: number(0, 1e9, ""),
     unit: "once",
-    note: "Blank: the sum on Actions.",
+    note: "Parts, and work that is bought; own labour and a grant stand on Cost. Blank: the sum on Actions.",
   },
   {
     label: "Run time after",
@@ -131,6 +130,6 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
     unit: "kL a year",
     format: "#,##0.0",
     formula: saved(ifNumber("Result_Water_kL", ifNumber("Needed_After_kL", "Result_Water_kL-Needed_After_kL"))),
-    note: "Needed now - needed after; both from the heads where the share is known.",
+    note: "Needed now - needed after; both from the heads where the share is known. Cost says what it is worth.",
   },
 ];

@@ -1,22 +1,16 @@
 import { type FormPart, formLines, joined, noteHeight } from "../form";
 import type { CellSpec, SheetSpec } from "../sheet-spec";
-import { atPrice, paybackOf, WATER_A_YEAR, worked } from "./water-cost-formulas";
+import { WATER_A_YEAR, worked } from "./water-cost-formulas";
 import { CHANGE_LINES, NEED_LINES, PRICE_LINES } from "./water-cost-lines";
 
 const FORM = { label: "A", entry: "B", unit: "C", note: "D", noteLine: 56 };
-const PRICES = [
-  ["low", "Water_Price_Low", "Saved_Low"],
-  ["likely", "Water_Price", "Saved_Likely"],
-  ["high", "Water_Price_High", "Saved_High"],
-] as const;
 const KL = "#,##0.0";
 
 const FIRST = 3;
 const YEAR = FIRST + PRICE_LINES.length;
 const NEED = YEAR + 1 + WATER_A_YEAR.length;
 const CHANGE = NEED + NEED_LINES.length;
-const SAVING = CHANGE + CHANGE_LINES.length;
-const WORKED = SAVING + 4;
+const WORKED = CHANGE + CHANGE_LINES.length + 1;
 
 const year: Partial<FormPart> = {
   heights: Object.fromEntries(
@@ -38,21 +32,6 @@ const year: Partial<FormPart> = {
   ],
 };
 
-const saving: CellSpec[] = [
-  { at: `A${SAVING}`, kind: "label", value: "Price of water" },
-  { at: `A${SAVING + 1}`, kind: "label", value: "Saved, water and power, a year" },
-  { at: `A${SAVING + 2}`, kind: "label", value: "Pays back in [years]" },
-  ...PRICES.flatMap(([word, price, name], index): CellSpec[] => {
-    const column = "BCD"[index]!;
-    const payback = name.replace("Saved", "Payback");
-    return [
-      { at: `${column}${SAVING}`, kind: "unit", value: word },
-      { at: `${column}${SAVING + 1}`, kind: "answer", name, formula: atPrice(price), format: "#,##0.00" },
-      { at: `${column}${SAVING + 2}`, kind: "answer", name: payback, formula: paybackOf(name), format: "0.0" },
-    ];
-  }),
-];
-
 const onTheWay: CellSpec[] = [
   { at: `A${WORKED - 1}:D${WORKED - 1}`, kind: "heading", value: "Worked out on the way" },
   ...worked.flatMap(([label, name, formula], index): CellSpec[] => [
@@ -66,10 +45,10 @@ const { cells, checks, heights } = joined(
   year,
   formLines(NEED, FORM, NEED_LINES),
   formLines(CHANGE, FORM, CHANGE_LINES),
-  { cells: [...saving, ...onTheWay] },
+  { cells: onTheWay },
 );
 
-/** What the bed's water is a year, what it costs, and what a change would save. */
+/** What the bed's water is a year, and what a change would save. */
 export const WATER_COST: SheetSpec = {
   name: "Water and cost",
   widths: [36, 22, 18, 50],
@@ -79,7 +58,8 @@ export const WATER_COST: SheetSpec = {
     {
       at: "A2:D2",
       kind: "said",
-      value: "What is used, what this audit says is needed, and what a change would need: three figures, kept apart.",
+      value:
+        "What is used, what this audit says is needed, and what a change would need: three figures, kept apart. Cost says what they cost.",
     },
     ...cells,
   ],

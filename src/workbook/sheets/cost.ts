@@ -1,0 +1,47 @@
+import { joined } from "../form";
+import type { SheetSpec } from "../sheet-spec";
+import { AMOUNT_LINES } from "./cost-amounts";
+import { KINDS, WORKING } from "./cost-places";
+import { PRICE_AREAS, PRICES } from "./cost-prices";
+import { UPGRADE_LINES } from "./cost-upgrade";
+import { LAST, WORKING_LINES } from "./cost-working";
+import { YEAR_AND_SAVING } from "./cost-year";
+
+/** Apart in grey print too: dark, pale, dark, pale, middle. */
+const COLOURS = ["#01665e", "#80cdc1", "#8c510a", "#f6e8c3", "#bf812d"] as const;
+
+const { cells, checks, heights } = joined(PRICES, AMOUNT_LINES, YEAR_AND_SAVING, UPGRADE_LINES, WORKING_LINES);
+
+/** What a year's watering costs, kind by kind, and whether a change pays. */
+export const COST: SheetSpec = {
+  name: "Cost",
+  widths: [32, 16, 16, 12, 12, 12, 12, 46],
+  heights,
+  areas: PRICE_AREAS,
+  cells: [
+    { at: "A1:H1", kind: "title", value: "Cost" },
+    {
+      at: "A2:H2",
+      kind: "said",
+      value:
+        "What a year's watering of this bed costs, each kind apart, and whether a change pays. In any one currency. Fill in what you have: what is left blank is not counted, and the sheet says so.",
+    },
+    ...cells,
+  ],
+  checks,
+  charts: [
+    {
+      over: `A${WORKING + 1}:C${LAST}`,
+      type: "bar",
+      stacked: true,
+      title: "Cost of a year, now and after",
+      axes: ["", "Currency a year"],
+      series: KINDS.map((_, index) => ({
+        name: `=D${WORKING + 1 + index}`,
+        across: `F${WORKING}:G${WORKING}`,
+        values: `F${WORKING + 1 + index}:G${WORKING + 1 + index}`,
+        colour: COLOURS[index]!,
+      })),
+    },
+  ],
+};
