@@ -22,7 +22,7 @@ export function removeSheet(grid: Grid, sheet: string): void {
 }
 
 /** Adds the sheets of a file at the end; names whose cells are gone don't stand in its way. */
-export async function insertSheets(grid: Grid, files: DeskFiles, file: Uint8Array): Promise<void> {
+export async function insertSheets(grid: Grid, files: DeskFiles, file: Uint8Array): Promise<string> {
   const contents = bookContents(file);
   const names = definedNames(grid);
   const live = names.filter(({ lost }) => !lost).map(({ name }) => name);
@@ -30,4 +30,5 @@ export async function insertSheets(grid: Grid, files: DeskFiles, file: Uint8Arra
   const brought = new Set(contents.names.map(({ name }) => name.toLowerCase()));
   for (const { name } of names) if (brought.has(name.toLowerCase())) bookOf(grid).deleteDefinedName(name);
   await files.insert(file);
+  return "";
 }

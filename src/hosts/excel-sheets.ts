@@ -1,6 +1,10 @@
 import { toBase64 } from "./base64";
 import { bookContents, refuseTaken } from "./book-contents";
 import { definedNames, lost, mendNames } from "./excel-names";
+import { withoutCharts } from "./without-charts";
+
+/** Excel on the web adds no sheets from a file that holds charts. */
+const WEB_CHARTS = "Excel on the web adds no charts: they come only with Open as a new workbook";
 
 export async function sheetNames(context: Excel.RequestContext): Promise<string[]> {
   const sheets = context.workbook.worksheets.load("items/name");
@@ -20,17 +24,19 @@ export async function removeSheet(context: Excel.RequestContext, sheet: string):
 }
 
 /** Adds the sheets of a file at the end; names whose cells are gone don't stand in its way. */
-export async function insertSheets(context: Excel.RequestContext, file: Uint8Array): Promise<void> {
+export async function insertSheets(context: Excel.RequestContext, file: Uint8Array): Promise<string> {
   const contents = bookContents(file);
   const names = await definedNames(context);
   const live = names.filter((item) => !lost(item)).map(({ name }) => name);
   refuseTaken(contents, await sheetNames(context), live);
   const brought = new Set(contents.names.map(({ name }) => name.toLowerCase()));
   for (const { name } of names) if (brought.has(name.toLowerCase())) context.workbook.names.getItem(name).delete();
-  context.workbook.insertWorksheetsFromBase64(toBase64(file), { positionType: "End" });
+  const bare = Office.context.platform === Office.PlatformType.OfficeOnline ? withoutCharts(file) : null;
+  context.workbook.insertWorksheetsFromBase64(toBase64(bare ?? file), { positionType: "End" });
   await context.sync().catch((cause: Error) => {
     const way = "Open them as a workbook of their own instead";
     throw new Error(`Excel could not add the sheets to this workbook: ${cause.message} ${way}`, { cause });
   });
   await mendNames(context, contents.names, contents.sheets);
+  return bare ? WEB_CHARTS : "";
 }

@@ -60,9 +60,10 @@ export interface Host {
   bytes(): Promise<Uint8Array>;
   /**
    * Adds all sheets of an .xlsx file behind those that are there, with its defined names; refuses, before any change,
-   * where the name of a sheet or a defined name is taken.
+   * where the name of a sheet or a defined name is taken. Answers in a sentence what of the file it had to leave out,
+   * or "".
    */
-  insertSheets(file: Uint8Array): Promise<void>;
+  insertSheets(file: Uint8Array): Promise<string>;
   /** Opens an .xlsx file as a workbook of its own; false when the person kept the open one. */
   openBook(file: Uint8Array, name: string): Promise<boolean>;
   /** Hands a finished file to the person; answers in a sentence where it went. */

@@ -10,13 +10,19 @@ async function typedOn(host: Host, sheets: string[]): Promise<string> {
   return JSON.stringify(all);
 }
 
+/** Sheets that were added, and in a sentence what of them did not come, or "". */
+export interface AddedSheets {
+  done: Done;
+  leftOut: string;
+}
+
 /** Adds the sheets of a file to the workbook; taken back by removing them. */
-export async function addSheets(host: Host, file: Uint8Array): Promise<Done> {
+export async function addSheets(host: Host, file: Uint8Array): Promise<AddedSheets> {
   const before = await host.sheets();
-  await host.insertSheets(file);
+  const leftOut = await host.insertSheets(file);
   const added = (await host.sheets()).filter((name) => !before.includes(name));
   const after = await typedOn(host, added);
-  return {
+  const done: Done = {
     label: `${added.length} new sheets, ${added[0]} to ${added.at(-1)}`,
     taken: `The ${added.length} new sheets are gone; the others are as they were`,
     doubt: `Something was typed on the ${added.length} new sheets since. Remove them all the same?`,
@@ -27,4 +33,5 @@ export async function addSheets(host: Host, file: Uint8Array): Promise<Done> {
       for (const sheet of added.filter((name) => there.includes(name))) await host.removeSheet(sheet);
     },
   };
+  return { done, leftOut };
 }

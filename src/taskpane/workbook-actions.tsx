@@ -45,8 +45,11 @@ export function WorkbookActions({ host, keep, kind }: Given) {
 
   async function add(): Promise<string | Question> {
     const file = await templateFile(kind.blank);
+    let leftOut = "";
     try {
-      keep(await addSheets(host, file));
+      const added = await addSheets(host, file);
+      keep(added.done);
+      leftOut = added.leftOut;
     } catch (reason) {
       return {
         text: `${words(reason)}. Nothing was changed. Open the ${kind.noun} as a new workbook instead?`,
@@ -58,7 +61,7 @@ export function WorkbookActions({ host, keep, kind }: Given) {
     }
     const first = await host.named(kind.first);
     if (first) await host.select(first);
-    return `The ${kind.noun} sheets stand behind the sheets that were there. Undo removes them`;
+    return `The ${kind.noun} sheets stand behind the sheets that were there. ${leftOut && `${leftOut}. `}Undo removes them`;
   }
 
   return (

@@ -21,7 +21,7 @@ function forgetful(sheets: string[]): Host {
     removeSheet: async (name) => void sheets.splice(sheets.indexOf(name), 1),
     settled: async () => {},
     bytes: async () => new Uint8Array(),
-    insertSheets: async () => {},
+    insertSheets: async () => "",
     openBook: async () => true,
     deliver: async () => "Gone.",
     placePicture: async () => {},

@@ -4,8 +4,10 @@ import { fromBase64 } from "../../src/hosts/base64";
 import { bookContents } from "../../src/hosts/book-contents";
 import { contractFile } from "../../src/hosts/contract-file";
 import { excelHost } from "../../src/hosts/excel";
+import { XlsxFile } from "../../src/hosts/xlsx";
 import { FakeExcel } from "../support/fake-excel";
 import type { Arrival } from "../support/fake-excel-file";
+import { chartFile, chartTitles, partsOf } from "./chart-sample";
 
 const FILE = contractFile("Cans", "Results", "Cans_Readings");
 let excel: FakeExcel;
@@ -19,6 +21,7 @@ beforeEach(async () => {
   excel.workbook.arrival = "workbook";
   excel.workbook.names.clear();
   excel.workbook.refusesFiles = false;
+  excel.workbook.refusesCharts = false;
   excel.windows.length = 0;
   excel.office.lacks.clear();
   excel.office.damagedSlice = null;
@@ -59,6 +62,54 @@ describe("inserted sheets", () => {
       'There is already a sheet "Results" in this workbook. Rename or delete it, and start again',
     );
     expect(JSON.stringify(excel.requests)).not.toContain("InsertWorksheetsFromBase64");
+  });
+});
+
+describe("the sheets of a file with charts", () => {
+  const inserted = () => fromBase64(excel.workbook.inserted.at(-1)!);
+
+  test("come with them in Excel on Windows and Mac", async () => {
+    expect(await host.insertSheets(await chartFile())).toBe("");
+    expect(chartTitles(inserted())).toEqual(["Chart of Cost", "Chart of Plan"]);
+  });
+
+  test("come without them on the web, which refuses charts, and it is said; cells, names and pictures stay", async () => {
+    excel.workbook.refusesCharts = true;
+    excel.office.context.platform = "OfficeOnline";
+    expect(await host.insertSheets(await chartFile())).toBe(
+      "Excel on the web adds no charts: they come only with Open as a new workbook",
+    );
+    expect(await host.read({ sheet: "Plan", address: "A1" })).toEqual([[12]]);
+    expect(await host.named("Water_Now")).toEqual({ sheet: "Cost", address: "A1" });
+    const parts = partsOf(inserted());
+    const [drawing, ...others] = Object.keys(parts).filter((part) => /^xl\/drawings\/[^/]+\.xml$/.test(part));
+    expect(others).toEqual([]);
+    expect(parts[drawing!]).toContain("<xdr:pic>");
+    expect(Object.keys(parts).filter((part) => part.startsWith("xl/media/"))).toHaveLength(1);
+    const said = Object.entries(parts).filter(([part, text]) => !part.startsWith("docProps") && /chart/i.test(text));
+    expect(said.filter(([part]) => part.endsWith(".rels") || part === "[Content_Types].xml")).toEqual([]);
+    for (const [part, text] of Object.entries(parts)) {
+      for (const [, target] of part.endsWith(".rels") ? text.matchAll(/Target="\/?([^"]+)"/g) : []) {
+        const name = target!.split("/").pop()!;
+        expect(
+          Object.keys(parts).some((one) => one.endsWith(name)),
+          `${part} to ${target}`,
+        ).toBe(true);
+      }
+    }
+    expect(
+      (await XlsxFile.open(inserted())).book().sheets.map(({ name, pictures }) => [name, pictures.length]),
+    ).toEqual([
+      ["Cost", 0],
+      ["Plan", 1],
+      ["Notes", 0],
+    ]);
+  });
+
+  test("without a chart are handed to the web as they are", async () => {
+    excel.office.context.platform = "OfficeOnline";
+    expect(await host.insertSheets(FILE)).toBe("");
+    expect(inserted()).toEqual(FILE);
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { XlsxFile } from "../../src/hosts/xlsx";
 import type { CellChange } from "../../src/hosts/xlsx-book";
 import { callsOurs, storedFormula, typedFormula } from "../../src/hosts/xlsx-formula";
+import { chartFile, chartTitles } from "./chart-sample";
 import { sampleFile, unseen } from "./xlsx-sample";
 
 const FORMULAS: [typed: string, stored: string][] = [
@@ -48,6 +49,26 @@ describe("xlsx files", () => {
 
   test("a file saved without a change keeps everything", async () => {
     expect(await unseen(await patched([]))).toEqual(await unseen(await sampleFile()));
+  });
+
+  test("charts stay when a file is opened and saved, also with a cell changed", async () => {
+    for (const cells of [[], [{ row: 0, column: 0, input: 15 }]]) {
+      const file = await XlsxFile.open(await chartFile());
+      const sheets = file.book().sheets.map(({ key, name }) => ({ key, name, widths: {}, cells }));
+      const saved = await file.save({ sheets, addedNames: [], removedNames: [] });
+      expect(chartTitles(saved)).toEqual(["Chart of Cost", "Chart of Plan"]);
+      expect((await XlsxFile.open(saved)).book().sheets[1]!.pictures).toHaveLength(1);
+    }
+  });
+
+  test("charts come along with the sheets of another file", async () => {
+    const file = await XlsxFile.open(await sampleFile());
+    file.insert(await XlsxFile.open(await chartFile()));
+    const sheets = file.book().sheets.map(({ key, name }) => ({ key, name, widths: {}, cells: [] }));
+    expect(chartTitles(await file.save({ sheets, addedNames: [], removedNames: [] }))).toEqual([
+      "Chart of Cost",
+      "Chart of Plan",
+    ]);
   });
 
   test("a spill that shrinks leaves no values behind", async () => {

@@ -1,4 +1,5 @@
 import { Workbook as File } from "@cj-tech-master/excelts";
+import { unzipSync } from "fflate";
 import { fromBase64 } from "../../src/hosts/base64";
 import { XlsxFile } from "../../src/hosts/xlsx";
 import { storedFormula } from "../../src/hosts/xlsx-formula";
@@ -13,8 +14,13 @@ function arrive(workbook: Workbook, name: string, reference: string, sheet: stri
   if (workbook.arrival === "lost") workbook.names.set(name, `=#REF!${reference.slice(reference.indexOf("!") + 1)}`);
 }
 
+/** Whether a file holds charts. */
+export const chartsIn = (base64: string): boolean =>
+  Object.keys(unzipSync(fromBase64(base64))).some((part) => part.startsWith("xl/charts/"));
+
 /** Inserts the sheets of a file at the end; a name of a sheet that is taken gets a number, as Excel does. */
 export async function insertFile(workbook: Workbook, base64: string): Promise<string[]> {
+  workbook.inserted.push(base64);
   const { sheets, names } = (await XlsxFile.open(fromBase64(base64))).book();
   const ids = sheets.map(({ name, cells, unlocked }) => {
     const sheet = workbook.add(workbook.sheet(name) ? `${name} (2)` : name);

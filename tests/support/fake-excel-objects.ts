@@ -1,5 +1,5 @@
 import { MOST_COLUMNS, MOST_ROWS, type Rectangle, rectangle } from "./fake-excel-address";
-import { insertFile } from "./fake-excel-file";
+import { chartsIn, insertFile } from "./fake-excel-file";
 import { namedItems } from "./fake-excel-names";
 import { protection } from "./fake-excel-protection";
 import { range } from "./fake-excel-range";
@@ -87,6 +87,8 @@ export function root(workbook: Workbook, listener: Listener): Member {
     names: namesOf(workbook, listener, workbook.names),
     insertWorksheetsFromBase64: async (base64: string) => {
       if (workbook.refusesFiles) throw new Refusal("GeneralException", "There was an internal error.");
+      if (workbook.refusesCharts && chartsIn(base64))
+        throw new Refusal("GeneralException", "There was an internal error.");
       const ids = await insertFile(workbook, base64);
       listener.changed();
       return ids;

@@ -17,8 +17,12 @@ export class Workbook {
   readonly names = new Map<string, string>();
   /** What becomes of the names of inserted files. */
   arrival: Arrival = "workbook";
-  /** Excel on the web takes no files that hold charts or comments. */
+  /** Whether it takes no file at all. */
   refusesFiles = false;
+  /** As Excel on the web does with sheets of a file that holds charts. */
+  refusesCharts = false;
+  /** The files whose sheets were inserted. */
+  readonly inserted: string[] = [];
   selection!: { sheet: Sheet; area: Rectangle };
   call: (id: string, parameters: Matrix[]) => Matrix = () => [[new Fault("#NAME?")]];
   #made = 0;

@@ -13,6 +13,8 @@ export interface MemoryHost extends Host {
   readonly delivered: { file: Uint8Array; name: string }[];
   /** Whether the person lets another workbook take the place of the open one. */
   gives: boolean;
+  /** What it says it had to leave out of inserted sheets. */
+  leavesOut: string;
 }
 
 const NUMBER = /^-?\d+(\.\d+)?$/;
@@ -88,6 +90,7 @@ export function memoryHost(
     label: "memory",
     delivered: [],
     gives: true,
+    leavesOut: "",
     selection: async () => selected,
     select: async (area) => {
       selected = area;
@@ -124,9 +127,10 @@ export function memoryHost(
     removeSheet: async (name) => remove(name),
     settled: async () => {},
     bytes: () => fileOfBook({ sheets: book, names: known }),
-    insertSheets: async (file) => {
+    async insertSheets(file) {
       refuseTaken(bookContents(file), [...book.keys()], [...known.keys()]);
       await add(file);
+      return this.leavesOut;
     },
     async openBook(file) {
       if (!this.gives) return false;

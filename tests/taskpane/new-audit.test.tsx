@@ -43,6 +43,15 @@ describe("a new audit", () => {
     expect(await host.sheets()).toEqual(["Mine"]);
   });
 
+  it("says what did not come", async () => {
+    await open(memoryHost({ Mine: {} }));
+    host.leavesOut = "Excel on the web adds no charts: they come only with Open as a new workbook";
+    await page.press("Add the audit sheets to this workbook");
+    await page.shows(
+      "The audit sheets stand behind the sheets that were there. Excel on the web adds no charts: they come only with Open as a new workbook. Undo removes them",
+    );
+  });
+
   it("asks before Undo removes sheets on which something was typed", async () => {
     await open(memoryHost({ Mine: {} }));
     await page.press("Add the audit sheets to this workbook");
