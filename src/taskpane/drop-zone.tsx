@@ -4,13 +4,15 @@ import { droppedFiles } from "./dropped-files";
 import { words } from "./words";
 
 interface Props {
+  /** What the files are, and what for: `Copies to check`. */
+  label: string;
   busy: boolean;
   take: (files: readonly File[]) => Promise<void>;
   fail: (words: string) => void;
 }
 
 /** Takes files or a folder, chosen or dropped. */
-export function DropZone({ busy, take, fail }: Props) {
+export function DropZone({ label, busy, take, fail }: Props) {
   const [over, setOver] = useState(false);
   const files = useRef<HTMLInputElement>(null);
   const folder = useRef<HTMLInputElement>(null);
@@ -43,7 +45,7 @@ export function DropZone({ busy, take, fail }: Props) {
       onDragLeave={() => setOver(false)}
       onDrop={dropped}
     >
-      <p>Drop copies or a folder of them here, or</p>
+      <p>Drop {label.split(" ")[0]!.toLowerCase()} or a folder of them here, or</p>
       <div className="actions">
         <Button disabledFocusable={busy} onClick={() => files.current?.click()}>
           Choose files
@@ -58,7 +60,7 @@ export function DropZone({ busy, take, fail }: Props) {
         accept=".xlsx"
         multiple
         hidden
-        aria-label="Copies to check"
+        aria-label={label}
         onChange={({ currentTarget }) => chosen(currentTarget)}
       />
       <input
@@ -68,7 +70,7 @@ export function DropZone({ busy, take, fail }: Props) {
         }}
         type="file"
         hidden
-        aria-label="Folder of copies to check"
+        aria-label={`Folder of ${label.toLowerCase()}`}
         onChange={({ currentTarget }) => chosen(currentTarget)}
       />
     </div>

@@ -16,6 +16,7 @@ const PlanStep = lazy(async () => ({ default: (await import("./plan/plan-step"))
 const ShareStep = lazy(async () => ({ default: (await import("./share-step")).ShareStep }));
 const DemandStep = lazy(async () => ({ default: (await import("./demand/demand-step")).DemandStep }));
 const NightStep = lazy(async () => ({ default: (await import("./night/night-step")).NightStep }));
+const RegisterStep = lazy(async () => ({ default: (await import("./register/register-step")).RegisterStep }));
 const HelpStep = lazy(async () => ({ default: (await import("./help-step")).HelpStep }));
 
 /** The steps in the order of the job; a step is one line. */
@@ -29,5 +30,6 @@ export const STEPS: readonly Step[] = [
   { id: "share", title: "Share", Part: ShareStep },
   { id: "demand", title: "Demand", Part: DemandStep },
   { id: "night", title: "Night", Part: NightStep },
+  { id: "register", title: "Register", Part: RegisterStep },
   { id: "help", title: "Functions", Part: HelpStep },
 ];

@@ -19,7 +19,8 @@ import { templateFindings } from "./template-check";
 
 /** Of one kind. */
 const MOST_FINDINGS = 50;
-const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
+/** Said of an audit that is no share copy. */
+export const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
 /** A workbook with so many of the audit's sheets is one; a single Coverage sheet can stand in any. */
 const FEWEST_SHEETS = 2;
 const MEANING = "This means that the figures follow from these readings, not that the readings are true.";

@@ -1,0 +1,54 @@
+import { Button, Spinner } from "@fluentui/react-components";
+import { useState } from "react";
+import type { Host } from "../../hosts/host";
+import type { Done } from "../done";
+import { DropZone } from "../drop-zone";
+import { Failure } from "../failure";
+import { TaskLine } from "../task-line";
+import { useCheckedFiles } from "../use-checked-files";
+import { useTask } from "../use-task";
+import { addAudits, unread } from "./add-audits";
+import { fileLine } from "./file-line";
+
+/** Reads audits from files into the register. */
+export function AddSection({ host, keep, id }: { host: Host; keep: (done: Done) => void; id: string }) {
+  const files = useCheckedFiles();
+  const task = useTask();
+  const [skipped, setSkipped] = useState<string[]>([]);
+
+  async function take(given: readonly File[]): Promise<void> {
+    task.clear();
+    setSkipped([]);
+    const checked = await files.check(given);
+    if (!checked) return;
+    const lines = checked.map(fileLine);
+    setSkipped(unread(lines));
+    await task.attempt("Adding the audits", () => addAudits(host, lines, keep));
+  }
+
+  return (
+    <section aria-labelledby={`${id}-add`}>
+      <h3 id={`${id}-add`}>Add audits from files</h3>
+      <p className="note">
+        Audit workbooks or share copies: every figure is worked out again from the readings in the file.
+      </p>
+      <DropZone label="Audits to add" busy={files.progress !== "" || task.busy !== ""} take={take} fail={files.fail} />
+      <div role="status" className="progress">
+        {files.progress && <Spinner size="tiny" labelPosition="after" label={files.progress} />}
+      </div>
+      {files.progress && <Button onClick={files.stop}>Stop</Button>}
+      <Failure words={files.problem} />
+      <TaskLine task={task} />
+      {skipped.length > 0 && (
+        <div role="status">
+          <p>Not read, and skipped:</p>
+          <ul>
+            {skipped.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </section>
+  );
+}

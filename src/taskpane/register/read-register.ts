@@ -1,0 +1,90 @@
+import type { RegisteredAudit } from "../../core/register/registered-audit";
+import type { Area, Cell, Host } from "../../hosts/host";
+import { REGISTER_ANSWERS } from "../../workbook/sheets/register-answers";
+import { REGISTER_COLUMNS } from "../../workbook/sheets/register-columns";
+import { boxOf } from "../address";
+
+/** A line of the sheet Register that holds something. */
+export interface RegisterLine {
+  /** From 0, among the lines for audits. */
+  index: number;
+  /** Its row on the sheet. */
+  row: number;
+  /** What the sheet says of the line: "ok", or what is wrong with it. */
+  said: string;
+  audit: RegisteredAudit;
+  multiplier: number | null;
+  /** [L/min] */
+  flow: number | null;
+  /** Why it may not be compared with the audit before it, or that it may; "" where the line takes no part. */
+  basis: string;
+  /** Day of the audit before it. */
+  earlier: number | null;
+  /** Day on which a re-test is due. */
+  due: number | null;
+  retest: string;
+}
+
+/** The register of the open workbook. */
+export interface RegisterBook {
+  /** All its lines, used or not. */
+  area: Area;
+  /** Lines that hold something, in their order. */
+  lines: RegisterLine[];
+}
+
+const numberOf = (cell: Cell | undefined): number | null => (typeof cell === "number" ? cell : null);
+export const textOf = (cell: Cell | undefined): string =>
+  cell === null || cell === undefined ? "" : typeof cell === "object" ? cell.error : String(cell).trim();
+
+function lineOf(cells: readonly Cell[], answers: readonly Cell[], index: number, row: number): RegisterLine {
+  const typed = (id: string) => cells[REGISTER_COLUMNS.findIndex((column) => column.id === id)];
+  const answer = (id: string) => answers[REGISTER_ANSWERS.findIndex((column) => column.id === id)];
+  const number = (id: string) => numberOf(typed(id));
+  return {
+    index,
+    row,
+    said: textOf(answer("line")),
+    audit: {
+      site: textOf(typed("site")),
+      block: textOf(typed("block")),
+      day: Math.floor(number("day") ?? 0),
+      cans: number("cans"),
+      grid: textOf(typed("grid")) || null,
+      wind: textOf(typed("wind")) || null,
+      pressure: number("pressure"),
+      mar: number("mar"),
+      cu: number("cu"),
+      du: number("du"),
+      scCan: number("scCan"),
+      scQuarter: number("scQuarter"),
+      kind: textOf(typed("kind")) || null,
+      water: number("water"),
+      area: number("area"),
+    },
+    multiplier: number("multiplier"),
+    flow: number("flow"),
+    basis: textOf(answer("basis")),
+    earlier: numberOf(answer("earlier")),
+    due: numberOf(answer("due")),
+    retest: textOf(answer("retest")),
+  };
+}
+
+/** Reads the register; null where the workbook has none. */
+export async function readRegister(host: Host): Promise<RegisterBook | null> {
+  const [area, beside] = await Promise.all([host.named("Register_Rows"), host.named("Register_Answers")]);
+  if (!area || !beside) return null;
+  const [cells, answers] = await Promise.all([host.read(area), host.read(beside)]);
+  const top = boxOf(area).row;
+  const lines = cells.flatMap((line, index) =>
+    line.every((cell) => cell === null || cell === "") ? [] : [lineOf(line, answers[index]!, index, top + index)],
+  );
+  return { area, lines };
+}
+
+/** As the list of blocks on the sheet says it. */
+export const labelOf = ({ site, block }: RegisteredAudit): string => (site === "" ? block : `${block} · ${site}`);
+
+/** The lines that the sheet takes into account. */
+export const usable = ({ lines }: RegisterBook): RegisterLine[] => lines.filter(({ said }) => said === "ok");

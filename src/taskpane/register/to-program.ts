@@ -1,0 +1,143 @@
+import { type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
+import type { Area, Cell, Host, Input } from "../../hosts/host";
+import { isoDay } from "../../workbook/day-number";
+import { boxAddress, boxOf, reference } from "../address";
+import type { Done } from "../done";
+import type { Question } from "../question";
+import { type Write, writeAll } from "../writes";
+import { type RegisterLine, readRegister, textOf, usable } from "./read-register";
+
+/** Columns of Program_Blocks, from 0: name, then area, MAR and multiplier side by side, and flow. */
+const NAME = 0;
+const AREA = 2;
+const FLOW = 8;
+
+const plain = (name: string) => name.trim().replace(/ +/g, " ").toLowerCase();
+const isPositive = (value: number | null): value is number => value !== null && value > 0;
+
+/** The last audit of each block. */
+export function latestLines(lines: readonly RegisterLine[]): RegisterLine[] {
+  return lines.filter(
+    ({ audit }) => !lines.some((other) => sameBlock(other.audit, audit) && other.audit.day > audit.day),
+  );
+}
+
+/** Why the Program cannot take an audit; "" where it can. */
+function lack({ audit, multiplier }: RegisterLine, all: readonly RegisterLine[]): string {
+  const twice = all.some((other) => other.audit !== audit && plain(other.audit.block) === plain(audit.block));
+  if (twice) return "two sites have a block of this name";
+  const missing = [
+    !isPositive(audit.mar) && "MAR",
+    !isPositive(multiplier) && "the multiplier",
+    !isPositive(audit.area) && "the area",
+  ].filter(Boolean);
+  return missing.length > 0 ? `needs ${missing.join(", ")}` : "";
+}
+
+interface Row {
+  line: RegisterLine;
+  /** Whether the Program had no row of this block. */
+  isNew: boolean;
+  /** Whether other figures are typed there. */
+  differs: boolean;
+  writes: Write[];
+}
+
+function cellsOf(area: Area, index: number, column: number, columns: number): Area {
+  const box = boxOf(area);
+  return {
+    sheet: area.sheet,
+    address: boxAddress({ row: box.row + index, column: box.column + column, rows: 1, columns }),
+  };
+}
+
+function rowOf(area: Area, cells: readonly (readonly Cell[])[], line: RegisterLine, index: number): Row {
+  const { audit, multiplier, flow } = line;
+  const there = cells[index]!;
+  const isNew = textOf(there[NAME]) === "";
+  const figures: Input[] = [audit.area!, audit.mar!, multiplier!];
+  const writes: Write[] = [
+    ...(isNew ? [{ area: cellsOf(area, index, NAME, 1), inputs: [[`'${audit.block}`]] }] : []),
+    { area: cellsOf(area, index, AREA, figures.length), inputs: [figures] },
+    ...(flow === null ? [] : [{ area: cellsOf(area, index, FLOW, 1), inputs: [[flow]] }]),
+  ];
+  const typed = [
+    ...figures.map((figure, place) => [there[AREA + place], figure]),
+    ...(flow === null ? [] : [[there[FLOW], flow]]),
+  ];
+  const differs = typed.some(([cell, figure]) => cell !== null && cell !== "" && cell !== figure);
+  return { line, isNew, differs, writes };
+}
+
+/** The rows for these audits: that of the block's name, else the first empty one. */
+function rowsOf(area: Area, cells: readonly (readonly Cell[])[], lines: readonly RegisterLine[]) {
+  const free = cells.flatMap((line, index) => (line.every((cell) => cell === null || cell === "") ? [index] : []));
+  const rows: Row[] = [];
+  const left: RegisterLine[] = [];
+  for (const line of lines) {
+    const there = cells.findIndex((one) => plain(textOf(one[NAME])) === plain(line.audit.block));
+    const index = there >= 0 ? there : free.shift();
+    if (index === undefined) left.push(line);
+    else rows.push(rowOf(area, cells, line, index));
+  }
+  return { rows, left };
+}
+
+const listed = (lines: readonly { audit: RegisteredAudit }[]) => lines.map(({ audit }) => audit.block).join(", ");
+
+/**
+ * Writes name, area, MAR, multiplier and, where it is known, flow of each block's last audit into the Program; other
+ * figures that are typed there are replaced only when told so.
+ */
+export async function putIntoProgram(host: Host, keep: (done: Done) => void): Promise<string | Question> {
+  const [book, area] = await Promise.all([readRegister(host), host.named("Program_Blocks")]);
+  if (!book) throw new Error("This workbook has no register: add the nursery plan sheets first");
+  if (!area) throw new Error("This workbook has no sheet Program: add the nursery plan sheets first");
+  const latest = latestLines(usable(book));
+  const lacking = latest.flatMap((line) => {
+    const why = lack(line, latest);
+    return why === "" ? [] : [`${line.audit.block} of ${isoDay(line.audit.day)} ${why}`];
+  });
+  const { rows, left } = rowsOf(
+    area,
+    await host.read(area),
+    latest.filter((line) => lack(line, latest) === ""),
+  );
+  const notes = [
+    lacking.length > 0 && `Left out: ${lacking.join("; ")}.`,
+    left.length > 0 && `The Program is full: no row is left for ${listed(left)}.`,
+  ].filter(Boolean);
+  if (rows.length === 0) return ["There is no audit to put into the Program.", ...notes].join(" ");
+
+  const write = async (): Promise<string> => {
+    keep(
+      await writeAll(
+        host,
+        rows.flatMap((row) => row.writes),
+        "audits",
+      ),
+    );
+    const fresh = rows.filter(({ isNew }) => isNew);
+    const known = rows.length - fresh.length;
+    const done = [
+      known > 0 && `updated for ${known === 1 ? "1 block" : `${known} blocks`}`,
+      fresh.length > 0 && `added for ${fresh.length === 1 ? "1 block" : `${fresh.length} blocks`}`,
+    ].filter(Boolean);
+    const still = fresh.length > 0 ? [" A new block still needs its group or a depth."] : [];
+    return [
+      `Area, MAR, multiplier and flow ${done.join(", ")} in ${reference(area)}: ${listed(rows.map(({ line }) => line))}.${still.join("")}`,
+      ...notes,
+      "Undo puts back what stood there.",
+    ].join(" ");
+  };
+
+  const other = rows.filter(({ differs }) => differs);
+  if (other.length === 0) return write();
+  return {
+    text: `The Program has other figures for ${listed(other.map(({ line }) => line))}. Put those of the register in their place?`,
+    yes: "Replace them",
+    no: "Leave the Program as it is",
+    doing: "Writing into the Program",
+    act: write,
+  };
+}
