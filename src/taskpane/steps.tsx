@@ -13,6 +13,7 @@ export interface Step {
 
 const MapStep = lazy(async () => ({ default: (await import("./map/map-step")).MapStep }));
 const PlanStep = lazy(async () => ({ default: (await import("./plan/plan-step")).PlanStep }));
+const CostStep = lazy(async () => ({ default: (await import("./cost/cost-step")).CostStep }));
 const ShareStep = lazy(async () => ({ default: (await import("./share-step")).ShareStep }));
 const DemandStep = lazy(async () => ({ default: (await import("./demand/demand-step")).DemandStep }));
 const NightStep = lazy(async () => ({ default: (await import("./night/night-step")).NightStep }));
@@ -27,6 +28,7 @@ export const STEPS: readonly Step[] = [
   { id: "results", title: "Results", Part: ResultsStep },
   { id: "time", title: "Run time", Part: RunTimeStep },
   { id: "plan", title: "Plan a layout", Part: PlanStep },
+  { id: "cost", title: "Cost", Part: CostStep },
   { id: "share", title: "Share", Part: ShareStep },
   { id: "demand", title: "Demand", Part: DemandStep },
   { id: "night", title: "Night", Part: NightStep },

@@ -1,0 +1,98 @@
+import { Button } from "@fluentui/react-components";
+import { useId, useRef } from "react";
+import { cellAt, reference } from "../address";
+import { Failure } from "../failure";
+import { placePicture } from "../map/place-picture";
+import { pngOf } from "../map/png";
+import { textIn } from "../named";
+import { NamedChoice } from "../named-choice";
+import { NamedField } from "../named-field";
+import type { StepProps } from "../step";
+import { TaskLine } from "../task-line";
+import { useNamed } from "../use-named";
+import { useTask } from "../use-task";
+import { COST_FIELDS } from "./cost-fields";
+import { CostTable } from "./cost-table";
+import { Pays } from "./pays";
+import { COST_NAMES } from "./read-costs";
+import { barWords, YearBars } from "./year-bars";
+
+const NAMES = [...COST_NAMES, "Block_Name", ...COST_FIELDS.map(({ name }) => name)];
+const PICTURE = "Canfall costs";
+
+/** What a year's watering costs now and after a change, and whether the change pays. */
+export function CostStep({ host, keep }: StepProps) {
+  const id = useId();
+  const { found, failure } = useNamed(host, NAMES);
+  const picture = useRef<HTMLDivElement>(null);
+  const task = useTask();
+  if (failure) return <Failure words={failure} />;
+  if (!found) return null;
+  const first = found.Cost_Total_Now_Likely;
+  const choice = found.Waters_To_Driest;
+
+  const svg = () => picture.current!.querySelector("svg")!;
+  const place = () =>
+    task.attempt("Placing the picture", async () => {
+      const at = cellAt(await host.selection(), 0, 0);
+      keep(await placePicture(host, at, await pngOf(svg()), PICTURE, barWords(found)));
+      return `The picture stands at ${reference(at)}. Undo takes it out`;
+    });
+  const save = () =>
+    task.attempt("Drawing the picture", async () => host.deliver((await pngOf(svg())).bytes, "costs of a year.png"));
+  const show = () =>
+    task.attempt("Going there", async () => {
+      await host.select((await host.named("Step_Ends"))!);
+      return "";
+    });
+
+  if (!first) {
+    return (
+      <section aria-labelledby={`${id}-cost`}>
+        <h2 id={`${id}-cost`}>Cost</h2>
+        <p>
+          The open workbook has no sheet Cost: it holds no audit, or one that was made before there was such a sheet.
+          The step New audit opens one.
+        </p>
+      </section>
+    );
+  }
+  return (
+    <>
+      <section aria-labelledby={`${id}-cost`}>
+        <h2 id={`${id}-cost`}>Cost</h2>
+        <Pays found={found} />
+        <div ref={picture} className="picture">
+          <YearBars found={found} title={textIn(found.Block_Name) || "This block"} />
+        </div>
+        <CostTable found={found} />
+        <p className="note">Not counted: {textIn(found.Cost_Missing)}</p>
+        <div className="actions">
+          <Button onClick={place}>Place the picture at the selected cell</Button>
+          <Button onClick={save}>Save as PNG</Button>
+          <Button onClick={show}>Go to price steps and hours of power</Button>
+        </div>
+        <TaskLine task={task} />
+      </section>
+      <section aria-labelledby={`${id}-typed`}>
+        <h2 id={`${id}-typed`}>What it is worked out from</h2>
+        <p className="note">Any currency, the same throughout. Low and high prices are typed on the sheets.</p>
+        <div className="fields">
+          {choice && (
+            <NamedChoice
+              host={host}
+              keep={keep}
+              label="Is the bed watered to its driest pot now?"
+              found={choice}
+              of={["yes", "no"]}
+            />
+          )}
+          {COST_FIELDS.map(({ name, label, read }) => {
+            const cell = found[name];
+            return cell && <NamedField key={name} host={host} keep={keep} label={label} found={cell} read={read} />;
+          })}
+        </div>
+      </section>
+    </>
+  );
+}
