@@ -3,12 +3,15 @@ import type { Stated } from "./copy-report";
 /** How far a stated number may be from the recomputed one, as a share of it: spreadsheet programs save 15 digits. */
 export const TOLERANCE = 1e-9;
 
+/** Below this a number is 0 but for rounding. */
+const NOTHING = 1e-12;
+
 /** What the report says where the readings cannot give a figure. */
 export const NOT_GIVEN = "cannot be given";
 
 /** Whether two numbers are the same but for rounding. */
 export function sameNumber(one: number, other: number): boolean {
-  return Math.abs(one - other) <= TOLERANCE * Math.max(Math.abs(one), Math.abs(other));
+  return Math.abs(one - other) <= Math.max(NOTHING, TOLERANCE * Math.max(Math.abs(one), Math.abs(other)));
 }
 
 /** Whether two values of cells are the same; a blank cell is the same as an empty text. */

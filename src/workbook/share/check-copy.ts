@@ -12,10 +12,12 @@ import { type Evidence, evidenceOf } from "./evidence";
 import { inputFindings } from "./evidence-check";
 import { namedValue } from "./evidence-rows";
 import { figureLabel } from "./figure-label";
+import { impossibleFindings } from "./impossible-figures";
 import { knownWords } from "./known-words";
 import { remainingCalls, replacedFindings, replacedKeys } from "./replaced-check";
-import { shownFindings } from "./shown-check";
 import { templateFindings } from "./template-check";
+import { valueFindings } from "./value-check";
+import { versionFindings } from "./version-check";
 
 /** Of one kind. */
 const MOST_FINDINGS = 50;
@@ -76,12 +78,19 @@ export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Pr
   const isAudit = audited.length >= FEWEST_SHEETS;
   const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
   const figures = [...figuresOf(book, specs, recomputed.figures), ...(evidence ? calledFigures(book, evidence) : [])];
+  const replaced = evidence ? replacedKeys(evidence) : new Set<string>();
+  const changed = [
+    isAudit ? templateFindings(book, specs, replaced) : [],
+    isAudit ? valueFindings(book, specs, recomputed.figures, replaced) : [],
+  ];
+  const differs = changed.some((found) => found.length > 0) || figures.some((figure) => !figure.agrees);
   const groups = [
+    differs ? versionFindings(book, evidence) : [],
     recomputed.problem === "" ? [] : [`The figures cannot be recomputed: ${recomputed.problem}.`],
     evidence ? await inputFindings(book, evidence, specs) : [NO_EVIDENCE],
     evidence ? replacedFindings(book, evidence) : [],
-    isAudit ? templateFindings(book, specs, evidence ? replacedKeys(evidence) : new Set()) : [],
-    shownFindings(book, specs),
+    impossibleFindings(book, specs),
+    ...changed,
     remainingCalls(book),
   ];
   const findings = groups.flatMap(limited);

@@ -1,0 +1,68 @@
+import { firstCell } from "../places";
+import type { SheetSpec } from "../sheet-spec";
+import { sameNumber, sameValue } from "./agreement";
+import { placeName } from "./area";
+import type { FileBook } from "./book";
+import type { Stated } from "./copy-report";
+import { NativeValues } from "./native/native-values";
+import { NativeError, type Scalar, Unsure } from "./native/value";
+
+/** A number within a text; the decimal sign goes by the settings of the machine that calculated it. */
+const NUMBER = /\d+(?:[.,]\d+)?/g;
+const MOST_SHOWN = 90;
+
+/** Whether two texts say the same, the numbers in them alike but for rounding. */
+function sameWords(one: string, other: string): boolean {
+  if (one === other) return true;
+  if (one.replace(NUMBER, "0") !== other.replace(NUMBER, "0")) return false;
+  const numbers = (text: string) => (text.match(NUMBER) ?? []).map((digits) => Number(digits.replace(",", ".")));
+  const others = numbers(other);
+  return numbers(one).every((number, i) => sameNumber(number, others[i]!));
+}
+
+function same(given: Scalar, stated: Stated): boolean {
+  if (typeof given === "string" && typeof stated === "string") return sameWords(given, stated);
+  return given instanceof NativeError || sameValue(given, stated) || (given === 0 && stated === null);
+}
+
+const shown = (value: Scalar | undefined) =>
+  value === null || value === undefined || value === "" ? "nothing" : `"${String(value).slice(0, MOST_SHOWN)}"`;
+
+function valueAt(values: NativeValues, sheet: string, address: string): Scalar | undefined {
+  try {
+    return values.at(sheet, address);
+  } catch (error) {
+    if (error instanceof Unsure) return undefined;
+    throw error;
+  }
+}
+
+/**
+ * Cells of the audit that show something else than their formula gives, data checks and report among them. The formulas
+ * are those of the audit's own sheets, worked out here from what was typed; none of the file is.
+ *
+ * @param figures Those that core works out, by their names: they are told apart from these findings
+ * @param replaced Cells that the Evidence sheet accounts for, as `Sheet!A1`
+ */
+export function valueFindings(
+  book: FileBook,
+  specs: readonly SheetSpec[],
+  figures: ReadonlyMap<string, Stated>,
+  replaced: ReadonlySet<string>,
+): string[] {
+  const values = new NativeValues(book, specs, figures);
+  return specs.flatMap((spec) => {
+    const cells = book.sheets.find(({ name }) => name === spec.name)?.cells;
+    if (!cells) return [];
+    return spec.cells.flatMap(({ at, formula, name }) => {
+      const address = firstCell(at);
+      if (formula === undefined || replaced.has(`${spec.name}!${address}`) || (name && figures.has(name))) return [];
+      const cell = cells.get(address);
+      const given = valueAt(values, spec.name, address);
+      if (given === undefined || (cell?.error === undefined && same(given, cell?.value ?? null))) return [];
+      if (given instanceof NativeError) return [];
+      const stated = cell?.error ?? cell?.value;
+      return [`${placeName(spec.name, address)}: shows ${shown(stated)}; what was typed gives ${shown(given)}.`];
+    });
+  });
+}
