@@ -22,7 +22,8 @@ export function limits(range: unknown): readonly Limit[] {
 
 function limitIn(row: unknown[], r: number): Limit | undefined {
   const [measure, text] = row.map(plain);
-  if (measure === null && text === null) return undefined;
+  // a measure without a limit, as in a table that lists them all
+  if (text === null || (typeof text === "string" && text.trim() === "")) return undefined;
   const name = typeof measure === "string" ? measure.trim().toLowerCase() : "";
   const uncounted = name.replace(/^sc \(driest of \d+ cans\)$/, "sc (driest can)");
   const known = MEASURES.find((candidate) => candidate.toLowerCase() === uncounted);

@@ -15,6 +15,8 @@ export interface Answer {
   prefilled: Partial<Record<EntryName, Entry>>;
   audit: Audit | null;
   problem: string;
+  /** Whether that is only a part of the audit's cans. */
+  part: boolean;
   /** The workbook's own readings, where the selection has none. */
   offer: Area | null;
 }
@@ -28,9 +30,30 @@ const isCell = (area: Area) => {
 
 const holdsNumbers = (cells: Cell[][]) => cells.flat().some((cell) => typeof cell === "number");
 
+/** Whether a selection lies within an area and is not all of it. */
+function isPart(selected: Area, whole: Area): boolean {
+  const [a, b] = [boxOf(selected), boxOf(whole)];
+  return (
+    a.row >= b.row &&
+    a.column >= b.column &&
+    a.row + a.rows <= b.row + b.rows &&
+    a.column + a.columns <= b.column + b.columns &&
+    a.rows * a.columns < b.rows * b.columns
+  );
+}
+
+/** The audit's own cans, where the selection is on their sheet: it holds positions and figures beside them. */
+async function auditCans(host: Host, { sheet }: Area): Promise<Area | null> {
+  const [cans, across] = await Promise.all([host.named("Cans_Readings"), host.named("Cans_Across_m")]);
+  return cans?.sheet === sheet && across?.sheet === sheet ? cans : null;
+}
+
 /** One cell, or words, are where somebody works, not a bed: the last readings stay, or else the workbook's own. */
 async function areaShown(host: Host, selected: Area, last: Area | null): Promise<Area> {
+  const cans = await auditCans(host, selected);
+  if (cans && !isPart(selected, cans)) return cans;
   if (!isCell(selected) && holdsNumbers(await host.read(selected))) return selected;
+  if (cans) return cans;
   if (last && (await host.sheets()).includes(last.sheet)) return last;
   return (await host.named("Cans_Readings")) ?? selected;
 }
@@ -42,7 +65,9 @@ export async function answerFor(host: Host, typed: Entries, last: Area | null): 
   const found = await prefilled(host, typed);
   const settings = await readSettings(host, { ...typed, ...found, basis: await basisOf(host, typed) });
   const cells = await host.read(area);
-  const answer = { selected, area, settings, prefilled: found, audit: null, problem: "", offer: null };
+  const cans = await auditCans(host, area);
+  const part = cans !== null && isPart(area, cans);
+  const answer = { selected, area, settings, prefilled: found, audit: null, problem: "", offer: null, part };
   if (isCell(area)) return { ...answer, problem: `${reference(area)} is one cell` };
   try {
     return { ...answer, audit: auditOf(area, cells, settings, await limitsIn(host)) };

@@ -8,6 +8,7 @@ export interface Catches {
   values: Float64Array;
   /** Cells marked x. */
   marked: number;
+  /** Places between cans that hold nothing. */
   blank: number;
   dry: number;
   driest: number;
@@ -55,6 +56,16 @@ export function withCells<T>(cells: Cell[][], area: Area, work: (values: Float64
   }
 }
 
+const isBlank = (cell: Cell) => cell === null || cell === "";
+
+/** Blank places of a list; of a bed those in rows and columns that hold cans, since a form has others. */
+function blankAmong(cells: Cell[][]): number {
+  if (cells.length === 1 || cells[0]!.length === 1) return cells.flat().filter(isBlank).length;
+  const rows = cells.filter((line) => !line.every(isBlank));
+  const columns = cells[0]!.filter((_, column) => !rows.every((line) => isBlank(line[column]!)));
+  return rows.length * columns.length - rows.flat().filter((cell) => !isBlank(cell)).length;
+}
+
 /** Reads the catches of a range by the rules of the worksheet functions. */
 export function catchesOf(cells: Cell[][], area: Area): Catches {
   const flat = cells.flat();
@@ -68,7 +79,7 @@ export function catchesOf(cells: Cell[][], area: Area): Catches {
   return {
     values,
     marked: flat.filter((cell) => typeof cell === "string" && cell.trim() !== "").length,
-    blank: flat.filter((cell) => cell === null || (typeof cell === "string" && cell === "")).length,
+    blank: blankAmong(cells),
     dry: values.filter((value) => value === 0).length,
     driest,
     driestCell: cellAt(area, Math.floor(nth / width), nth % width),

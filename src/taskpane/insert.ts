@@ -38,7 +38,7 @@ export function insertAt(host: Host, { area, taken }: Site, formula: string): Pr
   const { rows, columns } = boxOf(written);
   const inputs: Input[][] = Array.from({ length: rows }, () => Array.from({ length: columns }, () => ""));
   inputs[0]![0] = formula;
-  return writeAll(host, [{ area: written, inputs }], "insert");
+  return writeAll(host, [{ area: written, inputs }], "formula");
 }
 
 const ofCells = (count: number) => (count > 1 ? ` (${count} cells are filled)` : "");

@@ -5,7 +5,7 @@ import type { Done } from "./done";
 export function newSheet(host: Host, sheet: string, address: string, filled: string): Done {
   const now = async () => JSON.stringify(await host.inputs({ sheet, address }));
   return {
-    label: `sheet ${sheet}`,
+    label: `new sheet ${sheet}`,
     taken: `The sheet ${sheet} is taken out`,
     doubt: `The sheet ${sheet} was changed since. Take it out all the same?`,
     untouched: async () => (await host.sheets()).includes(sheet) && (await now()) === filled,

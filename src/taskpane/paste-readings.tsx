@@ -5,13 +5,32 @@ import type { Area, Host } from "../hosts/host";
 import { boxOf, reference, spill } from "./address";
 import type { Done } from "./done";
 import { siteOf } from "./insert";
-import { pastedReadings } from "./pasted-readings";
+import { type Pasted, pastedReadings } from "./pasted-readings";
 import type { Question } from "./question";
 import { TaskLine } from "./task-line";
 import { useTask } from "./use-task";
-import { writeAll } from "./writes";
+import { type Write, writeAll } from "./writes";
 
 const counted = (count: number) => (count > 1 ? ` (${count} places are filled)` : "");
+
+/** Where the places of the cans go; places that the paste does not give stay as they are. */
+async function placeWrites(host: Host, { across, along }: NonNullable<Pasted["places"]>): Promise<Write[]> {
+  const [columns, rows] = await Promise.all([host.named("Cans_Across_m"), host.named("Cans_Along_m")]);
+  if (!columns || !rows) throw new Error("This workbook has no cells for the places of cans: leave out the m");
+  return [
+    { area: spill(columns, 1, across.length)!, inputs: [across] },
+    { area: spill(rows, along.length, 1)!, inputs: along.map((place) => [place]) },
+  ];
+}
+
+/** What would be overwritten, if anything. */
+async function firstTaken(host: Host, writes: readonly Write[]) {
+  for (const { area, inputs } of writes) {
+    const { taken } = await siteOf(host, area, inputs.length, inputs[0]!.length);
+    if (taken) return taken;
+  }
+  return null;
+}
 
 /** Puts readings from a note, a message or another table into the places for cans, from the first one on. */
 export function PasteReadings({ host, area, keep }: { host: Host; area: Area; keep: (done: Done) => void }) {
@@ -19,7 +38,7 @@ export function PasteReadings({ host, area, keep }: { host: Host; area: Area; ke
   const task = useTask();
 
   async function put(): Promise<string | Question> {
-    const inputs = pastedReadings(text);
+    const { readings: inputs, places } = pastedReadings(text);
     const [rows, columns] = [inputs.length, inputs[0]!.length];
     const most = boxOf(area);
     if (rows > most.rows || columns > most.columns) {
@@ -27,12 +46,13 @@ export function PasteReadings({ host, area, keep }: { host: Host; area: Area; ke
       throw new InputError("readings", rule, `${columns} across and ${rows} along`);
     }
     const target = spill(area, rows, columns)!;
+    const writes = [{ area: target, inputs }, ...(places ? await placeWrites(host, places) : [])];
     const act = async () => {
-      keep(await writeAll(host, [{ area: target, inputs }], "entry"));
+      keep(await writeAll(host, writes, "entry"));
       setText("");
-      return `The readings stand in ${reference(target)}. Undo takes them out`;
+      return `The readings stand in ${reference(target)}${places ? ", their places beside them" : ""}. Undo takes them out`;
     };
-    const { taken } = await siteOf(host, target, rows, columns);
+    const taken = await firstTaken(host, writes);
     if (!taken) return act();
     return {
       text: `${taken.address} holds ${taken.holds}${counted(taken.count)}. Replace what is there?`,
@@ -48,7 +68,7 @@ export function PasteReadings({ host, area, keep }: { host: Host; area: Area; ke
       <summary>Paste readings from elsewhere</summary>
       <Field
         label="Readings [mL], a line for each row of cans across the bed"
-        hint="Tabs, semicolons or spaces between cans; x for a can that was not read"
+        hint="Tabs, semicolons or spaces between cans; x for a can that was not read. With places: m in the first cell, then a first line of metres across, and each line begins with its metres along; else type the places on Cans"
       >
         <Textarea value={text} rows={4} resize="vertical" onChange={(_, { value }) => setText(value)} />
       </Field>

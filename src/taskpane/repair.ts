@@ -36,7 +36,7 @@ const counted = (count: number) => `${count} ${count === 1 ? "cell" : "cells"}`;
 export async function repair(host: Host, keep: (done: Done) => void): Promise<string> {
   const writes = await lostFormulas(host);
   if (writes.length === 0) return "No cell shows #NAME? for a function of Canfall";
-  keep(await writeAll(host, writes, "entering again"));
+  keep(await writeAll(host, writes, "repair"));
   await host.settled();
   const left = (await lostFormulas(host)).length;
   const still =

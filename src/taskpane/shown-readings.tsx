@@ -50,7 +50,12 @@ export function ShownReadings({ answer, host }: { answer: Answer | null; host: H
   return (
     <>
       <div role="status">
-        {answer && <p className="where">{reference(answer.area)}</p>}
+        {answer && (
+          <p className="where">
+            {reference(answer.area)}
+            {answer.part && ": only the selected part of the cans"}
+          </p>
+        )}
         {answer && audit && <Driest audit={audit} settings={answer.settings} />}
         {answer?.problem && (
           <p className="problem">

@@ -54,7 +54,9 @@ export function StatedResults({ host }: { host: Host }) {
       <h2 id="canfall-stated">As the workbook states them</h2>
       <table>
         <caption>
-          Plain counts every can alike; by area counts each can for the area it stands for
+          Verdicts here go by the value alone, since a sheet has no intervals; those above go by the whole interval and
+          count every can alike, so the two may differ. Plain counts every can alike; by area counts each can for the
+          area it stands for
           {found.Positions_Uneven?.value === true && ", which comes first since the cans stand unevenly"}
         </caption>
         <thead>

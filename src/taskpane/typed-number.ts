@@ -1,13 +1,13 @@
 import { InputError } from "../core/errors";
 
 /** Three digits after a comma could be thousands, so those are asked for again. */
-const DECIMAL_COMMA = /^(-?\d+),(\d{1,2})$/;
+const DECIMAL_COMMA = /^(-?\d*),(\d{1,2})$/;
+const NUMBER = /^-?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
 
 /** A typed number; anything else is an error that names the quantity, and its place where there are several. */
 export function numberOf(name: string, text: string, place?: string): number {
-  const plain = text.trim();
-  const value = plain === "" ? Number.NaN : Number(plain.replace(DECIMAL_COMMA, "$1.$2"));
-  if (Number.isFinite(value)) return value;
+  const plain = text.trim().replace(DECIMAL_COMMA, "$1.$2");
+  if (NUMBER.test(plain) && Number.isFinite(Number(plain))) return Number(plain);
   throw new InputError(name, place ? "be numbers" : "be a number", text, place ? { place } : {});
 }
 

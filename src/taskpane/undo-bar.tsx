@@ -9,7 +9,7 @@ export function UndoBar({ undo: { last, undo, task } }: { undo: Undo }) {
       <Button disabledFocusable={!last} onClick={undo}>
         Undo
       </Button>
-      <span className="note">{last ? last.label : "nothing to take back"}</span>
+      <span className="note">{last ? `takes back: ${last.label}` : "nothing to take back"}</span>
       <TaskLine task={task} />
     </div>
   );

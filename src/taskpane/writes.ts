@@ -29,7 +29,7 @@ async function typedIn(host: Host, writes: Write[]): Promise<string> {
   return JSON.stringify(all);
 }
 
-/** Writes into one or several areas, all of them or none; `what` names the act, such as `insert`. */
+/** Writes into one or several areas, all of them or none; `what` names the act, such as `entry`. */
 export async function writeAll(host: Host, writes: Write[], what: string): Promise<Done> {
   const before: Write[] = [];
   try {
@@ -42,7 +42,9 @@ export async function writeAll(host: Host, writes: Write[], what: string): Promi
     throw reason;
   }
   const after = await typedIn(host, writes);
-  const where = reference(writes[0]!.area) + (writes.length > 1 ? ` and ${writes.length - 1} more` : "");
+  const others = writes.length - 1;
+  const ranges = others === 1 ? "1 other range" : `${others} other ranges`;
+  const where = reference(writes[0]!.area) + (others > 0 ? ` and ${ranges}` : "");
   const [is, was] = writes.length > 1 ? ["are", "were"] : ["is", "was"];
   return {
     label: `${what} in ${where}`,

@@ -28,6 +28,8 @@ const CELLS: Record<string, [sheet: string, address: string, input: Input]> = {
 export interface Changed {
   named?: Record<string, Input>;
   cells?: Record<string, Record<string, Input>>;
+  /** Whether there are cells for the places of the cans. */
+  placed?: boolean;
 }
 
 export const cellOf = (name: string): Area => {
@@ -36,7 +38,7 @@ export const cellOf = (name: string): Area => {
 };
 
 /** A workbook with the sheets and names of an audit, four places for cans, and nothing filled in. */
-export function auditHost({ named = {}, cells = {} }: Changed = {}): MemoryHost {
+export function auditHost({ named = {}, cells = {}, placed = false }: Changed = {}): MemoryHost {
   const sheets: Record<string, Record<string, Input>> = {
     Block: { A1: "Block" },
     Cans: {},
@@ -49,5 +51,7 @@ export function auditHost({ named = {}, cells = {} }: Changed = {}): MemoryHost 
   }
   for (const [sheet, added] of Object.entries(cells)) sheets[sheet] = { ...sheets[sheet], ...added };
   const names = Object.fromEntries(Object.keys(CELLS).map((name) => [name, cellOf(name)]));
-  return memoryHost(sheets, { ...names, Cans_Readings: { sheet: "Cans", address: "B10:C11" } });
+  const on = (address: string) => ({ sheet: "Cans", address });
+  const places = placed ? { Cans_Across_m: on("B9:C9"), Cans_Along_m: on("A10:A11") } : {};
+  return memoryHost(sheets, { ...names, ...places, Cans_Readings: on("B10:C11") });
 }

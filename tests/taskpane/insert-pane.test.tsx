@@ -31,7 +31,7 @@ describe("inserting from the pane", () => {
     await page.shows("Inserted in Example!D9. Undo takes it back");
     expect(await input("D9")).toBe(FORMULA);
     await page.press("Undo");
-    await page.shows("Example!D9 is as before the insert");
+    await page.shows("Example!D9 is as before the formula");
     expect(await input("D9")).toBe("");
   });
 
@@ -53,7 +53,7 @@ describe("inserting from the pane", () => {
     await page.shows("Inserted in Example!H2");
     expect(await input("H2")).toBe(FORMULA);
     await page.press("Undo");
-    await page.shows("Example!H2 is as before the insert");
+    await page.shows("Example!H2 is as before the formula");
     expect(await input("H2")).toBe("a note");
   });
 
@@ -64,7 +64,7 @@ describe("inserting from the pane", () => {
     await page.shows("Inserted in Example!D9");
     await act(() => host.type(at("D9"), [[5]]));
     await page.press("Undo");
-    await page.shows("Example!D9 was changed after the insert. Put back what stood there before it?");
+    await page.shows("Example!D9 was changed after the formula. Put back what stood there before it?");
     await page.press("Leave it");
     expect(await input("D9")).toBe(5);
   });

@@ -70,6 +70,31 @@ describe("readings of an audit", () => {
   });
 });
 
+describe("a selection on the sheet of the cans", () => {
+  const placed = { B9: 0.5, C9: 2, A10: 1, A11: 3 };
+  const open2 = async () => {
+    await open(auditHost({ placed: true, cells: { Cans: { ...readings, ...placed } } }));
+    await page.step("Readings");
+  };
+
+  it("is never taken for readings where it holds their places", async () => {
+    await open2();
+    await act(() => host.select({ sheet: "Cans", address: "B9:C9" }));
+    // the lowest of 20, 25, 30, 25 and not of 0.5 and 2
+    await page.shows("Driest can 20.0 mL in B10");
+    expect(page.text(".where")).toEqual(["Cans!B10:C11"]);
+    await act(() => host.select({ sheet: "Cans", address: "A9:C11" }));
+    await page.shows("Driest can 20.0 mL in B10");
+  });
+
+  it("may be a part of the readings, and is said to be one", async () => {
+    await open2();
+    await act(() => host.select({ sheet: "Cans", address: "B11:C11" }));
+    await page.shows("Driest can 25.0 mL in C11");
+    expect(page.text(".where")).toEqual(["Cans!B11:C11: only the selected part of the cans"]);
+  });
+});
+
 describe("readings from elsewhere", () => {
   const box = "Readings [mL], a line for each row";
   const places = { sheet: "Cans", address: "B10:C11" };
@@ -86,6 +111,22 @@ describe("readings from elsewhere", () => {
     await page.press("Undo");
     await page.shows("Cans!B10:C11 is as before the entry");
     expect((await host.read(places)).flat()).toEqual([null, null, null, null]);
+  });
+
+  it("bring their places where the first cell says m, and Undo takes both out", async () => {
+    await open(auditHost({ placed: true }));
+    await page.type(box, "m 0.5 2\n1 20 25\n3.5 30 x");
+    await page.press("Put them into the workbook");
+    await page.shows("The readings stand in Cans!B10:C11, their places beside them.");
+    await page.shows("takes back: entry in Cans!B10:C11 and 2 other ranges");
+    expect(await host.read({ sheet: "Cans", address: "A9:C11" })).toEqual([
+      [null, 0.5, 2],
+      [1, 20, 25],
+      [3.5, 30, "x"],
+    ]);
+    await page.press("Undo");
+    await page.shows("Cans!B10:C11 and 2 other ranges are as before the entry");
+    expect((await host.read({ sheet: "Cans", address: "A9:C11" })).flat().every((cell) => cell === null)).toBe(true);
   });
 
   it("replace others only when told so", async () => {

@@ -14,12 +14,12 @@ describe("writing into several areas", () => {
     ];
     const done = await writeAll(host, writes, "entry");
     expect(await host.read(at("B2:B3"))).toEqual([["Bed 8"], [31]]);
-    expect(done.label).toBe("entry in Block!B2:B3 and 1 more");
+    expect(done.label).toBe("entry in Block!B2:B3 and 1 other range");
     expect(await done.untouched()).toBe(true);
     await done.takeBack();
     expect(await host.read(at("B2:B3"))).toEqual([["Bed 7"], ["30"]]);
     expect(await host.read(at("C5", "Cans"))).toEqual([[15]]);
-    expect(done.taken).toBe("Block!B2:B3 and 1 more are as before the entry");
+    expect(done.taken).toBe("Block!B2:B3 and 1 other range are as before the entry");
   });
 
   it("leaves nothing written where one of them fails", async () => {

@@ -115,7 +115,7 @@ export const CAN_CASES: readonly Case[] = [
   {
     title: "two columns and a row without a position",
     typed: { Cans_Across_m: [[0.5, "", 6, "", 11.5]], Cans_Along_m: column(0.5, 4, 7.5, 11, "") },
-    said: [["Cans", "Positions", "2 columns and 1 rows with readings have no position: type metres."]],
+    said: [["Cans", "Positions", "No position is typed for 2 columns and 1 row with readings: type metres."]],
   },
   {
     title: "a position in words",

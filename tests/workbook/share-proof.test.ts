@@ -108,7 +108,7 @@ describe("share copies of whole audits", () => {
       if (agrees) missed.push(`${what} ${sheet}!${address} ${tag}`);
     }
     expect(missed).toEqual([]);
-  }, 600_000);
+  }, 1_800_000);
 
   it("name the sheet that is missing and the figure that is wrong", async () => {
     const { sheets, ...rest } = books[0]!;

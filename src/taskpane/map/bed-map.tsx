@@ -120,7 +120,12 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
       <Cans field={field} plot={plot} mean={m} />
       <Axes ground={ground} plot={plot} />
       <Legend rates={rates} mean={m} top={plot.height} of="cans">
-        Thick rings: driest and wettest can. ×: not read.{heads.length > 0 ? " Crosses: heads." : ""}
+        Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads." : ""}
+        {rates.length < marks.length && (
+          <tspan x="40" dy="14">
+            ×: not read; the ground round it stays white, since nothing is known there.
+          </tspan>
+        )}
       </Legend>
     </Picture>
   );

@@ -1,5 +1,6 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
 import type { Input } from "../../hosts/host";
+import { paintedRate } from "../../workbook/sheets/coverage-painted";
 import {
   acrossCell,
   alongCell,
@@ -60,12 +61,11 @@ export function sourceBlocks(
 ): Block[] {
   const of = (setting: Settings["minutes"] | Settings["mouth"]) =>
     setting.area ? reference(setting.area) : String(setting.value);
-  const depth = mouth.value === "mm" ? "" : `*1000/(PI()*${of(mouth)}^2/4)`;
+  const across = mouth.value === "mm" ? null : of(mouth);
   const rate = (i: number, j: number): Input => {
     const cell = cells[i]?.[j];
     if (!cell) return "";
-    const can = reference(cell);
-    return `=IF(ISNUMBER(${can}),${can}${depth}*60/${of(minutes)},IF(TRIM(${can})="x","x",""))`;
+    return `=${paintedRate(reference(cell), of(minutes), across)}`;
   };
   return blocks(
     rate,

@@ -3,7 +3,7 @@ import { RATE_CLASSES, rateClass } from "../../core/pattern/rate-classes";
 import { INK } from "./plot";
 
 const LINE_PX = 17;
-export const LEGEND_HEIGHT = (RATE_CLASSES.length + 2) * LINE_PX + 8;
+export const LEGEND_HEIGHT = (RATE_CLASSES.length + 3) * LINE_PX + 8;
 
 interface Props {
   rates: ArrayLike<number>;

@@ -13,10 +13,10 @@ async function named(host: Host, name: string): Promise<Area> {
 const line = (places: readonly number[], count: number): Input[] =>
   Array.from({ length: count }, (_, index) => (index < places.length ? Number(places[index]!.toFixed(3)) : ""));
 
-/** How many readings stand in the Cans sheet. */
+/** How many cans of the Cans sheet hold a number. */
 export async function readingsThere(host: Host): Promise<number> {
   const cells = await host.read(await named(host, "Cans_Readings"));
-  return cells.flat().filter((cell) => cell !== null && cell !== "").length;
+  return cells.flat().filter((cell) => typeof cell === "number").length;
 }
 
 /** Writes the places of the cans [m] into the Cans sheet, to the millimetre; readings stay. */

@@ -1,6 +1,7 @@
 import { AUDIT_SHEETS } from "../audit";
 import { isoDay } from "../day-number";
 import type { SheetSpec } from "../sheet-spec";
+import { COVERAGE } from "../sheets/coverage";
 import { agrees, NOT_GIVEN } from "./agreement";
 import { auditFigures } from "./audit-figures";
 import { AuditInputs } from "./audit-inputs";
@@ -14,6 +15,7 @@ import { namedValue } from "./evidence-rows";
 import { figureLabel } from "./figure-label";
 import { impossibleFindings } from "./impossible-figures";
 import { knownWords } from "./known-words";
+import { paintedCells } from "./painted-coverage";
 import { remainingCalls, replacedFindings, replacedKeys } from "./replaced-check";
 import { templateFindings } from "./template-check";
 import { valueFindings } from "./value-check";
@@ -25,6 +27,8 @@ const MOST_FINDINGS = 50;
 export const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
 /** A workbook with so many of the audit's sheets is one; a single Coverage sheet can stand in any. */
 const FEWEST_SHEETS = 2;
+/** A painted Coverage sheet is looked at in any workbook. */
+const COVERAGE_ALONE: readonly SheetSpec[] = [COVERAGE];
 const MEANING = "This means that the figures follow from these readings, not that the readings are true.";
 
 /** What the cell behind a name says, errors by their name. */
@@ -78,10 +82,13 @@ export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Pr
   const isAudit = audited.length >= FEWEST_SHEETS;
   const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
   const figures = [...figuresOf(book, specs, recomputed.figures), ...(evidence ? calledFigures(book, evidence) : [])];
-  const replaced = evidence ? replacedKeys(evidence) : new Set<string>();
+  const painted = paintedCells(book);
+  const replaced = new Set(evidence ? replacedKeys(evidence) : []);
+  const paintedKeys = [...(painted?.keys() ?? [])].map((address) => `${COVERAGE.name}!${address}`);
+  const known = isAudit ? specs : painted ? COVERAGE_ALONE : [];
   const changed = [
-    isAudit ? templateFindings(book, specs, replaced) : [],
-    isAudit ? valueFindings(book, specs, recomputed.figures, replaced) : [],
+    templateFindings(book, known, new Set([...replaced, ...paintedKeys])),
+    valueFindings(book, known, recomputed.figures, { replaced, painted }),
   ];
   const differs = changed.some((found) => found.length > 0) || figures.some((figure) => !figure.agrees);
   const groups = [

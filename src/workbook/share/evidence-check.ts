@@ -1,5 +1,6 @@
 import { cellAt } from "../places";
 import type { SheetSpec } from "../sheet-spec";
+import { COVERAGE } from "../sheets/coverage";
 import { sameValue } from "./agreement";
 import { areaOf, placeName } from "./area";
 import type { FileBook } from "./book";
@@ -7,6 +8,7 @@ import type { Stated } from "./copy-report";
 import { inputDigest } from "./digest";
 import type { Evidence } from "./evidence";
 import { areaOfInput, inputNames, typedInputs } from "./input-list";
+import { PAINTED, paintedInputs, samePaint } from "./painted-coverage";
 
 type Placed = { name: string; row: number; column: number; value: Stated };
 
@@ -16,6 +18,7 @@ const differs = (one: Stated, other: Stated) => typeof one !== typeof other || !
 
 /** A value by its cell, and by what it is: `The reading in Cans!G10 (row 5, column 1 of the cans)`. */
 function whatOf(book: FileBook, { name, row, column }: Placed): string {
+  if (name === PAINTED) return `What ${COVERAGE.name}!${cellAt(row, column)} draws on`;
   const area = areaOfInput(book, name);
   const place = area ? placeName(area.sheet, cellAt(area.top + row - 1, area.left + column - 1)) : name;
   if (name === "Cans_Readings") return `The reading in ${place} (row ${row}, column ${column} of the cans)`;
@@ -35,10 +38,12 @@ export async function inputFindings(
   }
   const names = new Set([...inputNames(specs), ...evidence.inputs.map(({ name }) => name)]);
   const known = [...names].filter((name) => areaOfInput(book, name) !== null);
-  const now = new Map(typedInputs(book, known, []).map((input) => [keyOf(input), input]));
+  const typed = [...typedInputs(book, known, []), ...paintedInputs(book)];
+  const now = new Map(typed.map((input) => [keyOf(input), input]));
   for (const listed of evidence.inputs) {
     const here = now.get(keyOf(listed));
     now.delete(keyOf(listed));
+    if (listed.name === PAINTED && samePaint(here?.value, listed.value)) continue;
     if (differs(here?.value ?? null, listed.value)) {
       findings.push(
         `${whatOf(book, listed)} was ${shown(listed.value)} when the copy was made and is ${shown(here?.value ?? null)}.`,

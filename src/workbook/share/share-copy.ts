@@ -16,6 +16,7 @@ import { withEvidenceLooks } from "./evidence-looks";
 import { EVIDENCE, evidenceRows } from "./evidence-rows";
 import { evidenceXml, valueXml } from "./evidence-sheet";
 import { inputNames, typedInputs } from "./input-list";
+import { paintedFormulas, paintedInputs } from "./painted-coverage";
 import { relationsOf, textOf } from "./relations";
 import { removeParts } from "./remove-parts";
 import { type ReplacedCell, replacedCells } from "./replaced-cells";
@@ -93,7 +94,8 @@ export async function shareCopy(
   const replaced = replacedCells(book);
   const names = inputNames(specs);
   const formulas = replaced.map(({ old, sheet }) => ({ formula: old, sheet: sheet.name }));
-  const inputs = typedInputs(book, names, referencesOf(book, formulas, names));
+  const read = referencesOf(book, [...formulas, ...paintedFormulas(book)], names);
+  const inputs = [...typedInputs(book, names, read), ...paintedInputs(book)];
   const digest = await inputDigest(inputs);
   const evidence = evidenceRows(book, replaced, inputs, { version: WORKBOOK_VERSION, day: dayNumber(now), digest });
   replaceCells(book, replaced);

@@ -1,11 +1,13 @@
 import { firstCell } from "../places";
 import type { SheetSpec } from "../sheet-spec";
+import { COVERAGE } from "../sheets/coverage";
 import { sameNumber, sameValue } from "./agreement";
 import { placeName } from "./area";
 import type { FileBook } from "./book";
 import type { Stated } from "./copy-report";
 import { NativeValues } from "./native/native-values";
 import { NativeError, type Scalar, Unsure } from "./native/value";
+import type { FileCell } from "./sheet-cells";
 
 /** A number within a text; the decimal sign goes by the settings of the machine that calculated it. */
 const NUMBER = /\d+(?:[.,]\d+)?/g;
@@ -42,15 +44,17 @@ function valueAt(values: NativeValues, sheet: string, address: string): Scalar |
  * are those of the audit's own sheets, worked out here from what was typed; none of the file is.
  *
  * @param figures Those that core works out, by their names: they are told apart from these findings
- * @param replaced Cells that the Evidence sheet accounts for, as `Sheet!A1`
+ * @param apart Cells that the Evidence sheet accounts for, as `Sheet!A1`, and the source block of a Coverage sheet that the
+ *   pane painted, whose formulas are of its form
  */
 export function valueFindings(
   book: FileBook,
   specs: readonly SheetSpec[],
   figures: ReadonlyMap<string, Stated>,
-  replaced: ReadonlySet<string>,
+  { replaced, painted }: { replaced: ReadonlySet<string>; painted: ReadonlyMap<string, FileCell | undefined> | null },
 ): string[] {
   const values = new NativeValues(book, specs, figures);
+  for (const [address, cell] of painted ?? []) values.standsAt(COVERAGE.name, address, cell?.formula ?? null);
   return specs.flatMap((spec) => {
     const cells = book.sheets.find(({ name }) => name === spec.name)?.cells;
     if (!cells) return [];

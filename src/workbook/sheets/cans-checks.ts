@@ -31,11 +31,14 @@ export const canChecks = (wrongCount: string, firstWrong: string): readonly Data
   { label: "Positions", name: "Positions_Problem", formula: POSITIONS_PROBLEM },
   check("Blank places", [
     `${blanks}>0`,
-    `${blanks}&" places within the grid are blank: type the reading, or x where a can was not read."`,
+    `${blanks}&IF(${blanks}=1," place"," places")&" within the grid "&IF(${blanks}=1,"is","are")&" blank: type the reading, or x where a can was not read."`,
   ]),
   check(
     "Number of cans",
-    ["Cans_Counted<16", '"Only "&Cans_Counted&" cans: under 16 there is no verdict. Set out 24 or more."'],
+    [
+      "Cans_Counted<16",
+      '"Only "&Cans_Counted&IF(Cans_Counted=1," can"," cans")&": under 16 there is no verdict. Set out 24 or more."',
+    ],
     ["Cans_Counted<24", '"Only "&Cans_Counted&" cans: verdicts are indicative. Set out 24 or more."'],
   ),
   check(

@@ -27,7 +27,10 @@ export function readingsProblem(count: string, first: string): string {
   );
   return cases(
     [
-      [`SUMPRODUCT(--ISERROR(${R}))>0`, `SUMPRODUCT(--ISERROR(${R}))&" readings show an error: type them again."`],
+      [
+        `SUMPRODUCT(--ISERROR(${R}))>0`,
+        `SUMPRODUCT(--ISERROR(${R}))&IF(SUMPRODUCT(--ISERROR(${R}))=1," reading shows"," readings show")&" an error: type again."`,
+      ],
       [`${count}=0`, '""'],
     ],
     `${count}&IF(${count}=1," reading is"," readings are")&" neither a number from 0 up nor x, first in "&ADDRESS(${row},${column},4)&" ("&${kind}&"): type again."`,
@@ -38,6 +41,7 @@ const pairs = ([before, after]: readonly [string, string], condition: (b: string
   `SUMPRODUCT(${condition(before, after)})`;
 const gap = (before: string, after: string) => `(1-ISNUMBER(${before}))*ISNUMBER(${after})`;
 const falling = (before: string, after: string) => `ISNUMBER(${before})*ISNUMBER(${after})*(${after}<=${before})`;
+const counted = (count: string, noun: string) => `${count}&IF(${count}=1," ${noun}"," ${noun}s")`;
 const unplaced = (counts: string, positions: string) => `SUMPRODUCT((${counts}<>"")*(1-ISNUMBER(${positions})))`;
 const beyond = (positions: string, side: string) =>
   `AND(ISNUMBER(${side}),COUNT(${positions})>0,MAX(${positions})>N(${side})+1E-9)`;
@@ -56,7 +60,7 @@ export const POSITIONS_PROBLEM = cases(
     ],
     [
       `${unplaced(countsAcross, "Cans_Across_m")}+${unplaced(countsAlong, "Cans_Along_m")}>0`,
-      `${unplaced(countsAcross, "Cans_Across_m")}&" columns and "&${unplaced(countsAlong, "Cans_Along_m")}&" rows with readings have no position: type metres."`,
+      `"No position is typed for "&${counted(unplaced(countsAcross, "Cans_Across_m"), "column")}&" and "&${counted(unplaced(countsAlong, "Cans_Along_m"), "row")}&" with readings: type metres."`,
     ],
     [
       `${pairs(neighboursAcross, gap)}+${pairs(neighboursAlong, gap)}>0`,

@@ -212,7 +212,7 @@ export const LIMITS: SheetSpec = {
     ...LIMITED_MEASURES.flatMap(readLine),
   ],
   areas: {
-    Limits_Table: `A${TABLE}:G${TABLE + MEASURES - 1}`,
+    Limits_Table: `A${TABLE}:B${TABLE + MEASURES - 1}`,
     Limits_Own: ownRange("B"),
     Limits_Own_Source: ownRange("E", "G"),
   },

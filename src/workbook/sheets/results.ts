@@ -315,7 +315,7 @@ export const RESULTS: SheetSpec = {
       at: `A${AFTER_MEASURES + 1}:F${AFTER_MEASURES + 1}`,
       kind: "note",
       value:
-        "Verdicts here compare the value alone with the limit; the limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. A spreadsheet has no interval, so it cannot say too close to call; the add-in's SUMMARY can.",
+        "Verdicts here compare the value alone with the limit; the limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. The add-in's pane and SUMMARY go by the 90 % interval and count each can alike, so they may say too close to call, or another verdict, where this sheet says within or outside.",
     },
     {
       at: `A${AFTER_MEASURES + 2}:F${AFTER_MEASURES + 2}`,

@@ -46,6 +46,7 @@ export class NativeValues implements Cells {
   private readonly sheets: Sheets;
   private readonly cells: ReadonlyMap<string, ReadonlyMap<string, FileCell>>;
   private readonly known = new Map<string, Scalar>();
+  private readonly others = new Map<string, string | null>();
   private readonly doing = new Set<string>();
 
   constructor(
@@ -60,6 +61,11 @@ export class NativeValues implements Cells {
       const area = this.sheets.areas.get(name.toUpperCase());
       if (area && figure !== null) this.know(area.sheet, cellAt(area.top, area.left), figure);
     }
+  }
+
+  /** Another formula than the audit's own in a cell, or null where something is typed. */
+  standsAt(sheet: string, address: string, formula: string | null): void {
+    this.others.set(`${sheet}!${address}`, formula);
   }
 
   /** Takes the value of a cell as given. */
@@ -78,8 +84,9 @@ export class NativeValues implements Cells {
   }
 
   private worked(key: string, sheet: string, address: string): Scalar {
-    const formula = this.sheets.formulas.get(key);
-    if (formula === undefined) return this.typed(sheet, address);
+    const other = this.others.get(key);
+    const formula = other === undefined ? this.sheets.formulas.get(key) : other;
+    if (formula === undefined || formula === null) return this.typed(sheet, address);
     if (this.doing.has(key)) throw new Unsure();
     this.doing.add(key);
     try {
@@ -94,6 +101,7 @@ export class NativeValues implements Cells {
 
   /** The tree of a cell's formula, kept for the next file. */
   private treeAt(key: string, formula: string, sheet: string): Node {
+    if (this.others.has(key)) return treeOf(formula, sheet);
     const { trees } = this.sheets;
     const tree = trees.get(key) ?? treeOf(formula, sheet);
     trees.set(key, tree);
