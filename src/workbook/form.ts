@@ -71,7 +71,8 @@ function addField(part: FormPart, row: number, columns: FormColumns, field: Fiel
   if (!wide) part.cells.push({ at: inRow(columns.unit, row), kind: "unit", value: unit });
   if (columns.note && note) part.cells.push({ at: inRow(columns.note, row), kind: "note", value: note });
   if (allowed) part.checks.push({ range: firstCell(at), ...allowed(firstCell(at)) });
-  part.heights[row] = wide ? 2 * LINE : noteHeight(note?.length ?? 0, columns.noteLine);
+  const twoLines = wide || field.unit === "words";
+  part.heights[row] = Math.max(twoLines ? 2 * LINE : LINE, noteHeight(note?.length ?? 0, columns.noteLine));
 }
 
 /** Parts of one sheet put together. */

@@ -2,13 +2,18 @@ import type { DataValidation, Worksheet } from "@cj-tech-master/excelts";
 import type { CheckSpec } from "./sheet-spec";
 
 const LATEST_DAY = 73050; // 2099-12-31
+const DAY_ZERO = Date.UTC(1899, 11, 30);
+const MS_A_DAY = 86_400_000;
+
+/** The file library takes dates for the ends of a date check, and numbers for milliseconds since 1970. */
+const dateOf = (day: number) => new Date(DAY_ZERO + day * MS_A_DAY);
 
 function rule({ rule }: CheckSpec): DataValidation {
   switch (rule.kind) {
     case "list":
       return { type: "list", formulae: ["of" in rule ? `"${rule.of.join(",")}"` : rule.from] };
     case "date":
-      return { type: "date", operator: "between", formulae: [1, LATEST_DAY] };
+      return { type: "date", operator: "between", formulae: [dateOf(1), dateOf(LATEST_DAY)] };
     case "formula":
       return { type: "custom", formulae: [rule.formula] };
     case "number": {

@@ -82,7 +82,7 @@ export const REPORT: SheetSpec = {
     [SIGNATURES]: 30,
     [SIGNATURES + 1]: 24,
     [COMPARISON_TOP + 1]: 26,
-    ...tall(LEGEND + 3, MEASURES.rows - 1, 38),
+    ...tall(LEGEND + 3, MEASURES.rows - 1, 46),
     ...tall(ACTIONS_TOP + 1, ACTIONS.rows - 1, 26),
     ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14.5])),
   },

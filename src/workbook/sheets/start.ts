@@ -47,7 +47,7 @@ export const START: SheetSpec = {
       STEPS.map(([, what]) => what),
       84,
     ),
-    ...heights(CAUTIONS_FROM, CAUTIONS, 92),
+    ...heights(CAUTIONS_FROM, CAUTIONS, 70),
     ...heights(USES_FROM, USES, 104),
   },
   shades: [{ range: "A3:C3", formula: '$A$3<>""', fill: "#f6e8c3", colour: "#543005", bold: true }],

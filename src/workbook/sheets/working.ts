@@ -141,7 +141,7 @@ const totals: [label: string, name: string, formula: string][] = [
 export const WORKING: SheetSpec = {
   name: "Working",
   widths: [6, 8, 8, 8, 9, 9, 9, 9, 9, 10, 3, 3, 3, 8, 9, 8, 9, 9, 9, 9, 9],
-  heights: { 2: 30, 3: 30, 6: 45, [FIRST_ALONG - 1]: 30 },
+  heights: { 2: 30, 3: 30, 6: 45, [FIRST_ALONG - 1]: 45 },
   landscape: true,
   pages: 16,
   frozenRows: FIRST - 1,
