@@ -8,15 +8,7 @@ const GROUPS: Entries = {
   Demand_Coefficients: [[1.1, 1.3, 1.15, 0.9, 0.85]],
   Demand_Areas_m2: [[0.0025, 0.0154, 0.0576, 0.0625, 0.36]],
   Demand_Take_Up_mm: [[3, 5, 4, 5, 8]],
-  Demand_Notes: [
-    [
-      "invented; area: pot's top",
-      "invented; area: pot's top",
-      "invented; area: 240 x 240 mm of ground",
-      "invented",
-      "",
-    ],
-  ],
+  Demand_Notes: [["area: pot's top", "area: pot's top", "area: the ground", "area: the ground", "area: canopy"]],
 };
 
 /** Tmin, Tmax, RHmin, RHmax, wind, sun, ET0 typed, rain, useful share; an invented southern year. */

@@ -23,6 +23,7 @@ const NAMES: Record<string, Area> = {
   Demand_Rained: at("B11:G11"),
   Demand_Take_Up_mm: at("B12:G12"),
   Demand_Depths: at("B20:G31"),
+  Demand_Use_mL: at("B60:G71"),
   Demand_How: at("B40:G51"),
   Weather_How: { sheet: "Weather", address: "N6:N17" },
 };
@@ -70,7 +71,7 @@ describe("the step Demand", () => {
   });
 
   it("says which months are missing and why, in the words of the sheet that holds the cell, and leaves a gap", async () => {
-    const none = "needs ET0 or weighings";
+    const none = "needs weather";
     const depths = [none, none, 3, none, ...YEAR.slice(4)];
     const how = ["Weather!N6 says why", "Weather!N7 says why", "", "Weather!N9 says why"];
     const words = [
@@ -91,6 +92,19 @@ describe("the step Demand", () => {
     const line = page.place.querySelector('svg path[stroke="#543005"]')!.getAttribute("d")!;
     expect(line.match(/M/g)).toHaveLength(2);
     expect(page.text("tbody tr")[0]).toBe("January––");
+  });
+
+  it("says once what is missing in every group", async () => {
+    const depths = [6, "needs mending", ...YEAR.slice(2)];
+    const how = ["", "Weather!N7 says why"];
+    const book = planHost({ herbs: { depths, how }, trees: { depths, how } }, [
+      "typed",
+      "typed; rain in I7 must be from 0 to 10000 mm, got -4",
+    ]);
+    await book.type(at("B61:C61"), [[310, 900]]);
+    await open(book);
+    await page.shows("Still missing");
+    expect(page.text("li")).toEqual(["every group, February: rain in I7 must be from 0 to 10000 mm, got -4"]);
   });
 
   it("writes the facts of the chosen group into the workbook's cells, and Undo takes them back", async () => {

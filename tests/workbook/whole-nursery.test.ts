@@ -103,14 +103,14 @@ const DEMAND_SAID: [what: string, entries: Entries, litre: string, depth: string
     "a top below 0",
     { ...weighing("herbs", 1, 500, 400, 24), Demand_Tops_mm: [[-3]] },
     "pot top in B6 must be more than 0 mm, got -3",
-    "needs a 2nd pot weighed",
+    "needs 2nd pot",
   ],
   ["a column without a name", { Demand_Tops_mm: [[100]] }, "needs a name", "needs a name"],
   [
     "neither weather nor weighings",
     { Demand_Groups: [["herbs"]], Demand_Tops_mm: [[0]] },
     "pot top in B6 must be more than 0 mm, got 0",
-    "needs ET0 or weighings",
+    "needs weather",
   ],
 ];
 

@@ -11,7 +11,7 @@ import { useTask } from "../use-task";
 import { useWatched } from "../use-watched";
 import { GroupForm } from "./group-form";
 import { LiveFunction } from "./live-function";
-import { missing, titleOf, used } from "./missing";
+import { missing, used } from "./missing";
 import { readDemand } from "./read-demand";
 import { YearChart, yearWords } from "./year-chart";
 import { YearTable } from "./year-table";
@@ -25,7 +25,7 @@ export function DemandStep({ host, answer, keep }: StepProps) {
   const picture = useRef<HTMLDivElement>(null);
   const task = useTask();
   const shown = groups?.filter(used) ?? [];
-  const lacking = shown.flatMap((group) => missing(group).map((line) => `${titleOf(group)}, ${line}`));
+  const lacking = missing(shown);
   const place = () =>
     task.attempt("Placing the picture", async () => {
       const at = answer!.selected;

@@ -12,8 +12,8 @@ export function GroupForm({ host, keep, groups }: Pick<StepProps, "host" | "keep
   const [chosen, setChosen] = useState(0);
   const group = groups[chosen]!;
   return (
-    <>
-      <h3>A pot group</h3>
+    <section aria-labelledby="canfall-pot-group">
+      <h3 id="canfall-pot-group">A pot group</h3>
       <p className="note">
         Where pots of the group were weighed in a month (sheet Weighings), those count; else ET0 × coefficient × area. A
         coefficient means nothing without the area that it was found for: the pot's top, the canopy, or the ground.
@@ -38,6 +38,6 @@ export function GroupForm({ host, keep, groups }: Pick<StepProps, "host" | "keep
           );
         })}
       </div>
-    </>
+    </section>
   );
 }

@@ -34,8 +34,8 @@ export function LiveFunction({ host, keep, groups, selected }: Props) {
     </Field>
   );
   return (
-    <>
-      <h3>Check a figure with a function</h3>
+    <section aria-labelledby="canfall-demand-function">
+      <h3 id="canfall-demand-function">Check a figure with a function</h3>
       <p className="note">
         The sheets hold native formulas. These functions of Canfall, in the step Functions with their arguments, repeat
         them in any cell.
@@ -60,6 +60,6 @@ export function LiveFunction({ host, keep, groups, selected }: Props) {
         </Button>
       </div>
       <TaskLine task={task} />
-    </>
+    </section>
   );
 }

@@ -14,8 +14,8 @@ export function spans(months: readonly number[]): string {
     .join(", ");
 }
 
-/** A line for each reason why a group has no depth in some months. */
-export function missing({ depths, reasons }: Group): string[] {
+/** Each reason why a group has no depth, with its months. */
+function reasons({ depths, reasons }: Group): string[] {
   const byReason = new Map<string, number[]>();
   for (const [month, depth] of depths.entries()) {
     if (typeof depth === "number") continue;
@@ -24,6 +24,17 @@ export function missing({ depths, reasons }: Group): string[] {
   }
   return [...byReason].map(([reason, months]) =>
     months.length === MONTHS.length ? `every month: ${reason}` : `${spans(months)}: ${reason}`,
+  );
+}
+
+/** A line for each reason why months are missing, with the groups that it holds for. */
+export function missing(groups: readonly Group[]): string[] {
+  const byLine = new Map<string, string[]>();
+  for (const group of groups) {
+    for (const line of reasons(group)) byLine.set(line, [...(byLine.get(line) ?? []), titleOf(group)]);
+  }
+  return [...byLine].map(([line, names]) =>
+    names.length === groups.length && names.length > 1 ? `every group, ${line}` : `${names.join(", ")}, ${line}`,
   );
 }
 

@@ -16,7 +16,7 @@ export interface Group {
   reasons: readonly string[];
 }
 
-const OTHERS = ["Demand_Depths", "Demand_How", "Weather_How"] as const;
+const OTHERS = ["Demand_Depths", "Demand_Use_mL", "Demand_How", "Weather_How"] as const;
 const NAMES = [...FACTS.map(({ name }) => name), ...OTHERS] as const;
 
 const text = (cell: Cell | undefined): string =>
@@ -48,7 +48,9 @@ export async function readDemand(host: Host): Promise<Group[] | null> {
     }),
     reasons: cells.get("Demand_How")!.map((line, month) => {
       const how = text(line[column]);
-      return /^Weather!/.test(how) ? text(at("Weather_How", month, 0)) : how;
+      if (!/^Weather!/.test(how)) return how;
+      const said = text(at("Weather_How", month, 0));
+      return typeof at("Demand_Use_mL", month, column) === "number" ? said.slice(said.indexOf("; ") + 2) : said;
     }),
   }));
 }

@@ -19,7 +19,7 @@ export const MILLIMETRE_ROW = LITRE_ROW + 1;
 export const DEPTH_FROM = MILLIMETRE_ROW + 4;
 export const CHART_FROM = DEPTH_FROM + 16;
 export const USE_FROM = CHART_FROM + 30;
-export const HOW_FROM = USE_FROM + 19;
+export const HOW_FROM = USE_FROM + 21;
 
 const at = (group: number, row: number) => `${GROUP_COLUMNS[group]}$${row}`;
 const filled = (group: number) => `COUNTA(${at(group, NAME_ROW)}:${at(group, NOTE_ROW)})`;
@@ -77,17 +77,19 @@ const rain = (group: number, month: number) =>
 /** Water that a pot of the group uses in a month [mL a day], or in few words what is missing. */
 export function useFormula(group: number, month: number): string {
   const [pots, mean] = [weighed("Weighed_Pots", group, month), weighed("Weighed_Mean_mL", group, month)];
+  const litre = at(group, LITRE_ROW);
   const millimetre = at(group, MILLIMETRE_ROW);
   return cases(
     [
-      ...unnamed(group),
-      [`${pots}=1`, '"needs a 2nd pot weighed"'],
+      [`${litre}=""`, '""'],
+      [`LEFT(${litre},12)="needs a name"`, '"needs a name"'],
+      [`${pots}=1`, '"needs 2nd pot"'],
       [`${pots}>1`, mean],
-      [`NOT(ISNUMBER(${et0(month)}))`, '"needs ET0 or weighings"'],
+      [`NOT(ISNUMBER(${et0(month)}))`, '"needs weather"'],
       [`ISNUMBER(${millimetre})`, `${et0(month)}*${millimetre}`],
-      [`LEFT(${millimetre},5)="needs"`, millimetre],
+      [`LEFT(${millimetre},5)="needs"`, '"needs factors"'],
     ],
-    '"needs figures put right"',
+    '"needs mending"',
   );
 }
 
@@ -97,8 +99,8 @@ export function depthFormula(group: number, month: number): string {
   return cases(
     [
       [`NOT(ISNUMBER(${use}))`, use],
-      [`NOT(ISNUMBER(${litre}))`, `IF(LEFT(${litre},5)="needs",${litre},"needs figures put right")`],
-      [`NOT(ISNUMBER(${rain(group, month)}))`, '"needs rain put right"'],
+      [`NOT(ISNUMBER(${litre}))`, `IF(LEFT(${litre},5)="needs",${litre},"needs mending")`],
+      [`NOT(ISNUMBER(${rain(group, month)}))`, '"needs mending"'],
     ],
     `MAX(0,${use}*${litre}/1000-${rain(group, month)})`,
   );

@@ -28,7 +28,7 @@ import { WEATHER } from "./weather";
 
 const FIRST = GROUP_COLUMNS[0];
 const LAST = GROUP_COLUMNS[5];
-const COLOURS = ["#543005", "#80cdc1", "#01665e", "#dfc27d", "#003c30", "#8c510a"] as const;
+const COLOURS = ["#003c30", "#dfc27d", "#35978f", "#c7eae5", "#8c510a", "#5ab4ac"] as const;
 
 const FACTS = [
   [

@@ -48,8 +48,6 @@ function wordsFormula(row: number): string {
 
 const place = (row: number) =>
   `100*SUMPRODUCT((Demand_Groups=$A${row})*(COLUMN(Demand_Groups)-COLUMN(INDEX(Demand_Groups,1,1))+1))+$B${row}`;
-const mean = (row: number) =>
-  `INDEX($${TABLE_COLUMNS[0]}$${MEAN_FROM}:$${TABLE_COLUMNS[5]}$${MEAN_FROM + 11},MOD($H${row},100),INT($H${row}/100))`;
 
 /** Five things are typed in a line; use, what is wrong, and what the tables count follow. */
 export function weighingLine(row: number): CellSpec[] {
@@ -68,7 +66,7 @@ export function weighingLine(row: number): CellSpec[] {
       at: `I${row}`,
       kind: "working",
       format: "0.0",
-      formula: `IF(ISNUMBER($F${row}),($F${row}-${mean(row)})^2,"")`,
+      formula: `IF(ISNUMBER($F${row}),$F${row},0)`,
     },
   ];
 }
@@ -77,11 +75,12 @@ export function weighingLine(row: number): CellSpec[] {
 export function tableFormulas(group: number, month: number): { count: string; mean: string; error: string } {
   const key = 100 * (group + 1) + month + 1;
   const column = TABLE_COLUMNS[group]!;
-  const [pots, use] = [`$${column}$${COUNT_FROM + month}`, `SUMIF(${ofLines("H")},${key},${ofLines("F")})`];
+  const [pots, mean] = [`$${column}$${COUNT_FROM + month}`, `$${column}$${MEAN_FROM + month}`];
+  const use = `SUMIF(${ofLines("H")},${key},${ofLines("I")})`;
   return {
     count: `COUNTIF(${ofLines("H")},${key})`,
     mean: `IF(${pots}>0,${use}/${pots},"")`,
-    error: `IF(${pots}>1,SQRT(SUMIF(${ofLines("H")},${key},${ofLines("I")})/(${pots}-1)/${pots}),"")`,
+    error: `IF(${pots}>1,SQRT(SUMPRODUCT((${ofLines("H")}=${key})*(${ofLines("I")}-${mean})^2)/(${pots}-1)/${pots}),"")`,
   };
 }
 

@@ -23,7 +23,7 @@ const HEADINGS = [
   "Use [mL a day]",
   "To put right, or missing",
   "100 · group + month",
-  "(use - mean)²",
+  "Use, 0 where none",
 ];
 
 const TABLES = [
