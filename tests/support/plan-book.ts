@@ -5,6 +5,11 @@ import type { SheetSpec } from "../../src/workbook/sheet-spec";
 import { formulaResults } from "./formula-results";
 import { converted } from "./libreoffice";
 
+/** The sheets that say what the pots need; they stand on their own. */
+export const DEMAND_SHEETS = NURSERY_SHEETS.filter(({ name }) =>
+  ["Nursery", "Demand", "Weather", "Weighings", "Leaching test"].includes(name),
+);
+
 const PLANTED_WRONG = -4711;
 
 /** A plan as LibreOffice calculated it. */
@@ -18,10 +23,7 @@ export interface PlanBook {
 }
 
 /** Plans with these entries, every cached value planted wrong, calculated by LibreOffice in one run. */
-export async function calculatedPlans(
-  all: readonly Entries[],
-  sheets: readonly SheetSpec[] = NURSERY_SHEETS,
-): Promise<PlanBook[]> {
+export async function calculatedPlans(all: readonly Entries[], sheets: readonly SheetSpec[]): Promise<PlanBook[]> {
   const planted: Results = new Map(
     sheets.flatMap(({ name, cells }) =>
       cells.flatMap(({ at, formula }) =>

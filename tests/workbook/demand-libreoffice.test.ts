@@ -1,12 +1,15 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { generatedNurseries } from "../support/nurseries";
-import { calculatedPlans, type PlanBook } from "../support/plan-book";
+import { calculatedPlans, DEMAND_SHEETS, type PlanBook } from "../support/plan-book";
 
 const NURSERIES = generatedNurseries();
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 let books: PlanBook[];
 beforeAll(async () => {
-  books = await calculatedPlans(NURSERIES.map(({ entries }) => entries));
+  books = await calculatedPlans(
+    NURSERIES.map(({ entries }) => entries),
+    DEMAND_SHEETS,
+  );
 }, 300_000);
 
 function expectSame(theirs: unknown, ours: number | "words", about: string): void {

@@ -1,10 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Entries } from "../../src/workbook/build";
-import { NURSERY_SHEETS } from "../../src/workbook/nursery";
 import type { SheetSpec } from "../../src/workbook/sheet-spec";
 import { workingCell } from "../../src/workbook/sheets/weather-working";
 import published from "../published/fao56-examples.json";
-import { calculatedPlans, type PlanBook } from "../support/plan-book";
+import { calculatedPlans, DEMAND_SHEETS, type PlanBook } from "../support/plan-book";
 import { compare } from "../support/published";
 
 const JANUARY = 0;
@@ -71,7 +70,7 @@ const EXAMPLES: Example[] = [
 
 /** The sheets with this day of the year for January, since the examples are of single days. */
 const sheetsOf = (day: number): SheetSpec[] =>
-  NURSERY_SHEETS.map((sheet) => ({
+  DEMAND_SHEETS.map((sheet) => ({
     ...sheet,
     cells: sheet.cells.map((cell) =>
       sheet.name === "Weather" && cell.at === addressOf("Day of the year J") ? { ...cell, formula: String(day) } : cell,

@@ -17,9 +17,9 @@ export const LITRE_ROW = NOTE_ROW + 1;
 export const MILLIMETRE_ROW = LITRE_ROW + 1;
 /** Rows of January in the three tables of the sheet. */
 export const DEPTH_FROM = MILLIMETRE_ROW + 4;
-export const CHART_FROM = DEPTH_FROM + 16;
+export const CHART_FROM = DEPTH_FROM + 13;
 export const USE_FROM = CHART_FROM + 30;
-export const HOW_FROM = USE_FROM + 21;
+export const HOW_FROM = USE_FROM + 15;
 
 const at = (group: number, row: number) => `${GROUP_COLUMNS[group]}$${row}`;
 const filled = (group: number) => `COUNTA(${at(group, NAME_ROW)}:${at(group, NOTE_ROW)})`;

@@ -65,7 +65,7 @@ export function weighingLine(row: number): CellSpec[] {
     {
       at: `I${row}`,
       kind: "working",
-      format: "0.0",
+      format: "0.0;-0.0;",
       formula: `IF(ISNUMBER($F${row}),$F${row},0)`,
     },
   ];
