@@ -1,3 +1,4 @@
+const { createServer } = require("node:net");
 const { basename, resolve } = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
 const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
@@ -120,6 +121,20 @@ const announce = (text) => ({
   },
 });
 
+/** Ends in one line where the port that the desk is asked for is taken. */
+async function freePort() {
+  const port = Number(/ --port[ =](\d+)/.exec(process.argv.join(" "))?.[1] ?? PORT);
+  await new Promise((free) => {
+    const trial = createServer();
+    trial.once("error", ({ code }) => {
+      if (code !== "EADDRINUSE") return free();
+      console.error(`Port ${port} is taken by another program. Choose another one: npm start -- --port ${port + 1}`);
+      process.exit(1);
+    });
+    trial.listen(port, "localhost", () => trial.close(free));
+  });
+}
+
 const server = { port: PORT, host: "localhost", hot: false, static: false, client: { overlay: false } };
 
 const desk = async (url) => ({
@@ -176,5 +191,7 @@ module.exports = async (env) => {
     const url = productionUrl();
     return [await addIn(url), await desk(url)];
   }
-  return env.desk ? desk(null) : addIn(null);
+  if (!env.desk) return addIn(null);
+  await freePort();
+  return desk(null);
 };

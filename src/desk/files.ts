@@ -1,7 +1,6 @@
 import type { IResources, IWorkbookData } from "@univerjs/core";
 import type { DeskFiles } from "../hosts/desk-files";
 import { bookOf, type Grid } from "../hosts/desk-grid";
-import { settled } from "../hosts/desk-settled";
 import { download } from "../hosts/download";
 import type { XlsxFile } from "../hosts/xlsx";
 import { checkedZip } from "../workbook/safe-file";
@@ -44,6 +43,7 @@ export class Files implements DeskFiles {
   constructor(
     private readonly grid: Grid,
     private readonly cells: ProtectedCells,
+    private readonly opened: (name: string) => void,
   ) {
     this.kept = typedIn(bookState(grid));
   }
@@ -66,7 +66,7 @@ export class Files implements DeskFiles {
 
   private async calculated(): Promise<void> {
     this.grid.api.getFormula().executeCalculation();
-    await settled(this.grid);
+    await this.grid.calculation.settled();
     this.parts = unsavedParts(this.grid);
   }
 
@@ -80,6 +80,7 @@ export class Files implements DeskFiles {
     this.cells.know(book.sheets);
     this.file = file;
     this.name = name;
+    this.opened(name);
     this.written = bookState(this.grid);
     this.kept = typedIn(this.written);
     await this.calculated();
@@ -131,10 +132,10 @@ export class Files implements DeskFiles {
   }
 
   private async write(): Promise<{ bytes: Uint8Array; state: BookState }> {
-    await settled(this.grid);
+    await this.grid.calculation.settled();
     // What is typed while the grid calculates can leave formulas behind: every one is calculated before a file is made.
     this.grid.api.getFormula().executeCalculation();
-    await settled(this.grid);
+    await this.grid.calculation.settled();
     const { XlsxFile } = await import("../hosts/xlsx");
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);

@@ -10,6 +10,7 @@ import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
 import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
 import noteWords from "@univerjs/preset-sheets-note/locales/en-US";
+import { Calculation } from "../hosts/desk-calculation";
 import type { Grid } from "../hosts/desk-grid";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
@@ -30,12 +31,32 @@ const WATER = {
   900: "#042320",
 };
 
+/** Words that the grid asks for and lacks. */
+const MISSING_WORDS = {
+  "sheets-formula": {
+    progress: {
+      analyzing: "Looking for what follows",
+      calculating: "Calculating",
+      "array-analysis": "Looking for tables",
+      "array-calculation": "Calculating tables",
+      done: "Calculated",
+    },
+  },
+};
+
 /** Starts the grid in `container` with its first workbook; functions can be registered only after that. */
 export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookData>): Grid {
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: {
-      [LocaleType.EN_US]: mergeLocales(coreWords, conditionalWords, validationWords, drawingWords, noteWords),
+      [LocaleType.EN_US]: mergeLocales(
+        coreWords,
+        conditionalWords,
+        validationWords,
+        drawingWords,
+        noteWords,
+        MISSING_WORDS,
+      ),
     },
     logLevel: LogLevel.ERROR,
   });
@@ -55,5 +76,7 @@ export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookDat
   look.setTheme({ ...look.getCurrentTheme(), primary: WATER });
   const api = FUniver.newAPI(univer);
   api.createWorkbook(workbook);
-  return { api, injector };
+  const calculation = new Calculation(injector);
+  container.addEventListener("keydown", () => calculation.keyPressed(), { capture: true });
+  return { api, injector, calculation };
 }

@@ -1,6 +1,7 @@
-import { CanceledError, ICommandService } from "@univerjs/core";
+import { CanceledError, Direction, ICommandService } from "@univerjs/core";
+import { KeyCode } from "@univerjs/preset-sheets-core";
 import { columnLetters } from "../hosts/address";
-import { bookOf, type Grid, type Sheet } from "../hosts/desk-grid";
+import { bookOf, type Grid, type Sheet, selectCells } from "../hosts/desk-grid";
 import type { BookSheet } from "../hosts/xlsx-book";
 
 type Cells = Record<number, Record<number, unknown>>;
@@ -15,9 +16,14 @@ interface Change {
   to?: { subUnitId: string; value: Cells };
 }
 
+/** A move of the selection by a key. */
+interface Move {
+  keycode?: KeyCode;
+  direction?: Direction;
+}
+
 const EDIT = "sheet.operation.set-cell-edit-visible";
 const NEXT = "sheet.command.move-selection-enter-tab";
-const TAB = 9;
 const UNDOING = ["univer.command.undo", "univer.command.redo"];
 /** Changes of a sheet's shape, which a protected sheet refuses as a whole. */
 const SHAPES = new Set(
@@ -52,12 +58,14 @@ export class ProtectedCells {
     grid.injector.get(ICommandService).beforeCommandExecuted(({ id, params }, options) => {
       if (this.free > 0 || options?.applyFormulaCalculationResult || this.unlocked.size === 0) return;
       const change: Change = params ?? {};
-      if (id === NEXT && "keycode" in change && change.keycode === TAB)
-        this.next("direction" in change && change.direction === 3);
       const refusal = this.refusal(id, change);
       if (!refusal) return;
       this.say(refusal);
       throw new CanceledError();
+    });
+    grid.injector.get(ICommandService).onCommandExecuted(({ id, params }) => {
+      const { keycode, direction }: Move = params ?? {};
+      if (id === NEXT && keycode === KeyCode.TAB) this.tabbed(direction === Direction.LEFT);
     });
   }
 
@@ -116,18 +124,17 @@ export class ProtectedCells {
   }
 
   /** On a protected sheet Tab goes to the next cell that may be changed. */
-  private next(backwards: boolean): void {
+  private tabbed(backwards: boolean): void {
     const sheet = bookOf(this.grid).getActiveSheet();
     const open = this.unlocked.get(sheet.getSheetId());
     const cell = sheet.getSelection()?.getCurrentCell();
-    if (!open || open.size === 0 || !cell) return;
+    if (!open || open.size === 0 || !cell || open.has(`${cell.actualRow} ${cell.actualColumn}`)) return;
     const places = [...open].map((place) => place.split(" ").map(Number) as [number, number]);
     places.sort(([row, column], [otherRow, otherColumn]) => row - otherRow || column - otherColumn);
     const behind = ([row, column]: [number, number]) => row - cell.actualRow || column - cell.actualColumn;
     const found = backwards
       ? (places.filter((place) => behind(place) < 0).at(-1) ?? places.at(-1)!)
       : (places.find((place) => behind(place) > 0) ?? places[0]!);
-    setTimeout(() => sheet.getRange(found[0], found[1]).activate());
-    throw new CanceledError();
+    selectCells(sheet, sheet.getRange(found[0], found[1]));
   }
 }

@@ -1,16 +1,26 @@
 import type { Injector } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import type {} from "@univerjs/preset-sheets-core";
+import type { Calculation } from "./desk-calculation";
 
 /** The running grid: its outer interface and the services behind it. */
 export interface Grid {
   api: FUniver;
   injector: Injector;
+  calculation: Calculation;
 }
 
 export type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
 export type Sheet = ReturnType<Book["getActiveSheet"]>;
 export type Range = ReturnType<Sheet["getRange"]>;
+
+/** Selects cells; a cell of merged ones with all of them, as a click does. */
+export function selectCells(sheet: Sheet, range: Range): void {
+  const { startRow, startColumn, endRow, endColumn } = range.getRange();
+  const one = startRow === endRow && startColumn === endColumn;
+  const merged = one && sheet.getSheet().getMergedCell(startRow, startColumn);
+  (merged ? sheet.getRange(merged) : range).activate();
+}
 
 export function bookOf({ api }: Grid): Book {
   const book = api.getActiveWorkbook();

@@ -1,9 +1,9 @@
+import { IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
 import { cells, entered, typed } from "./desk-cells";
 import type { DeskFiles } from "./desk-files";
-import { bookOf, type Grid, sheetOf } from "./desk-grid";
+import { bookOf, type Grid, selectCells, sheetOf } from "./desk-grid";
 import { named } from "./desk-names";
 import { pictures, placePicture, removePicture } from "./desk-pictures";
-import { settled } from "./desk-settled";
 import { addSheet, insertSheets, removeSheet, sheetNames } from "./desk-sheets";
 import { usedPart, usedRange } from "./desk-used";
 import type { Area, Host } from "./host";
@@ -28,14 +28,27 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
     label: "desk",
     selection: async () => selection(grid),
     select: async (area) => {
-      bookOf(grid).setActiveSheet(sheetOf(grid, area.sheet));
-      rangeOf(area).activate();
+      const sheet = sheetOf(grid, area.sheet);
+      bookOf(grid).setActiveSheet(sheet);
+      selectCells(sheet, sheet.getRange(area.address));
     },
     watch: async (changed) => {
       const listener = grid.api.onCommandExecuted(({ id }) => {
         if (TOLD.has(id) && grid.api.getActiveWorkbook()) changed();
       });
-      return async () => listener.dispose();
+      let shown = bookOf(grid).getId();
+      const books = grid.injector
+        .get(IUniverInstanceService)
+        .getCurrentTypeOfUnit$<Workbook>(UniverInstanceType.UNIVER_SHEET);
+      const opened = books.subscribe((book) => {
+        if (!book || book.getUnitId() === shown) return;
+        shown = book.getUnitId();
+        changed();
+      });
+      return async () => {
+        listener.dispose();
+        opened.unsubscribe();
+      };
     },
     read: async (area) => cells(grid, sheetOf(grid, area.sheet), rangeOf(area)),
     inputs: async (area) => typed(sheetOf(grid, area.sheet), rangeOf(area)),
@@ -50,7 +63,7 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
     },
     addSheet: async (name) => addSheet(grid, name),
     removeSheet: async (name) => removeSheet(grid, name),
-    settled: () => settled(grid),
+    settled: () => grid.calculation.settled(),
     bytes: () => files.bytes(),
     insertSheets: (file) => insertSheets(grid, files, file),
     openBook: (file, name) => files.open(file, name),

@@ -1,0 +1,144 @@
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Cell } from "../../src/hosts/host";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+let desk: Desk;
+beforeAll(async () => {
+  all = await desks();
+});
+afterAll(() => all?.close());
+
+/** An invented bed of 25 cans, 5 across and 5 along. */
+const CANS = [
+  [20, 25, 130, 25, 20],
+  [22, 28, 32, 27, 121],
+  [24, 30, 34, 29, 23],
+  [22, 127, 31, 28, 20],
+  [19, 24, 29, 24, 18],
+];
+const METRES = [0.6, 1.8, 3, 4.2, 5.4];
+const flat = CANS.flat();
+const mean = flat.reduce((sum, can) => sum + can, 0) / flat.length;
+
+async function newAudit(): Promise<void> {
+  desk = await all.open();
+  desk.page.setDefaultTimeout(120_000);
+  const pane = desk.page.locator("#pane");
+  await pane.getByRole("tab", { name: "New audit" }).click();
+  await pane.getByRole("button", { name: "Open as a new workbook", exact: true }).click();
+  await pane.getByText("The audit is open as a workbook of its own.").waitFor();
+}
+
+/** Clicks into the grid, so that it has the keys, and selects a cell. */
+async function start(sheet: string, address: string): Promise<void> {
+  await desk.page.evaluate((area) => window.desk.host.select(area), { sheet, address });
+  await desk.page.mouse.click(700, 300);
+  await desk.page.evaluate((area) => window.desk.host.select(area), { sheet, address });
+}
+
+/** Types like a person with a quick hand: 60 to 100 ms a key, whatever the grid does meanwhile. */
+async function type(text: string, last: "Tab" | "Enter"): Promise<void> {
+  for (const key of [...text, last]) {
+    await desk.page.keyboard.press(key);
+    await desk.page.waitForTimeout(60 + ((text.length * 13) % 41));
+  }
+}
+
+const typeLines = async (lines: (number | string)[][]): Promise<void> => {
+  for (const line of lines) {
+    for (const [j, one] of line.entries()) await type(String(one), j < line.length - 1 ? "Tab" : "Enter");
+  }
+};
+
+/** Every value of every sheet. */
+const everything = (): Promise<[string, Cell[][]][]> =>
+  desk.page.evaluate(async () => {
+    const { host } = window.desk;
+    await host.settled();
+    const sheets = await host.sheets();
+    return Promise.all(
+      sheets.map(async (sheet): Promise<[string, Cell[][]]> => {
+        const used = await host.used(sheet);
+        return [sheet, used ? await host.read(used) : []];
+      }),
+    );
+  });
+
+const RATE = ((mean * 1000) / (Math.PI * 50 ** 2)) * 4; // mL in a mouth of 100 mm, in 15 min
+
+async function value(name: string): Promise<unknown> {
+  const area = (await desk.page.evaluate((asked) => window.desk.host.named(asked), name))!;
+  return (await desk.read(area.address, area.sheet))[0]![0];
+}
+
+describe("readings typed at the desk", { timeout: 240_000 }, () => {
+  beforeAll(newAudit);
+
+  test("each stands in its own cell however quickly they follow one another", async () => {
+    await start("Cans", "G6");
+    await typeLines(CANS);
+    expect(await desk.read("G6:K10", "Cans")).toEqual(CANS);
+    expect(await desk.page.evaluate(() => window.desk.host.selection())).toEqual({ sheet: "Cans", address: "G11" });
+  });
+
+  test("the results follow from them", async () => {
+    await desk.write("G5:K5", [METRES], "Cans");
+    await desk.write(
+      "F6:F10",
+      METRES.map((metres) => [metres]),
+      "Cans",
+    );
+    await start("Cans", "B4");
+    await typeLines([[100], [15]]); // Enter goes down from merged cells too
+    expect([await value("Can_Mouth_mm"), await value("Test_Minutes")]).toEqual([100, 15]);
+    expect(await value("Result_MAR")).toBeCloseTo(RATE, 9);
+    expect(await value("Result_SC_Can")).toBeCloseTo(mean / 18, 9);
+  });
+
+  test("what is typed while the grid calculates counts too", async () => {
+    const lines = CANS.map((line) => line.map((can) => can * 4));
+    await start("Cans", "G6");
+    for (const line of lines) {
+      await desk.write("B5", 15, "Cans");
+      await desk.page.waitForTimeout(600);
+      await typeLines([line]);
+    }
+    expect(await desk.read("G6:K10", "Cans")).toEqual(lines);
+    expect(await value("Result_MAR")).toBeCloseTo(4 * RATE, 8);
+    expect(await value("Result_SC_Can")).toBeCloseTo(mean / 18, 9);
+  });
+
+  test("a reading that breaks its rule is refused at once, in words, and the cell stays as it was", async () => {
+    await start("Cans", "G6");
+    await type("12 ml", "Tab");
+    await desk.page
+      .getByText("The mL in this can, 0 for a dry can, or x for a can that was not read.")
+      .first()
+      .waitFor();
+    await desk.page.getByRole("button", { name: /^OK$/i }).click();
+    expect(await desk.read("G6", "Cans")).toEqual([[80]]); // 4 · 20
+  });
+
+  test("the line above the grid names the workbook", async () => {
+    expect(await desk.page.textContent("#file")).toBe("Block audit.xlsx");
+  });
+
+  test("Tab goes to the next cell that may be filled in", async () => {
+    await start("Block", "B4");
+    await typeLines([["Hill", "L-7", "M-1"]]);
+    expect(await desk.read("B4:B6", "Block")).toEqual([["Hill"], ["L-7"], ["M-1"]]);
+  });
+
+  test("every value is what the saved file gives when it is opened again", async () => {
+    const before = await everything();
+    const opened = await desk.page.evaluate(async () => {
+      const bytes = await window.desk.host.bytes();
+      window.confirm = () => true;
+      return window.desk.host.openBook(bytes, "again.xlsx");
+    });
+    expect(opened).toBe(true);
+    expect(await everything()).toEqual(before);
+    expect(desk.complaints).toEqual([]);
+  });
+});
