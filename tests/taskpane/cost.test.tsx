@@ -79,7 +79,7 @@ describe("the step Cost", () => {
       "Plants lost–––",
       "Together1,230630 to 1,830820420 to 1,220410210 to 610",
     ]);
-    await page.shows("Not counted: labour: needs hours of 0 or more");
+    await page.shows("What is missing: labour: needs hours of 0 or more");
   });
 
   it("says when the change pays", async () => {

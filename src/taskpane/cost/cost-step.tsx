@@ -66,7 +66,7 @@ export function CostStep({ host, keep }: StepProps) {
           <YearBars found={found} title={textIn(found.Block_Name) || "This block"} />
         </div>
         <CostTable found={found} />
-        <p className="note">Not counted: {textIn(found.Cost_Missing)}</p>
+        <p className="note">What is missing: {textIn(found.Cost_Missing)}</p>
         <div className="actions">
           <Button onClick={place}>Place the picture at the selected cell</Button>
           <Button onClick={save}>Save as PNG</Button>

@@ -13,11 +13,11 @@ const LEAST_PX = 13;
 
 /** Told apart by colour (BrBG) and by the number in them. */
 const LOOKS = [
-  { fill: "#01665e", ink: PAPER },
+  { fill: "#003c30", ink: PAPER },
   { fill: "#80cdc1", ink: INK },
-  { fill: "#8c510a", ink: PAPER },
+  { fill: "#bf812d", ink: INK },
   { fill: "#f6e8c3", ink: INK },
-  { fill: "#dfc27d", ink: INK },
+  { fill: "#8c510a", ink: PAPER },
 ] as const;
 
 const SPANS: readonly Span[] = ["Now", "After"];

@@ -60,7 +60,6 @@ const LINES: readonly Amount[] = [
   {
     label: "Fertiliser in what drains",
     unit: "mg/L",
-    format: "#,##0.##",
     now: { name: "Fertiliser_mgL" },
     after: { name: "After_Fertiliser_mgL" },
     allowed: number(0, 1e6, "mg/L"),
@@ -69,7 +68,6 @@ const LINES: readonly Amount[] = [
   {
     label: "Work on this watering",
     unit: "h a year",
-    format: "#,##0.##",
     now: { name: "Labour_Hours" },
     after: { name: "After_Labour_Hours" },
     allowed: number(0, 8784, "h"),
@@ -78,7 +76,6 @@ const LINES: readonly Amount[] = [
   {
     label: "Plants lost or marked down",
     unit: "plants a year",
-    format: "#,##0.##",
     now: { name: "Plants_Lost" },
     after: { name: "After_Plants_Lost" },
     allowed: number(0, 1e9, "plants"),
@@ -88,8 +85,8 @@ const LINES: readonly Amount[] = [
 
 function cell(at: string, given: string | { name: string } | undefined, format: string): CellSpec[] {
   if (given === undefined) return [];
-  if (typeof given === "object") return [{ at, kind: "input", name: given.name, format }];
-  return [{ at, kind: "answer", formula: given, format }];
+  if (typeof given === "object") return [{ at, kind: "input", name: given.name, ...(format && { format }) }];
+  return [{ at, kind: "answer", formula: given, ...(format && { format }) }];
 }
 
 const rowOf = (index: number) => AMOUNTS + 1 + index;

@@ -7,8 +7,8 @@ import { UPGRADE_LINES } from "./cost-upgrade";
 import { LAST, WORKING_LINES } from "./cost-working";
 import { YEAR_AND_SAVING } from "./cost-year";
 
-/** Apart in grey print too: dark, pale, dark, pale, middle. */
-const COLOURS = ["#01665e", "#80cdc1", "#8c510a", "#f6e8c3", "#bf812d"] as const;
+/** Apart in grey print too: dark, pale, middle, paler, darker. */
+const COLOURS = ["#003c30", "#80cdc1", "#bf812d", "#f6e8c3", "#8c510a"] as const;
 
 const { cells, checks, heights } = joined(PRICES, AMOUNT_LINES, YEAR_AND_SAVING, UPGRADE_LINES, WORKING_LINES);
 

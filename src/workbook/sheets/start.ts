@@ -11,7 +11,7 @@ const STEPS = [
   ["Cans", "Set out 24 cans or more, edges and corners too. Run a timed test, read at once, type the readings."],
   ["Results", "Read the rate and the evenness, and follow what the data checks on Cans say."],
   ["Coverage", "Look where it is dry, find the cause at the heads, and write on Actions what will be done."],
-  ["Run time", "Say how much the pots need: this gives the minutes; Water and cost gives kL and money a year."],
+  ["Run time", "Say how much the pots need: this gives the minutes; Water and cost gives kL a year, Cost the money."],
   ["Report", "Print or save the report, and keep this workbook: it holds the raw readings."],
 ] as const;
 
