@@ -5,7 +5,7 @@ const time = (hours: number, minutes: number): number => (hours * 60 + minutes) 
 /** The invented nursery's pump, hours and eight blocks; block 7 is that of the example audit. */
 export const PROGRAM_EXAMPLE: Entries = {
   Program_Month: 7,
-  Pump_Flow_Lmin: 180,
+  Pump_Flow_Lmin: 200,
   Change_Over_s: 30,
   Controller_Step_min: 1,
   Day_Limit_kL: 90,
@@ -13,7 +13,7 @@ export const PROGRAM_EXAMPLE: Entries = {
   Tank_Refill_Lmin: 60,
   Program_Windows: [
     [time(20, 0), time(23, 0)],
-    [time(3, 0), time(5, 0)],
+    [time(3, 0), time(4, 30)],
   ],
   Program_Apart: [["block 1", "block 2"]],
   Program_Blocks: [

@@ -39,10 +39,11 @@ function nearRun(ask: Ask, hear: (said: Said) => void): Run {
   let stopped = false;
   const run = async () => {
     for (const said of nightWork(ask)) {
+      if (said.kind === "failed") throw new Error(said.message);
+      if (said.kind === "done") return true;
+      hear(said);
       await pause();
       if (stopped) return false;
-      if (said.kind === "failed") throw new Error(said.message);
-      if (said.kind !== "done") hear(said);
     }
     return true;
   };

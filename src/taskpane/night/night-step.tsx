@@ -97,7 +97,7 @@ export function NightStep({ host, keep }: StepProps) {
             sofar ? `Best so far finishes at ${clock(Math.ceil(sofar.finish))}; still looking` : "Looking for an order"
           }
         >
-          <ProgressBar value={(sofar?.placed ?? 0) / EFFORT} />
+          <ProgressBar value={Math.min(1, (sofar?.placed ?? 0) / EFFORT)} />
         </Field>
       )}
       <Failure words={problem} />

@@ -16,4 +16,5 @@ export const ofBlocks = (letter: string): string => `$${letter}$${FIRST_BLOCK}:$
 export const ofWindows = (letter: string): string => `$${letter}$${FIRST_WINDOW}:$${letter}$${LAST_WINDOW}`;
 
 /** `C30` holds a quantity that core takes. */
-export const isPositive = (cell: string): string => `IF(COUNT(${cell})=1,AND(${cell}>=1E-9,${cell}<=1E9),FALSE)`;
+export const isPositive = (cell: string): string =>
+  `IF(COUNT(${cell})=1,AND(${cell}>=1/1000000000,${cell}<=1000000000),FALSE)`;

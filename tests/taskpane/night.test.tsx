@@ -1,0 +1,210 @@
+// @vitest-environment jsdom
+
+import axe from "axe-core";
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { verifyNight } from "../../src/core/program/verify-night";
+import type { Input } from "../../src/hosts/host";
+import { readStartTimes } from "../../src/taskpane/night/start-times";
+import { Pane } from "../../src/taskpane/pane";
+import { programOf } from "../../src/workbook/program-entries";
+import { readProgramSheet } from "../../src/workbook/program-sheet";
+import { screen } from "../support/screen";
+import { cellOf, nightBook, PLACES, SMALL } from "./night-book";
+
+vi.mock("../../src/taskpane/map/png", () => ({
+  pngOf: async (svg: SVGSVGElement) => ({
+    bytes: new Uint8Array([1, 2, 3]),
+    width: svg.viewBox?.baseVal?.width ?? 480,
+    height: 200,
+  }),
+}));
+
+let page: Awaited<ReturnType<typeof screen>>;
+afterEach(() => page.close());
+
+async function open(entries: Record<string, Input[][]> = SMALL) {
+  const host = nightBook(entries);
+  page = await screen(<Pane host={host} functions={[]} />);
+  await page.step("Night");
+  await page.shows("Fit the night");
+  return host;
+}
+const JANUARY = { ...SMALL, Program_Month: [[1]] };
+/** The sheet's lines as block, pulse, minute and minutes. */
+async function lines(host: Awaited<ReturnType<typeof open>>) {
+  const cells = await host.read(PLACES.Start_Times!);
+  return cells
+    .filter(([block]) => block !== null)
+    .map(([block, pulse, start, minutes]) => [block, pulse, Math.round(Number(start) * 1440), minutes]);
+}
+
+describe("a night in the pane", () => {
+  it("says what it goes by, fits, meets the bound and is checked by separate code", async () => {
+    await open();
+    await page.shows("July: 3 blocks, pump 200 L/min, 20:00–22:00");
+    await page.press("Fit the night");
+    // 20 + 40 + 30 min at half the pump's flow: 45 min of work, but Bed 2 takes 20 + 10 + 20 = 50 min from 20:00
+    await page.shows("It fits: finished at 20:50, 1 h 10 min before the hours end.");
+    await page.shows("No order can finish earlier: 20:50 is the proven lower bound.");
+    await page.shows("Checked by separate code: every pulse, rest, window, pair, flow and litre keeps its rule.");
+    expect(page.place.querySelector(".picture svg")!.getAttribute("aria-label")).toBe(
+      "Start times of a July night: 3 blocks, 4 pulses. It fits: finished at 20:50, 1 h 10 min before the hours end.",
+    );
+    const titles = [...page.place.querySelectorAll(".picture title")].map(({ textContent }) => textContent);
+    expect(titles).toContain("Bed 2, pulse 2: 20:30 to 20:50");
+  });
+
+  it("writes the start times, which read back keep every rule; Undo takes them out", async () => {
+    const host = await open();
+    await page.press("Fit the night");
+    await page.press("Write the start times");
+    await page.shows("4 start times stand in the sheet Start times. To print: open that sheet, print, page 1 only.");
+    expect((await lines(host)).slice().sort()).toEqual(
+      expect.arrayContaining([
+        ["Bed 2", 1, 1200, 20],
+        ["Bed 2", 2, 1230, 20],
+      ]),
+    );
+    expect((await lines(host)).map(([block]) => block)).toContain("=Bed 3");
+    const { program } = programOf((await readProgramSheet(host))!);
+    const { schedule, wrong } = await readStartTimes(host, program!);
+    expect([wrong, verifyNight(program!, schedule)]).toEqual([[], []]);
+    await page.press("Check the start times in the sheet");
+    await page.shows("4 start times keep every rule of the Program as it is now");
+    await page.press("Undo");
+    await page.shows("as before the start times");
+    expect(await lines(host)).toEqual([]);
+  });
+
+  it("asks before it writes over lines that are there", async () => {
+    const host = await open({ ...SMALL, Start_Times: [["Bed 1", 1, 0.9, 5]] });
+    await page.press("Fit the night");
+    await page.press("Write the start times");
+    await page.shows("The sheet Start times holds 1 lines. Write over them? Undo brings them back.");
+    await page.press("Keep them");
+    expect(await lines(host)).toEqual([["Bed 1", 1, 1296, 5]]);
+    await page.press("Write the start times");
+    await page.press("Write over them");
+    await page.shows("4 start times stand in the sheet");
+    expect(await lines(host)).toHaveLength(4);
+  });
+
+  it("sees what was changed by hand in the sheet, and a Program that was changed since", async () => {
+    const host = await open();
+    await page.press("Fit the night");
+    await page.press("Write the start times");
+    await page.shows("4 start times stand");
+    await host.type(cellOf("Start_Times", 0, 3), [[7]]);
+    await host.type(cellOf("Start_Times", 3, 2), [["late"]]);
+    await page.press("Check the start times in the sheet");
+    await page.shows("must hold a block, a pulse, a start and minutes");
+    await page.shows("rules are broken:");
+    await host.type(cellOf("Program_Blocks", 0, 5), [[25]]);
+    await page.shows("The Program was changed since this night was fitted: fit it again.");
+  });
+
+  it("saves the table for the controller, with nothing that a program takes for a formula", async () => {
+    const host = await open();
+    await page.press("Fit the night");
+    await page.press("Save as .csv");
+    await page.shows("start times.csv is kept in memory.");
+    const text = new TextDecoder().decode(host.delivered[0]!.file);
+    expect(text.split("\r\n")[0]).toBe("Block,Pulse,Start,End,Minutes,Flow [L/min]");
+    expect(text).toContain("Bed 2,2,20:30,20:50,20,100");
+    expect(text).toMatch(/^'=Bed 3,1,20:\d\d,2\d:\d\d,30,100$/m);
+  });
+
+  it("places the picture with its words at the selected cell; Undo takes it out", async () => {
+    const host = await open();
+    await page.press("Fit the night");
+    await page.press("Place the picture at the selected cell");
+    await page.shows("The picture stands at");
+    const [picture] = await host.pictures("Demand");
+    expect(picture!.alternative).toMatch(/^Start times of a July night: 3 blocks, 4 pulses\. It fits/);
+    await page.press("Undo");
+    await page.shows("The picture is taken out");
+    expect(await host.pictures("Demand")).toEqual([]);
+  });
+
+  it("says by how much it does not fit, and the changes that would do", async () => {
+    await open({ ...JANUARY, Program_Windows: [[20 / 24, 21 / 24]] });
+    await page.press("Fit the night");
+    // Bed 3 alone takes 90 min in the 60 min that there are
+    await page.shows("It does not fit: 30 min past the end of the hours. No order of the blocks can fit.");
+    await page.shows("The last hours end 30 min later, at 21:30");
+    await page.shows("=Bed 3 watered at another time, or from elsewhere");
+    await page.shows("Each of them alone is enough.");
+  });
+
+  it("says what flow and what water are lacking", async () => {
+    await open({ ...SMALL, Pump_Flow_Lmin: [[80]] });
+    await page.press("Fit the night");
+    await page.shows("It does not fit: 20 L/min more for the largest block than the pump gives.");
+    await page.close();
+    await open({ ...SMALL, Day_Limit_kL: [[8]] });
+    await page.press("Fit the night");
+    // 90 min at 100 L/min
+    await page.shows("It does not fit: 1,000 L more than the day's limit or the tank has.");
+    await page.shows("A limit of the day of 9 kL (now 8 kL)");
+  });
+
+  it("fits the twelve months, and says why one has none", async () => {
+    const depths = Array.from({ length: 12 }, (_, month): Input[] => [
+      month === 0 ? 150 : month === 2 ? "needs pot tops" : 30,
+    ]);
+    await open({ ...SMALL, Demand_Depths: depths });
+    await page.press("Fit all months");
+    await page.shows("December");
+    const rows = page.text("tbody tr");
+    // January: Bed 3 alone takes 150 min in 120
+    expect(rows[0]).toBe("January✗ does not fit30 min past the end of the hours");
+    expect(rows[1]).toBe("February✓ fitsfinished at 20:50");
+    expect(rows[2]).toMatch(/^Marchneeds the depth of ferns in March \(Demand!\w+: needs pot tops\) for =Bed 3 in /);
+    expect(rows).toHaveLength(12);
+  });
+
+  it("refuses what is typed wrong, with the cell, and fits again once it is mended", async () => {
+    const host = await open({ ...SMALL, Program_Blocks: [["Bed 1", "", -3, 60, 1, 20]] });
+    const { sheet, address } = cellOf("Program_Blocks", 0, 2);
+    await page.shows(`area must be more than 0 m², got -3 in ${sheet}!${address}`);
+    await page.press("Fit the night");
+    expect(page.place.querySelector(".picture")).toBeNull();
+    await host.type(cellOf("Program_Blocks", 0, 2), [[100]]);
+    await page.shows("July: 1 block");
+    await page.press("Fit the night");
+    await page.shows("It fits: finished at 20:20");
+  });
+
+  it("names what is missing and fits the others", async () => {
+    const host = await open({
+      ...SMALL,
+      Program_Blocks: [
+        ["Bed 1", "", 100, 60, 1, 20],
+        ["Bed 2", "", 100, 60],
+      ],
+    });
+    await page.shows("Left out of the night until filled in:");
+    await page.shows(
+      `needs a depth or a group, a multiplier for Bed 2 in Program!${cellOf("Program_Blocks", 1, 0).address}`,
+    );
+    await page.press("Fit the night");
+    await page.shows("It fits: finished at 20:20");
+    expect(host.delivered).toEqual([]);
+  });
+
+  it("is accessible with a night that does not fit in sight", async () => {
+    await open(JANUARY);
+    await page.press("Fit the night");
+    await page.shows("proven lower bound");
+    const { violations } = await axe.run(page.place, { rules: { "color-contrast": { enabled: false } } });
+    expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+  });
+
+  it("offers the nursery plan where there is none", async () => {
+    const host = nightBook({});
+    await host.removeSheet("Program");
+    page = await screen(<Pane host={host} functions={[]} />);
+    await page.step("Night");
+    await page.shows("Add the nursery plan sheets to this workbook");
+  });
+});
