@@ -147,7 +147,7 @@ function retestOf(row: number): string {
 
 /** What stands beside the lines. */
 export const REGISTER_ANSWERS: readonly RegisterAnswer[] = [
-  { id: "line", heading: "This line", width: 28, align: "left", formula: lineCheck },
+  { id: "line", heading: "This line", width: 38, align: "left", formula: lineCheck },
   {
     id: "earlier",
     heading: "Earlier audit of this block",
@@ -155,7 +155,7 @@ export const REGISTER_ANSWERS: readonly RegisterAnswer[] = [
     format: "yyyy-mm-dd",
     formula: (row) => counts(row, `IF(${answer("w.earlierLine", row)}=0,"",${answer("w.earlierDay", row)})`),
   },
-  { id: "basis", heading: "Can it be compared with that one?", width: 44, align: "left", formula: basisOf },
+  { id: "basis", heading: "Can it be compared with that one?", width: 54, align: "left", formula: basisOf },
   ...(
     [
       ["mar", "MAR, change [mm/h]", "+0.0;-0.0;0.0"],
@@ -215,7 +215,7 @@ export const REGISTER_ANSWERS: readonly RegisterAnswer[] = [
       );
     },
   },
-  { id: "retest", heading: "Re-test", width: 34, align: "left", formula: retestOf },
+  { id: "retest", heading: "Re-test", width: 40, align: "left", formula: retestOf },
 ];
 
 const lastDay = (row: number, condition: string) => `SUMPRODUCT(MAX(${sameKey(row)}*${condition}*${all("w.day")}))`;

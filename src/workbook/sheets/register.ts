@@ -144,7 +144,7 @@ export const REGISTER: SheetSpec = {
     ...Object.keys(REGISTER_WORKING).map(() => 11),
     22,
   ],
-  heights: { 2: 32, [SETTINGS]: 20, [HEADINGS]: 46, [TREND.headings]: 46, [TREND.choice + 1]: 28 },
+  heights: { 2: 32, [SETTINGS]: 20, [HEADINGS]: 50, [TREND.headings]: 50, [TREND.choice + 1]: 28 },
   cells: [
     { at: "A1:F1", kind: "title", value: "Register of audits" },
     {
@@ -195,5 +195,5 @@ export const REGISTER: SheetSpec = {
   frozenRows: HEADINGS,
   frozenColumns: 3,
   pagesAcross: 2,
-  pageEnds: [FIRST_LINE + REGISTER_LINES / 2 - 1, LAST_LINE],
+  pageEnds: [LAST_LINE],
 };
