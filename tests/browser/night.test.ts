@@ -1,0 +1,65 @@
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { verifyNight } from "../../src/core/program/verify-night";
+import type { Host } from "../../src/hosts/host";
+import { readStartTimes } from "../../src/taskpane/night/start-times";
+import { programOf } from "../../src/workbook/program-entries";
+import { readProgramSheet } from "../../src/workbook/program-sheet";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+let desk: Desk;
+beforeAll(async () => {
+  all = await desks();
+  desk = await all.open();
+  await desk.page.getByRole("tab", { name: "Night" }).click();
+  await pane().getByRole("button", { name: "Open the example" }).click();
+  await pane().getByText("July: 8 blocks").waitFor();
+});
+afterAll(() => all?.close());
+
+const pane = () => desk.page.locator("#pane");
+const press = (name: string) => pane().getByRole("button", { name, exact: true }).click();
+/** The desk's own host, as far as reading goes. */
+const reader = (): Host =>
+  ({
+    named: (name: string) => desk.page.evaluate((asked) => window.desk.host.named(asked), name),
+    read: (area: { sheet: string; address: string }) => desk.read(area.address, area.sheet),
+  }) as Host;
+
+describe("a night in a browser", () => {
+  test("the worker fits the July night of the example, and its start times keep every rule in the sheet", async () => {
+    await press("Fit the night");
+    await pane().getByText("It fits: finished at").waitFor();
+    await press("Write the start times");
+    await pane().getByText("start times stand in the sheet Start times").waitFor();
+    const { program } = programOf((await readProgramSheet(reader()))!);
+    const { schedule, wrong } = await readStartTimes(reader(), program!);
+    expect(schedule).toHaveLength(10);
+    expect([wrong, verifyNight(program!, schedule)]).toEqual([[], []]);
+    await expect
+      .poll(async () => (await desk.read("A4", "Start times"))[0]![0], { timeout: 30_000 })
+      .toMatch(/^These start times belong to the Program/);
+    expect(await desk.read("I6:I16", "Start times")).toEqual([...Array(10).fill(["ok"]), [""]]);
+  });
+
+  test("the picture stands in the workbook with its words", async () => {
+    await press("Place the picture at the selected cell");
+    await pane().getByText("The picture stands at").waitFor();
+    const pictures = await desk.page.evaluate(() => window.desk.host.pictures("Nursery"));
+    expect(pictures[0]!.alternative).toMatch(/^Start times of a July night: 8 blocks, 10 pulses/);
+  });
+
+  test("a Program of January no longer has these start times, and does not fit", async () => {
+    await desk.write("C4", 1, "Program");
+    await pane().getByText("The Program was changed since this night was fitted").waitFor();
+    await expect
+      .poll(async () => (await desk.read("A4", "Start times"))[0]![0], { timeout: 30_000 })
+      .toMatch(/^The Program is not the one that was fitted/);
+    await press("Fit the night");
+    await pane().getByText("It does not fit: 20 min past the end of the hours.").waitFor();
+    await pane().getByText("The last hours end 20 min later, at 04:50").waitFor();
+    await pane().getByRole("button", { name: "Stop" }).click();
+    await pane().getByText("Stopped: not all changes were tried.").waitFor();
+    expect(desk.complaints).toEqual([]);
+  });
+});
