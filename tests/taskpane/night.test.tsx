@@ -80,11 +80,11 @@ describe("a night in the pane", () => {
     const host = await open({ ...SMALL, Start_Times: [["Bed 1", 1, 0.9, 5]] });
     await page.press("Fit the night");
     await page.press("Write the start times");
-    await page.shows("The sheet Start times holds 1 lines. Write over them? Undo brings them back.");
-    await page.press("Keep them");
+    await page.shows("The sheet Start times holds a line. Write over what stands there? Undo brings it back.");
+    await page.press("Keep it");
     expect(await lines(host)).toEqual([["Bed 1", 1, 1296, 5]]);
     await page.press("Write the start times");
-    await page.press("Write over them");
+    await page.press("Write over it");
     await page.shows("4 start times stand in the sheet");
     expect(await lines(host)).toHaveLength(4);
   });

@@ -59,9 +59,9 @@ export function NightResult({
       const there = await linesThere(host);
       if (there === 0) return put();
       return {
-        text: `The sheet Start times holds ${there} lines. Write over them? Undo brings them back.`,
-        yes: "Write over them",
-        no: "Keep them",
+        text: `The sheet Start times holds ${there === 1 ? "a line" : `${there} lines`}. Write over what stands there? Undo brings it back.`,
+        yes: "Write over it",
+        no: "Keep it",
         doing: "Writing the start times",
         act: put,
       };
