@@ -26,13 +26,12 @@ const DARK: typeof LIGHT = {
 };
 const WIDTH = 480;
 const LEFT = 92;
-const RIGHT = WIDTH - 12;
+const RIGHT = WIDTH - 78;
 const FLOW = { top: 22, bottom: 92 };
 const ROWS_FROM = 112;
 const ROW = 20;
 const BAR = 12;
 const LONGEST_NAME = 14;
-const LABEL_PX = 70;
 const STEPS_MIN = [30, 60, 120, 180, 240];
 const MOST_MARKS = 8;
 
@@ -119,7 +118,6 @@ export function NightChart({ program, schedule, words, dark }: Given) {
         const first = runs[0]!.start;
         const last = Math.max(...runs.map(({ start, minutes }) => start + minutes));
         const top = ROWS_FROM + index * ROW;
-        const outside = x(last) + LABEL_PX > RIGHT;
         return (
           <g key={block.name}>
             <path d={`M0,${top}H${WIDTH}`} stroke={colours.faint} strokeWidth="0.6" />
@@ -143,12 +141,7 @@ export function NightChart({ program, schedule, words, dark }: Given) {
                 </rect>
               );
             })}
-            <text
-              x={outside ? x(first) - 4 : x(last) + 4}
-              y={top + 14}
-              textAnchor={outside ? "end" : "start"}
-              fill={colours.ink}
-            >
+            <text x={RIGHT + 6} y={top + 14} fill={colours.ink}>
               {`${clock(first)}–${clock(last)}`}
             </text>
           </g>
