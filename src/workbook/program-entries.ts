@@ -1,9 +1,9 @@
 import { positive, within, zeroOrMore } from "../core/checks";
 import { InputError } from "../core/errors";
-import { jobs } from "../core/program/jobs";
-import type { Block, Program, Window } from "../core/program/program";
+import type { Program, Window } from "../core/program/program";
 import { spans } from "../core/program/spans";
-import { MONTHS } from "./months";
+import { blocksOf } from "./program-block-entries";
+import { isBlank, nameIn, Reading } from "./program-reading";
 import type { ProgramSheet, Stated } from "./program-sheet";
 
 /** A program as the sheet states it. */
@@ -21,33 +21,6 @@ export interface StatedProgram {
 const LITRES_A_KL = 1000;
 const MINUTES = 60;
 const MINUTES_A_DAY = 1440;
-
-/** Collects what is wrong and what is missing while cells are read. */
-class Reading {
-  readonly wrong: string[] = [];
-  readonly missing: string[] = [];
-
-  /** What `work` makes of a cell, undefined where it refuses. */
-  of<Value>(place: string, work: () => Value): Value | undefined {
-    try {
-      return work();
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      this.wrong.push(error.at(place).message);
-      return undefined;
-    }
-  }
-
-  optional(cell: Stated, read: (value: unknown) => number): number | undefined {
-    return cell.value === null ? undefined : this.of(cell.place, () => read(plain(cell)));
-  }
-}
-
-/** A cell's value for a check; an error value is one that no rule takes. */
-const plain = ({ value }: Stated): unknown => (typeof value === "object" && value ? value.error : value);
-const nameIn = ({ value }: Stated): string =>
-  value === null ? "" : typeof value === "object" ? value.error : String(value).trim().replace(/ +/g, " ");
-const isBlank = (cells: readonly Stated[]) => cells.every(({ value }) => value === null);
 
 /** The program of a month, by default the one that is typed. */
 export function programOf(sheet: ProgramSheet, ofMonth?: number): StatedProgram {
@@ -116,94 +89,6 @@ function minutesOf(parameter: string, value: unknown): number {
     throw new InputError(parameter, "be a time of day from 0:00 to 24:00", value);
   }
   return Math.round(value * MINUTES_A_DAY);
-}
-
-function blocksOf(sheet: ProgramSheet, month: number | null, reading: Reading) {
-  const names = new Set<string>();
-  const blocks = sheet.blocks.flatMap((line) => {
-    if (isBlank(line)) return [];
-    const name = nameIn(line[0]!);
-    if (name !== "" && names.has(name.toLowerCase())) {
-      reading.of(line[0]!.place, () => {
-        throw new InputError("name", "be one that no other block has", name);
-      });
-      return [];
-    }
-    names.add(name.toLowerCase());
-    const block = blockOf(sheet, line, month, reading);
-    if (!block) return [];
-    const place = `${line[0]!.place}:${line.at(-1)!.place.split("!").pop()}`;
-    reading.of(place, () => jobs({ blocks: [block], pump: 1, windows: [] }));
-    return [block];
-  });
-  return { blocks, names };
-}
-
-function blockOf(sheet: ProgramSheet, line: Stated[], month: number | null, reading: Reading): Block | undefined {
-  const [name, , area, rate, multiplier, , takeUp, rest, flow] = line as [
-    Stated,
-    Stated,
-    Stated,
-    Stated,
-    Stated,
-    Stated,
-    Stated,
-    Stated,
-    Stated,
-  ];
-  const before = reading.wrong.length;
-  const lacking: string[] = [];
-  const found = {
-    area: reading.optional(area, (value) => positive("area", value, "m²")),
-    rate: reading.optional(rate, (value) => positive("MAR", value, "mm/h")),
-    multiplier: reading.optional(multiplier, (value) => positive("multiplier", value, "")),
-    takeUp: reading.optional(takeUp, (value) => positive("take-up", value, "mm")),
-    rest: reading.optional(rest, (value) => zeroOrMore("rest", value, "min")),
-    flow: reading.optional(flow, (value) => positive("flow", value, "L/min")),
-  };
-  const depth = depthOf(sheet, line, month, reading, lacking);
-  if (name.value === null) lacking.push("a name");
-  if (rate.value === null) lacking.push("MAR");
-  if (multiplier.value === null) lacking.push("a multiplier");
-  if (area.value === null && flow.value === null) lacking.push("an area or a flow");
-  if (lacking.length > 0)
-    reading.missing.push(`${lacking.join(", ")} for ${nameIn(name) || "a block"} in ${name.place}`);
-  if (reading.wrong.length > before || lacking.length > 0) return undefined;
-  return {
-    name: nameIn(name),
-    area: found.area ?? (60 * found.flow!) / found.rate!,
-    rate: found.rate!,
-    multiplier: found.multiplier!,
-    depth: depth!,
-    ...(found.takeUp !== undefined && { takeUp: found.takeUp }),
-    ...(found.rest !== undefined && { rest: found.rest }),
-    ...(found.flow !== undefined && { flow: found.flow * MINUTES }),
-  };
-}
-
-/** The typed depth, else that of the group in the month. */
-function depthOf(sheet: ProgramSheet, line: Stated[], month: number | null, reading: Reading, lacking: string[]) {
-  const [group, typed] = [line[1]!, line[5]!];
-  if (typed.value !== null) return reading.optional(typed, (value) => zeroOrMore("depth", value, "mm"));
-  if (group.value === null) {
-    lacking.push("a depth or a group");
-    return undefined;
-  }
-  const column = sheet.groups[0]!.findIndex((one) => one.value !== null && nameIn(one) === nameIn(group));
-  if (column < 0) {
-    return reading.of(group.place, () => {
-      throw new InputError("group", "be one that Demand has", nameIn(group));
-    });
-  }
-  if (month === null) {
-    lacking.push(`the month (${sheet.month.place})`);
-    return undefined;
-  }
-  const answer = sheet.depths[month - 1]![column]!;
-  if (typeof answer.value === "number") return reading.of(answer.place, () => zeroOrMore("depth", answer.value, "mm"));
-  const said = nameIn(answer);
-  lacking.push(`the depth of ${nameIn(group)} in ${MONTHS[month - 1]} (${answer.place}${said ? `: ${said}` : ""})`);
-  return undefined;
 }
 
 function pairsOf(sheet: ProgramSheet, names: ReadonlySet<string>, reading: Reading): [string, string][] {

@@ -1,0 +1,30 @@
+import { InputError } from "../core/errors";
+import type { Stated } from "./program-sheet";
+
+/** Collects what is wrong and what is missing while cells are read. */
+export class Reading {
+  readonly wrong: string[] = [];
+  readonly missing: string[] = [];
+
+  /** What `work` makes of a cell, undefined where it refuses. */
+  of<Value>(place: string, work: () => Value): Value | undefined {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      this.wrong.push(error.at(place).message);
+      return undefined;
+    }
+  }
+
+  optional(cell: Stated, read: (value: unknown) => number): number | undefined {
+    return cell.value === null ? undefined : this.of(cell.place, () => read(plain(cell)));
+  }
+}
+
+/** A cell's value for a check; an error value is one that no rule takes. */
+const plain = ({ value }: Stated): unknown => (typeof value === "object" && value ? value.error : value);
+/** A name as it is compared: blanks at its ends and doubled ones do not count. */
+export const nameIn = ({ value }: Stated): string =>
+  value === null ? "" : typeof value === "object" ? value.error : String(value).trim().replace(/ +/g, " ");
+export const isBlank = (cells: readonly Stated[]) => cells.every(({ value }) => value === null);
