@@ -114,16 +114,17 @@ const announce = (text) => ({
   apply(compiler) {
     let said = false;
     compiler.hooks.done.tap("announce", (stats) => {
-      const { port = PORT } = compiler.options.devServer ?? {};
-      if (!said && !stats.hasErrors()) setImmediate(() => console.log(text.replace(`:${PORT}/`, `:${port}/`)));
+      if (!said && !stats.hasErrors()) setImmediate(() => console.log(text));
       said ||= !stats.hasErrors();
     });
   },
 });
 
+const askedPort = () => Number(/ --port[ =](\d+)/.exec(process.argv.join(" "))?.[1] ?? PORT);
+
 /** Ends in one line where the port that the desk is asked for is taken. */
 async function freePort() {
-  const port = Number(/ --port[ =](\d+)/.exec(process.argv.join(" "))?.[1] ?? PORT);
+  const port = askedPort();
   await new Promise((free) => {
     const trial = createServer();
     trial.once("error", ({ code }) => {
@@ -146,7 +147,7 @@ const desk = async (url) => ({
     new CopyPlugin({ patterns: [assets, templates] }),
     page("src/desk/index.html", ["desk"]),
     await helpPage(),
-    ...(url ? [helpAddresses(url)] : [announce(`The desk is ready: http://localhost:${PORT}/`)]),
+    ...(url ? [helpAddresses(url)] : [announce(`The desk is ready: http://localhost:${askedPort()}/`)]),
   ],
   ...(url ? {} : { devServer: server }),
 });
