@@ -1,11 +1,11 @@
 /** Native twin of the gap rule of layouts: equal gaps, at most 5 % wider than the spacing asked for. */
 function gaps(size: string, spacing: string): string {
-  return `MAX(1,ROUNDUP(${size}/(1.05*${spacing})-1E-9,0))`;
+  return `MAX(1,ROUNDUP(${size}/(1.05*${spacing})-1/10^9,0))`;
 }
 
 /** How many heads stand before a place along one side of the bed, for heads on the border or half a gap inside. */
 function headsBefore(place: string, size: string, spacing: string, inset: boolean): string {
-  return `MAX(0,ROUNDUP(${place}*${gaps(size, spacing)}/${size}-${inset ? "0.5" : "0"}-1E-9,0))`;
+  return `MAX(0,ROUNDUP(${place}*${gaps(size, spacing)}/${size}-${inset ? "0.5" : "0"}-1/10^9,0))`;
 }
 
 /** The strip of a column or row of cans, and the side of the bed that it is on. */

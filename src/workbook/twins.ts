@@ -27,7 +27,7 @@ const lowQuarterMean = (r: string) =>
 const ofDriestCan = (r: string) => `AVERAGE(${r})/MIN(${r})`;
 const ofLowQuarter = (r: string) => `AVERAGE(${r})/(${lowQuarterMean(r)})`;
 const ofShare = (r: string, share: string) =>
-  `AVERAGE(${r})/LARGE(${r},MAX(1,ROUNDUP(${operand(share)}*COUNT(${r})-1E-9,0)))`;
+  `AVERAGE(${r})/LARGE(${r},MAX(1,ROUNDUP(${operand(share)}*COUNT(${r})-1/10^9,0)))`;
 
 /** The multiplier that a literal basis names; null where the basis is no literal, or none that is known. */
 function multiplier(r: string, basis = ""): string | null {

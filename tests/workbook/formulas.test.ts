@@ -61,6 +61,16 @@ describe.each([
     expect(unknown).toEqual([]);
   });
 
+  it.each(written)(
+    "on $name write small numbers as quotients, since the desk's grid reads 1E-9 as a text",
+    ({ cells, others }) => {
+      const small = [...cells, ...others].flatMap((one) =>
+        values(one, tokenTypes.NUMBER).filter((number) => String(Number(number)).includes("e")),
+      );
+      expect(small).toEqual([]);
+    },
+  );
+
   it.each(written)("on $name reach other sheets only where those name their cells", ({ cells, others }) => {
     const astray = [...cells, ...others].flatMap((one) =>
       values(one, tokenTypes.REF_RANGE).filter((range) => range.includes("!") && !placesFrom(range).every(isNamed)),

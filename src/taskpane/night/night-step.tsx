@@ -1,54 +1,31 @@
 import { Button, Field, ProgressBar } from "@fluentui/react-components";
-import { useEffect, useId, useRef, useState } from "react";
+import { useId, useRef, useState } from "react";
 import { clock } from "../../core/program/clock";
 import { EFFORT, type Night } from "../../core/program/fit-night";
+import type { Host } from "../../hosts/host";
 import { MONTHS } from "../../workbook/months";
 import { programOf, type StatedProgram } from "../../workbook/program-entries";
 import { readProgramSheet } from "../../workbook/program-sheet";
 import { Failure } from "../failure";
-import { latest } from "../latest";
 import { NurseryPlan } from "../nursery-plan";
 import type { StepProps } from "../step";
-import { words } from "../words";
+import { useWatched } from "../use-watched";
 import { CheckSection } from "./check-section";
 import { MonthsSection } from "./months-section";
 import { type Fitted, NightResult } from "./night-result";
 import { useRun } from "./use-run";
 
-/** Follows the sheets: what they state now; null while there are none, undefined until they were read once. */
-function useStated(host: StepProps["host"]) {
-  const [stated, setStated] = useState<StatedProgram | null | undefined>(undefined);
-  const [failure, setFailure] = useState("");
-  useEffect(() => {
-    const read = async () => {
-      const sheet = await readProgramSheet(host);
-      return sheet && programOf(sheet);
-    };
-    const line = latest(
-      read,
-      (now) => {
-        setStated(now);
-        setFailure("");
-      },
-      (reason) => setFailure(words(reason)),
-    );
-    const watching = host.watch(line.ask);
-    line.ask();
-    return () => {
-      line.stop();
-      watching.then(
-        (stop) => stop(),
-        () => {},
-      );
-    };
-  }, [host]);
-  return { stated, failure };
-}
+/** What the sheets state now; the program is null where the workbook has no such sheets. */
+const readStated = async (host: Host): Promise<{ stated: StatedProgram | null }> => {
+  const sheet = await readProgramSheet(host);
+  return { stated: sheet && programOf(sheet) };
+};
 
 /** Start times of a night for the blocks that share a pump. */
 export function NightStep({ host, keep }: StepProps) {
   const id = useId();
-  const { stated, failure } = useStated(host);
+  const { found, failure } = useWatched(host, readStated);
+  const stated = found?.stated;
   const [fitted, setFitted] = useState<Fitted | null>(null);
   const [sofar, setSofar] = useState<Night | null>(null);
   const best = useRef<Night | null>(null);

@@ -19,7 +19,7 @@ const alike = (cans: string, heads: string, times: number) =>
   `IF(COUNT(${cans},${heads})=2,ABS(${cans}-${times}*${heads})<=0.05*${times}*${heads},FALSE)`;
 const near = (times: number) =>
   `OR(${alike("Can_Spacing_m", "Head_Spacing_m", times)},${alike("Can_Row_Spacing_m", "Row_Spacing_m", times)})`;
-const far = (gap: string) => `IF(ISNUMBER(${gap}),${gap}>${EDGE}+1E-9,FALSE)`;
+const far = (gap: string) => `IF(ISNUMBER(${gap}),${gap}>${EDGE}+1/10^9,FALSE)`;
 const SIDES = ["Left", "Right", "Top", "Bottom"] as const;
 const farSides = SIDES.map((side) => `IF(${far(`Gap_${side}_m`)}," ${side.toLowerCase()}","")`).join("&");
 const ratio = "Used_MAR*Block_Area_m2/Bed_Flow_Lh";

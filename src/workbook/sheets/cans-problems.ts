@@ -44,7 +44,7 @@ const falling = (before: string, after: string) => `ISNUMBER(${before})*ISNUMBER
 const counted = (count: string, noun: string) => `${count}&IF(${count}=1," ${noun}"," ${noun}s")`;
 const unplaced = (counts: string, positions: string) => `SUMPRODUCT((${counts}<>"")*(1-ISNUMBER(${positions})))`;
 const beyond = (positions: string, side: string) =>
-  `AND(ISNUMBER(${side}),COUNT(${positions})>0,MAX(${positions})>N(${side})+1E-9)`;
+  `AND(ISNUMBER(${side}),COUNT(${positions})>0,MAX(${positions})>N(${side})+1/10^9)`;
 
 /** What is wrong with the positions, in words; "" where nothing is. */
 export const POSITIONS_PROBLEM = cases(

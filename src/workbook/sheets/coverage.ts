@@ -84,7 +84,7 @@ function legend(): CellSpec[] {
     const reaching = (limit: string) => `COUNTIF(${SOURCE},">="&${limit})`;
     const more = index + 1 < RATE_CLASSES.length ? `-${reaching(classLimit(index + 1))}` : "";
     const cans = `IF(ISNUMBER(${factCell("mean")}),${reaching(classLimit(index))}${more},0)`;
-    const limit = `IF(ISNUMBER(${factCell("mean")}),ROUND(${classStart(index)}*${factCell("mean")},9)-1E-9,"")`;
+    const limit = `IF(ISNUMBER(${factCell("mean")}),ROUND(${classStart(index)}*${factCell("mean")},9)-1/10^9,"")`;
     return [
       { at: `B${row}`, kind: "symbol", value: number },
       { at: `C${row}:D${row}`, kind: "symbol", formula: quoted(symbol) },

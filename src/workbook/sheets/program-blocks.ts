@@ -35,7 +35,7 @@ const depth = (row: number) =>
   );
 
 const runTime = (row: number) =>
-  `IF(COUNT(D${row},E${row},J${row})=3,IF(AND(MIN(D${row},E${row})>=1/1000000000,MAX(D${row},E${row})<=1000000000),60*J${row}*E${row}/D${row},""),"")`;
+  `IF(COUNT(D${row},E${row},J${row})=3,IF(AND(MIN(D${row},E${row})>=1/10^9,MAX(D${row},E${row})<=1000000000),60*J${row}*E${row}/D${row},""),"")`;
 
 const pulses = (row: number) => {
   const depths = `K${row}*D${row}/60/G${row}`;
@@ -47,12 +47,12 @@ const pulses = (row: number) => {
       [`NOT(${isPositive(`G${row}`)})`, '""'],
       [`${depths}>${MOST_PULSES}`, '""'],
     ],
-    `MAX(1,-INT(-(${depths}-1/1000000000)))`,
+    `MAX(1,-INT(-(${depths}-1/10^9)))`,
   );
 };
 
 const minutes = (row: number) => {
-  const stepped = `-INT(-(K${row}/L${row}/Step_Used_min-1/1000000000))*Step_Used_min`;
+  const stepped = `-INT(-(K${row}/L${row}/Step_Used_min-1/10^9))*Step_Used_min`;
   return `IF(COUNT(L${row},Step_Used_min)=2,IF(L${row}=0,0,IF(${stepped}>1440,"",${stepped})),"")`;
 };
 

@@ -17,4 +17,4 @@ export const ofWindows = (letter: string): string => `$${letter}$${FIRST_WINDOW}
 
 /** `C30` holds a quantity that core takes. */
 export const isPositive = (cell: string): string =>
-  `IF(COUNT(${cell})=1,AND(${cell}>=1/1000000000,${cell}<=1000000000),FALSE)`;
+  `IF(COUNT(${cell})=1,AND(${cell}>=1/10^9,${cell}<=1000000000),FALSE)`;

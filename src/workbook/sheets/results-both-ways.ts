@@ -22,7 +22,7 @@ interface BothWays {
 }
 
 const share = twin("SC.SHARE", [READINGS, "Share_Wanted"])!;
-const shareReached = `LARGE(${READINGS},MAX(1,ROUNDUP(Share_Wanted*Cans_Counted-1E-9,0)))>0`;
+const shareReached = `LARGE(${READINGS},MAX(1,ROUNDUP(Share_Wanted*Cans_Counted-1/10^9,0)))>0`;
 const BOTH_WAYS: readonly BothWays[] = [
   {
     label: "Mean application rate",

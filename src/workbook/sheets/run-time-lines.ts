@@ -159,7 +159,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     name: "Pulse_Count",
     format: "0",
     formula:
-      'IF(ISNUMBER(Result_Run_Time_min),IF(ISNUMBER(Take_Up_mm),IF(Take_Up_mm>0,IF(Gross_Depth_mm/Take_Up_mm>1000,"over 1000: too shallow a depth",MAX(1,ROUNDUP(Gross_Depth_mm/Take_Up_mm-1E-9,0))),"needs a depth above 0"),"needs the depth taken up"),"needs a run time")',
+      'IF(ISNUMBER(Result_Run_Time_min),IF(ISNUMBER(Take_Up_mm),IF(Take_Up_mm>0,IF(Gross_Depth_mm/Take_Up_mm>1000,"over 1000: too shallow a depth",MAX(1,ROUNDUP(Gross_Depth_mm/Take_Up_mm-1/10^9,0))),"needs a depth above 0"),"needs the depth taken up"),"needs a run time")',
     note: "Depth to apply / depth taken up, rounded up.",
   },
   {
