@@ -3,26 +3,33 @@ import type { Host } from "../hosts/host";
 import { EXAMPLE_READINGS } from "./example";
 import type { Files } from "./files";
 
-const AUDIT = "example-audit.xlsx";
-const FIRST_SHEET = "Results";
-
-async function openAudit(grid: Grid, files: Files): Promise<void> {
-  const answer = await fetch(AUDIT);
-  if (!answer.ok) throw new Error(`the page's address answered with status ${answer.status}`);
-  await files.load(new Uint8Array(await answer.arrayBuffer()), AUDIT);
-  const sheet = bookOf(grid).getSheetByName(FIRST_SHEET) ?? bookOf(grid).getSheets()[0]!;
-  bookOf(grid).setActiveSheet(sheet);
+interface Example {
+  file: string;
+  /** The sheet that it opens on. */
+  sheet: string;
 }
 
-/** Opens the example audit, or the worked sheet where the page's address asks for it; answers what to say of it. */
+const AUDIT: Example = { file: "example-audit.xlsx", sheet: "Results" };
+const NURSERY: Example = { file: "example-nursery.xlsx", sheet: "Program" };
+
+async function openExample({ file, sheet }: Example, grid: Grid, files: Files): Promise<void> {
+  const answer = await fetch(file);
+  if (!answer.ok) throw new Error(`the page's address answered with status ${answer.status}`);
+  await files.load(new Uint8Array(await answer.arrayBuffer()), file);
+  bookOf(grid).setActiveSheet(bookOf(grid).getSheetByName(sheet) ?? bookOf(grid).getSheets()[0]!);
+}
+
+/** Opens the example that the page's address asks for, the audit where it names none; answers what to say of it. */
 export async function openFirst(grid: Grid, files: Files, host: Host): Promise<string> {
   let said = "";
-  if (new URLSearchParams(location.search).get("example") !== "functions") {
+  const asked = new URLSearchParams(location.search).get("example");
+  if (asked !== "functions") {
+    const example = asked === "nursery" ? NURSERY : AUDIT;
     try {
-      await openAudit(grid, files);
+      await openExample(example, grid, files);
       return files.name;
     } catch (problem) {
-      said = `${AUDIT} could not be opened: ${problem instanceof Error ? problem.message : String(problem)}`;
+      said = `${example.file} could not be opened: ${problem instanceof Error ? problem.message : String(problem)}`;
     }
   }
   grid.api.getFormula().executeCalculation();

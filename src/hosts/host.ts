@@ -35,6 +35,8 @@ export interface Picture {
 export interface Host {
   /** What the pane calls it: `Excel` or `desk`. */
   readonly label: string;
+  /** Tells the open workbook from any that was open before it. */
+  book(): string;
   /** The selected rectangle, cut to the used part of its sheet. */
   selection(): Promise<Area>;
   select(area: Area): Promise<void>;

@@ -16,7 +16,7 @@ import { useUndo } from "./use-undo";
 export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo[] }) {
   const dark = useDark();
   const { answer, entries, change, failure, readings } = useAnswer(host);
-  const undo = useUndo();
+  const undo = useUndo(host);
   const [current, setCurrent] = useState<string | null>(null);
 
   useEffect(() => {

@@ -1,13 +1,30 @@
-import { useCallback, useState } from "react";
+import { useCallback, useEffect, useState } from "react";
+import type { Host } from "../hosts/host";
 import type { Done } from "./done";
 import { useTask } from "./use-task";
 
-/** Everything that the pane did to the workbook, and the way back, last first. */
-export function useUndo() {
+/** Everything that the pane did to the open workbook, and the way back, last first; another workbook begins anew. */
+export function useUndo(host: Host) {
   const [done, setDone] = useState<Done[]>([]);
   const task = useTask();
   const { clear, attempt } = task;
   const last = done.at(-1) ?? null;
+
+  useEffect(() => {
+    let book = host.book();
+    const watching = host.watch(() => {
+      if (host.book() === book) return;
+      book = host.book();
+      clear();
+      setDone([]);
+    });
+    return () => {
+      watching.then(
+        (stop) => stop(),
+        () => {},
+      );
+    };
+  }, [host, clear]);
 
   const keep = useCallback(
     (one: Done) => {

@@ -39,6 +39,7 @@ export function memoryHost(
   for (const [name, cells] of Object.entries(sheets)) book.set(name, new Map(Object.entries(cells)));
   const known = new Map(Object.entries(names));
   let placed: Picture[] = [];
+  let opened = 1;
   const watchers = new Set<() => void>();
   let selected: Area = { sheet: Object.keys(sheets)[0]!, address: "A1" };
   const tell = () => {
@@ -88,6 +89,7 @@ export function memoryHost(
 
   return {
     label: "memory",
+    book: () => `book ${opened}`,
     delivered: [],
     gives: true,
     leavesOut: "",
@@ -135,6 +137,7 @@ export function memoryHost(
     async openBook(file) {
       if (!this.gives) return false;
       for (const name of [...book.keys()]) remove(name);
+      opened += 1;
       await add(file);
       selected = { sheet: [...book.keys()][0]!, address: "A1" };
       return true;

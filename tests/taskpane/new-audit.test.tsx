@@ -107,6 +107,18 @@ describe("the first facts", () => {
     expect(page.field("Bed width").value).toBe("");
   });
 
+  it("can no longer be taken back once another workbook is open", async () => {
+    await open(auditHost());
+    await page.step("New audit");
+    await page.type("Site", "Example Nursery");
+    await leave("Site");
+    await page.shows("takes back: entry in Block!C4");
+    await page.press("Open the example");
+    await page.shows("The example is open");
+    await page.shows("nothing to take back");
+    expect(await value("Site_Name")).toBeNull();
+  });
+
   it("say what is wrong beside the field, keep what was typed and write nothing", async () => {
     await open(auditHost());
     await page.step("New audit");

@@ -18,6 +18,7 @@ async function open(book: MemoryHost): Promise<void> {
 const readings = { B10: 20, C10: 25, B11: 30, C11: 25 };
 const filled = (named: Record<string, Input>) =>
   auditHost({ cells: { Cans: readings }, named: { Can_Mouth_mm: 100, Test_Minutes: 15, ...named } });
+const BLOCKS = { Program_Blocks: { sheet: "Program", address: "A3:I4" } };
 const current = () => page.text('[role=tab][aria-selected="true"]')[0];
 const input = async (name: string) => (await host.inputs(cellOf(name)))[0]![0];
 
@@ -28,6 +29,8 @@ describe("the steps of the pane", () => {
     ["New audit", "a workbook without an audit", () => memoryHost({ Mine: {} })],
     ["Readings", "an audit without readings", () => auditHost()],
     ["Results", "an audit with readings", () => filled({})],
+    ["Demand", "a nursery plan without blocks", () => memoryHost({ Program: { A1: "Program" } }, BLOCKS)],
+    ["Night", "a nursery plan with blocks", () => memoryHost({ Program: { A3: "block 1", C3: 480 } }, BLOCKS)],
   ])("open at %s for %s", async (title, _, book) => {
     await open(book());
     await page.shows("Undo");

@@ -59,7 +59,7 @@ const LINES: readonly (string | Field)[] = [
 
 /** What 1 at the end of each year of its life is worth today. */
 export const WORTH_TODAY =
-  'IF(ISNUMBER(Upgrade_Life_years),IF(Upgrade_Life_years>0,IF(ISNUMBER(Upgrade_Rate),IF(Upgrade_Rate=0,Upgrade_Life_years,IF(AND(Upgrade_Rate>=0.001,Upgrade_Rate<=1),(1-(1+Upgrade_Rate)^(-Upgrade_Life_years))/Upgrade_Rate,"needs a rate of 0, or 0.001 to 1")),"needs a discount rate"),"needs years above 0"),"needs the years of life")';
+  'IF(ISNUMBER(Upgrade_Life_years),IF(Upgrade_Life_years>0,IF(ISNUMBER(Upgrade_Rate),IF(Upgrade_Rate=0,Upgrade_Life_years,IF(AND(Upgrade_Rate>=0.001,Upgrade_Rate<=1),(1-1/(1+Upgrade_Rate)^Upgrade_Life_years)/Upgrade_Rate,"needs a rate of 0, or 0.001 to 1")),"needs a discount rate"),"needs years above 0"),"needs the years of life")';
 
 const payback = (level: Level) =>
   `IF(COUNT(Saved_${level},Upgrade_Capital)=2,IF(Saved_${level}>0,Upgrade_Capital/Saved_${level},"never"),"${NONE}")`;
