@@ -36,7 +36,7 @@ export function CheckCopies({ host }: { host: Host }) {
       {progress && <Button onClick={stop}>Stop</Button>}
       <Failure words={problem} />
       {checked.length > 1 && <RegisterTable host={host} files={checked} open={setShown} />}
-      {report && <CopyReportView checked={report} />}
+      {report && <CopyReportView checked={report} revealed />}
     </section>
   );
 }

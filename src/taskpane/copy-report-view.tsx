@@ -1,6 +1,7 @@
 import { useId } from "react";
 import type { CheckedFile, CopyReport, Figure, Stated } from "../workbook/share/copy-report";
 import { figure } from "./figure";
+import { useRevealed } from "./use-revealed";
 
 function inWords(value: Stated, unit: string): string {
   if (value === null || value === "") return "blank";
@@ -8,10 +9,13 @@ function inWords(value: Stated, unit: string): string {
   return typeof value === "boolean" ? String(value).toUpperCase() : value;
 }
 
-function Row({ one: { label, name, unit, stated, recomputed, agrees } }: { one: Figure }) {
+function Row({ one: { label, name, place, unit, stated, recomputed, agrees } }: { one: Figure }) {
   return (
     <tr>
-      <th scope="row">{label || name}</th>
+      <th scope="row">
+        {label || name}
+        {!agrees && <span className="detail">{place}</span>}
+      </th>
       <td>
         <span className="detail">stated</span>
         {inWords(stated, unit)}
@@ -28,9 +32,41 @@ function Row({ one: { label, name, unit, stated, recomputed, agrees } }: { one: 
   );
 }
 
+function Figures({ caption, figures }: { caption: string; figures: readonly Figure[] }) {
+  return (
+    <table className="report">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Figure</th>
+          <th scope="col">Stated</th>
+          <th scope="col">Recomputed</th>
+          <th scope="col">Agrees</th>
+        </tr>
+      </thead>
+      <tbody>
+        {figures.map((one) => (
+          <Row key={one.name} one={one} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function Sentences({ label, sentences }: { label: string; sentences: readonly string[] }) {
+  return (
+    <ul aria-label={label}>
+      {sentences.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
+  );
+}
+
 function Report({ report, name }: { report: CopyReport; name: string }) {
-  const { facts, figures, findings, agrees, sentence } = report;
+  const { facts, figures, findings, follows, agrees, sentence } = report;
   const differing = figures.filter((one) => !one.agrees);
+  const agreeing = figures.filter((one) => one.agrees);
   return (
     <>
       <p className="where">{[facts.kind, facts.site, facts.block, facts.date].filter(Boolean).join(" · ")}</p>
@@ -38,41 +74,42 @@ function Report({ report, name }: { report: CopyReport; name: string }) {
         <span aria-hidden="true">{agrees ? "✓ " : "✗ "}</span>
         {sentence}
       </p>
-      {findings.length > 0 && (
-        <ul aria-label={`Findings in ${name}`}>
-          {findings.map((finding) => (
-            <li key={finding}>{finding}</li>
-          ))}
-        </ul>
+      {findings.length > 0 && <Sentences label={`Findings in ${name}`} sentences={findings} />}
+      {follows.length > 0 && (
+        <details>
+          <summary>What follows from that: {follows.length} more cells</summary>
+          <Sentences label={`What follows from the findings in ${name}`} sentences={follows} />
+        </details>
       )}
-      <table className="report">
-        <caption>
-          Each figure as the file states it and as its readings give it; those that do not agree come first
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Figure</th>
-            <th scope="col">Stated</th>
-            <th scope="col">Recomputed</th>
-            <th scope="col">Agrees</th>
-          </tr>
-        </thead>
-        <tbody>
-          {[...differing, ...figures.filter((one) => one.agrees)].map((one) => (
-            <Row key={one.name} one={one} />
-          ))}
-        </tbody>
-      </table>
+      {differing.length > 0 && (
+        <details open>
+          <summary>Figures that do not agree: {differing.length}</summary>
+          <Figures
+            caption="As the file states them in their cells, and as its readings give them"
+            figures={differing}
+          />
+        </details>
+      )}
+      {agreeing.length > 0 && (
+        <details>
+          <summary>Figures that agree: {agreeing.length}</summary>
+          <Figures caption="As the file states them, and as its readings give them" figures={agreeing} />
+        </details>
+      )}
     </>
   );
 }
 
-/** What the check of one file found, findings first. */
-export function CopyReportView({ checked: { name, report, problem } }: { checked: CheckedFile }) {
+/** What the check of one file found, findings first; `revealed` brings it into view. */
+export function CopyReportView({ checked, revealed = false }: { checked: CheckedFile; revealed?: boolean }) {
+  const { name, report, problem } = checked;
   const id = useId();
+  const heading = useRevealed(revealed ? checked : null);
   return (
     <section aria-labelledby={id}>
-      <h3 id={id}>{name}</h3>
+      <h3 id={id} ref={heading} tabIndex={-1}>
+        {name}
+      </h3>
       {report ? <Report report={report} name={name} /> : <p className="problem">{problem}</p>}
     </section>
   );

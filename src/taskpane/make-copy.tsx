@@ -60,7 +60,12 @@ export function MakeCopy({ host }: { host: Host }) {
         Make a share copy
       </Button>
       <TaskLine task={task} />
-      {doubtful && <CopyReportView checked={doubtful} />}
+      {doubtful && (
+        <details open={task.question !== null}>
+          <summary>What does not agree in this copy</summary>
+          <CopyReportView checked={doubtful} />
+        </details>
+      )}
     </section>
   );
 }

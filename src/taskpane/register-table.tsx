@@ -4,6 +4,7 @@ import type { CheckedFile } from "../workbook/share/copy-report";
 import { copyTools } from "./copy-tools";
 import { figure } from "./figure";
 import { TaskLine } from "./task-line";
+import { useRevealed } from "./use-revealed";
 import { useTask } from "./use-task";
 
 const FIGURES = [
@@ -34,6 +35,7 @@ export function RegisterTable({
   open: (index: number) => void;
 }) {
   const task = useTask();
+  const heading = useRevealed(files);
   const save = (kind: "xlsx" | "csv") =>
     task.attempt("Saving the register", async () => {
       const { registerTable } = await copyTools();
@@ -42,7 +44,9 @@ export function RegisterTable({
   const differing = files.filter((one) => verdict(one) !== "agrees").length;
   return (
     <section aria-labelledby="canfall-register">
-      <h3 id="canfall-register">Register</h3>
+      <h3 id="canfall-register" ref={heading} tabIndex={-1}>
+        Register
+      </h3>
       <p role="status">
         {files.length} files, {differing === 0 ? "all agree" : `${differing} to look at`}
       </p>

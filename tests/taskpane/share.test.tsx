@@ -50,6 +50,10 @@ describe("sharing", () => {
     await page.shows("share copy of ");
     await page.shows("not that the readings are true");
     expect(page.text("h3")).toContain(name);
+    expect(document.activeElement?.textContent).toBe(name);
+    expect(page.text("details:not([open]) > summary")).toContainEqual(
+      expect.stringMatching(/^Figures that agree: \d+$/),
+    );
   });
 
   it("asks before it hands over a copy whose figures do not agree, and shows which", async () => {
@@ -57,9 +61,12 @@ describe("sharing", () => {
     await open(await buildWorkbook(AUDIT_SHEETS, EXAMPLE_ENTRIES));
     await page.press("Make a share copy");
     await page.shows("figures do not agree with what the readings give, ");
-    expect(page.text("tbody tr")).toContain("Cans countedstatedblankrecomputed25 cans✗ does not agree");
+    expect(page.text("tbody tr")).toContain("Cans countedCans!B11statedblankrecomputed25 cans✗ does not agree");
     expect(host.delivered).toEqual([]);
+    const list = page.place.querySelector("details:has(h3)")!;
+    expect(list.hasAttribute("open")).toBe(true);
     await page.press("Do not hand it out");
+    expect(list.hasAttribute("open")).toBe(false);
     expect(host.delivered).toEqual([]);
     await page.press("Make a share copy");
     await page.press("Hand it out all the same");
@@ -78,6 +85,7 @@ describe("sharing", () => {
     await open();
     await choose(asFile(await host.bytes(), "b.xlsx"), asFile("nothing", "a.xlsx"));
     await page.shows("2 files, 2 to look at");
+    expect(document.activeElement?.textContent).toBe("Register");
     const rows = page.text("tbody tr");
     expect(rows[0]).toContain("a.xlsx");
     expect(rows[0]).toContain("? not read");

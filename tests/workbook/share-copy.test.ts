@@ -88,7 +88,15 @@ describe("a share copy of a workbook with functions of the add-in", () => {
     const { figures, sentence } = await checkCopy(copy);
     expect(figures).toEqual([
       // mean of 20, 30, 40 over 20; the low quarter needs four cans and cannot be recomputed
-      { name: "'Bed 7'!B2", label: "CANFALL.SC.CAN(A2:A4)", unit: "", stated: 1.5, recomputed: 1.5, agrees: true },
+      {
+        name: "'Bed 7'!B2",
+        place: "'Bed 7'!B2",
+        label: "CANFALL.SC.CAN(A2:A4)",
+        unit: "",
+        stated: 1.5,
+        recomputed: 1.5,
+        agrees: true,
+      },
     ]);
     expect(sentence).toContain("not that the readings are true");
   });
@@ -108,8 +116,8 @@ describe("a share copy of a workbook with functions of the add-in", () => {
     ],
     ["a value", "</f><v>30</v>", "</f><v>31</v>", "'Bed 7'!D2: the value is not the one on Evidence."],
   ])("is found changed by %s", async (_, from, to, finding) => {
-    const { findings, agrees } = await checkCopy(changed(copy, SHEET, from, to));
-    expect(findings.join("\n")).toContain(finding);
+    const { findings, follows, agrees } = await checkCopy(changed(copy, SHEET, from, to));
+    expect([...findings, ...follows].join("\n")).toContain(finding);
     expect(agrees).toBe(false);
   });
 

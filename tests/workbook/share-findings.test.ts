@@ -6,6 +6,7 @@ import { type FileBook, namedArea, openBook } from "../../src/workbook/share/boo
 import { checkBook } from "../../src/workbook/share/check-copy";
 import type { Stated } from "../../src/workbook/share/copy-report";
 import { shareCopy } from "../../src/workbook/share/share-copy";
+import { WORKBOOK_VERSION } from "../../src/workbook/version";
 
 let copy: FileBook;
 
@@ -54,6 +55,26 @@ describe("the findings of a check", () => {
     expect(found.join("\n")).toContain("The reading in Cans!G10 (row 5, column 1 of the cans) was ");
   });
 
+  it("stand before what follows from them, and only where what was typed was changed", async () => {
+    const { sheet, top, left } = namedArea(copy, "Cans_Readings")!;
+    const reading = { [`${sheet}!${cellAt(top + 4, left)}`]: 31.5 };
+    const changed = await checkBook(withValues(copy, reading), AUDIT_SHEETS);
+    expect(changed.findings).toHaveLength(1);
+    expect(changed.follows.length).toBeGreaterThan(0);
+    expect(changed.sentence).toContain(`1 finding beside them, from which ${changed.follows.length} more follow.`);
+    const painted = await checkBook(withValues(copy, { [checkPlace("Wind")]: "calm" }), AUDIT_SHEETS);
+    expect(painted.findings).toHaveLength(1);
+    expect(painted.follows).toEqual([]);
+  });
+
+  it("leave each figure with the cell in which it stands", async () => {
+    const { figures } = await checkBook(withValues(copy, { [placeOf(copy, "Used_SC_Can")]: 1.45 }), AUDIT_SHEETS);
+    const wrong = figures.filter(({ agrees }) => !agrees);
+    expect(wrong.map(({ label, place }) => [label, place])).toEqual([
+      ["SC (driest can)", placeOf(copy, "Used_SC_Can")],
+    ]);
+  });
+
   it.each([
     ["Result_CU", 104, "CU (Christiansen) must be at most 100 %, and the file states 104 %."],
     ["Weighted_DU_Quarter", -2, "DU (low quarter), by area must be 0 or more, and the file states -2 %."],
@@ -96,7 +117,7 @@ describe("the findings of a check", () => {
   it("name another version of the workbook first, as the likely cause", async () => {
     const found = await findings({ [placeOf(copy, "Workbook_Version")]: "0.9", [checkPlace("Wind")]: "calm" });
     expect(found[0]).toBe(
-      "The file is of version 0.9 of the audit workbook, and this check knows version 1.0: that is the likely cause where formulas, texts or figures differ. Check it with Canfall of its own version to be sure.",
+      `The file is of version 0.9 of the audit workbook, and this check knows version ${WORKBOOK_VERSION}: that is the likely cause where formulas, texts or figures differ. Check it with Canfall of its own version to be sure.`,
     );
     expect(found.length).toBeGreaterThan(1);
   });

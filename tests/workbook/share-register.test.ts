@@ -7,6 +7,7 @@ import { checkedFile, registerTable } from "../../src/workbook/share/register-ta
 
 const figure = (name: string, stated: number, agrees = true) => ({
   name,
+  place: "Results!B4",
   label: name,
   unit: "",
   stated,
@@ -17,7 +18,7 @@ const figure = (name: string, stated: number, agrees = true) => ({
 function report(site: string, agrees = true): CopyReport {
   const figures = [figure("Result_MAR", 12.5), figure("Result_SC_Can", -1.5, agrees)];
   const facts = { site, block: "7", date: "2026-11-25", kind: "audit" };
-  return { facts, line: null, figures, findings: [], agrees, sentence: "" };
+  return { facts, line: null, figures, findings: [], follows: [], agrees, sentence: "" };
 }
 
 const text = (bytes: Uint8Array) => new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
@@ -39,7 +40,7 @@ describe("the register of copies", () => {
       "",
     ]);
     const wrong: CheckedFile = { name: "b.xlsx", report: report("Example Nursery", false), problem: "" };
-    expect(registerRow(wrong).slice(-2)).toEqual(["does not agree", "Result_SC_Can: does not agree."]);
+    expect(registerRow(wrong).slice(-2)).toEqual(["does not agree", "Result_SC_Can in Results!B4: does not agree."]);
     expect(registerRow(good)).toHaveLength(REGISTER_HEADINGS.length);
   });
 

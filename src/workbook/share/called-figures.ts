@@ -77,6 +77,6 @@ export function calledFigures(book: FileBook, { formulas }: Evidence): Figure[] 
     if (!at || value === null) return [];
     const cell = book.sheets.find(({ name }) => name === at.sheet)?.cells.get(at.address);
     const stated = cell?.error ?? cell?.value ?? null;
-    return [{ name: place, label: old, unit: "", stated, recomputed: value, agrees: sameValue(stated, value) }];
+    return [{ name: place, place, label: old, unit: "", stated, recomputed: value, agrees: sameValue(stated, value) }];
   });
 }

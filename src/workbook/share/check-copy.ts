@@ -1,8 +1,10 @@
 import { AUDIT_SHEETS } from "../audit";
 import { isoDay } from "../day-number";
+import { cellAt } from "../places";
 import type { SheetSpec } from "../sheet-spec";
 import { COVERAGE } from "../sheets/coverage";
 import { agrees, NOT_GIVEN } from "./agreement";
+import { placeName } from "./area";
 import { auditFigures } from "./audit-figures";
 import { AuditInputs } from "./audit-inputs";
 import { auditLine } from "./audit-line";
@@ -16,7 +18,7 @@ import { figureLabel } from "./figure-label";
 import { impossibleFindings } from "./impossible-figures";
 import { knownWords } from "./known-words";
 import { paintedCells } from "./painted-coverage";
-import { remainingCalls, replacedFindings, replacedKeys } from "./replaced-check";
+import { remainingCalls, replacedFindings, replacedKeys, replacedValues } from "./replaced-check";
 import { templateFindings } from "./template-check";
 import { valueFindings } from "./value-check";
 import { versionFindings } from "./version-check";
@@ -41,10 +43,14 @@ function statedAt(book: FileBook, name: string): Stated {
 function figuresOf(book: FileBook, specs: readonly SheetSpec[], recomputed: ReadonlyMap<string, Stated>): Figure[] {
   const words = knownWords(specs);
   return [...recomputed].flatMap(([name, value]) => {
-    if (!namedArea(book, name)) return [];
+    const area = namedArea(book, name);
+    if (!area) return [];
     const stated = statedAt(book, name);
     const shown = value ?? NOT_GIVEN;
-    return [{ name, ...figureLabel(specs, name), stated, recomputed: shown, agrees: agrees(stated, value, words) }];
+    const place = placeName(area.sheet, cellAt(area.top, area.left));
+    return [
+      { name, place, ...figureLabel(specs, name), stated, recomputed: shown, agrees: agrees(stated, value, words) },
+    ];
   });
 }
 
@@ -60,14 +66,14 @@ function factsOf(book: FileBook, evidence: Evidence | null, isAudit: boolean): C
   };
 }
 
-function sentenceOf(figures: readonly Figure[], findings: number): string {
+function sentenceOf(figures: readonly Figure[], findings: number, follows: number): string {
   const wrong = figures.filter((figure) => !figure.agrees).length;
   if (figures.length === 0) return "This file has no figure that could be recomputed from readings.";
   if (wrong === 0 && findings === 0) {
     return `All ${figures.length} figures agree with what was recomputed from the readings, to one part in 1,000,000,000. ${MEANING}`;
   }
   const said = findings === 1 ? "1 finding" : `${findings} findings`;
-  return `${wrong} of ${figures.length} figures do not agree with what was recomputed from the readings; ${said} beside them. Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
+  return `${wrong} of ${figures.length} figures do not agree with what was recomputed from the readings; ${said} beside them${follows > 0 ? `, from which ${follows} more ${follows === 1 ? "follows" : "follow"}` : ""}. Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
 }
 
 function limited(findings: string[]): string[] {
@@ -86,28 +92,32 @@ export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Pr
   const replaced = new Set(evidence ? replacedKeys(evidence) : []);
   const paintedKeys = [...(painted?.keys() ?? [])].map((address) => `${COVERAGE.name}!${address}`);
   const known = isAudit ? specs : painted ? COVERAGE_ALONE : [];
-  const changed = [
-    templateFindings(book, known, new Set([...replaced, ...paintedKeys])),
-    valueFindings(book, known, recomputed.figures, { replaced, painted }),
+  const typed = evidence ? await inputFindings(book, evidence, specs) : [];
+  const template = templateFindings(book, known, new Set([...replaced, ...paintedKeys]));
+  const values = [
+    ...(evidence ? limited(replacedValues(book, evidence)) : []),
+    ...limited(valueFindings(book, known, recomputed.figures, { replaced, painted })),
   ];
-  const differs = changed.some((found) => found.length > 0) || figures.some((figure) => !figure.agrees);
+  const differs = template.length + values.length > 0 || figures.some((figure) => !figure.agrees);
   const groups = [
     differs ? versionFindings(book, evidence) : [],
     recomputed.problem === "" ? [] : [`The figures cannot be recomputed: ${recomputed.problem}.`],
-    evidence ? await inputFindings(book, evidence, specs) : [NO_EVIDENCE],
+    evidence ? typed : [NO_EVIDENCE],
     evidence ? replacedFindings(book, evidence) : [],
     impossibleFindings(book, specs),
-    ...changed,
+    template,
     remainingCalls(book),
   ];
-  const findings = groups.flatMap(limited);
+  const follows = typed.length > 0 ? values : [];
+  const findings = [...groups.flatMap(limited), ...(typed.length > 0 ? [] : values)];
   return {
     facts: factsOf(book, evidence, isAudit),
     line: recomputed.figures.size > 0 ? auditLine(new AuditInputs(book), recomputed.figures) : null,
     figures,
     findings,
+    follows,
     agrees: findings.length === 0 && figures.every((figure) => figure.agrees),
-    sentence: sentenceOf(figures, findings.length),
+    sentence: sentenceOf(figures, findings.length, follows.length),
   };
 }
 

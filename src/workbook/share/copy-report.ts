@@ -5,6 +5,8 @@ export type Stated = number | string | boolean | null;
 export interface Figure {
   /** Its defined name, or `Sheet!A1` for a cell that has none. */
   name: string;
+  /** Where it stands, `Sheet!A1`. */
+  place: string;
   label: string;
   /** "" where it has none. */
   unit: string;
@@ -59,6 +61,8 @@ export interface CopyReport {
   figures: Figure[];
   /** One plain sentence each; none where everything agrees. */
   findings: string[];
+  /** Where what was typed has changed since the copy was made: what no longer fits it, one sentence each. */
+  follows: string[];
   agrees: boolean;
   /** What the check says in one or two plain sentences. */
   sentence: string;

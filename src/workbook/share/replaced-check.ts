@@ -39,12 +39,25 @@ function isTwin(book: FileBook, sheet: string, { old, formula }: EvidenceFormula
   return nativeCells(old, cellsOf(book, sheet))?.some((each) => sameFormula(each, formula, sheet)) ?? false;
 }
 
-/** What is wrong with the cells that Evidence says took the place of the add-in's formulas. */
+function cellOf(book: FileBook, { place }: EvidenceFormula) {
+  const at = evidencePlace(place);
+  return { at, cell: at && book.sheets.find(({ name }) => name === at.sheet)?.cells.get(at.address) };
+}
+
+/** The cells that took the place of the add-in's formulas and show another value than Evidence gives. */
+export function replacedValues(book: FileBook, { formulas }: Evidence): string[] {
+  return formulas.flatMap((line) => {
+    const { at, cell } = cellOf(book, line);
+    if (!at || sameValue(cell?.value ?? null, line.value)) return [];
+    return [`${line.place}: the value is not the one on Evidence.`];
+  });
+}
+
+/** What is wrong with the cells that Evidence says took the place of the add-in's formulas, but for their values. */
 export function replacedFindings(book: FileBook, { formulas }: Evidence): string[] {
   const filled = spills(formulas);
   return formulas.flatMap((line) => {
-    const at = evidencePlace(line.place);
-    const cell = at && book.sheets.find(({ name }) => name === at.sheet)?.cells.get(at.address);
+    const { at, cell } = cellOf(book, line);
     if (!at || (!cell && line.value !== null)) return [`Evidence names ${line.place}, which is not there.`];
     const spillOf: SpillOf = (reference) => {
       const area = areaOf(reference, at.sheet);
@@ -57,7 +70,6 @@ export function replacedFindings(book: FileBook, { formulas }: Evidence): string
     if (line.formula !== "" && !sameFormula(line.formula, cell?.formula ?? "", at.sheet)) {
       return [`${line.place}: the formula is not the one that Evidence lists.`];
     }
-    if (!sameValue(cell?.value ?? null, line.value)) return [`${line.place}: the value is not the one on Evidence.`];
     return [];
   });
 }
