@@ -95,6 +95,12 @@ function writeSheet(workbook: Workbook, ids: Map<string, number>, words: Words, 
   return sheet;
 }
 
+/** Leaves pages numbered on from sheet to sheet where the file did so; excelts would begin each sheet at 1. */
+function numberOn({ pageSetup }: Worksheet): void {
+  const setup: Partial<typeof pageSetup> & { useFirstPageNumber?: boolean } = pageSetup;
+  if (!setup.useFirstPageNumber) delete setup.firstPageNumber;
+}
+
 /** Patches what changed at the desk into a file's workbook; everything else stays as it was. */
 export function patch(workbook: Workbook, ids: Map<string, number>, words: Words, change: BookChange): void {
   const kept = new Set(change.sheets.map(({ key }) => key));
@@ -106,6 +112,7 @@ export function patch(workbook: Workbook, ids: Map<string, number>, words: Words
   change.sheets.forEach((sheet, place) => {
     writeSheet(workbook, ids, words, sheet).orderNo = place + 1;
   });
+  workbook.worksheets.forEach(numberOn);
   for (const { name, reference } of change.removedNames) workbook.definedNames.remove(reference, name);
   for (const { name, reference } of change.addedNames) workbook.definedNames.add(reference, name);
 }

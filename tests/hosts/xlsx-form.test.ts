@@ -18,7 +18,6 @@ async function load(bytes: Uint8Array): Promise<Workbook> {
 function parts(workbook: Workbook, name: string): unknown {
   const sheet = workbook.getWorksheet(name)!;
   const { id: _, media, drawing: __, ...model } = sheet.model;
-  delete (model.pageSetup as { useFirstPageNumber?: boolean }).useFirstPageNumber; // excelts writes it without need
   const images = media.map((image) => ("range" in image ? image.range : image.type));
   return { ...model, images, bytes: sheet.getImages().map(({ imageId }) => workbook.getImage(imageId!)?.buffer) };
 }
