@@ -3,6 +3,7 @@ import type { SummaryRow } from "../core/summary/summary";
 import { type Audit, MOST_RESAMPLED } from "./audit";
 import type { Catches } from "./catches";
 import { figure, shown } from "./figure";
+import type { ByArea } from "./use-by-area";
 import { Verdict } from "./verdict";
 
 /** Whose limits they are; the reader may open it. */
@@ -21,7 +22,7 @@ function LimitSources({ limits }: { limits: readonly Limit[] }) {
   );
 }
 
-function Row({ row }: { row: SummaryRow }) {
+function Row({ row, byArea }: { row: SummaryRow; byArea: number | undefined }) {
   const words = typeof row.value === "string";
   const unit = row.unit === "cans" && row.value === 1 ? "can" : row.unit || "ratio";
   return (
@@ -32,6 +33,11 @@ function Row({ row }: { row: SummaryRow }) {
           {shown(row.value, row.unit)}
           {!words && ` ${unit}`}
         </span>
+        {byArea !== undefined && (
+          <span className="detail">
+            by area {figure(byArea)} {unit}
+          </span>
+        )}
         {row.low !== "" && row.high !== "" && (
           <span className="detail">
             90 % interval {figure(row.low)} to {figure(row.high)} {unit}
@@ -51,7 +57,7 @@ function Row({ row }: { row: SummaryRow }) {
 const COUNT = { unit: "cans", low: "", high: "", limit: "", verdict: "" } as const;
 const COUNTS = new Set(["Cans counted", "Dry cans"]);
 
-function Table({ caption, rows }: { caption: string; rows: SummaryRow[] }) {
+function Table({ caption, rows, byArea }: { caption: string; rows: SummaryRow[]; byArea?: ByArea | null }) {
   return (
     <table>
       <caption>{caption}</caption>
@@ -65,7 +71,7 @@ function Table({ caption, rows }: { caption: string; rows: SummaryRow[] }) {
       </thead>
       <tbody>
         {rows.map((row) => (
-          <Row key={row.measure} row={row} />
+          <Row key={row.measure} row={row} byArea={byArea?.(row.measure)} />
         ))}
       </tbody>
     </table>
@@ -83,10 +89,17 @@ export function CountTable({ catches: { values, dry, marked, blank } }: { catche
 }
 
 /** Each index with its unit, interval, limit and verdict. */
-export function MeasureTable({ audit }: { audit: Audit }) {
+export function MeasureTable({ audit, byArea }: { audit: Audit; byArea: ByArea | null }) {
   return (
     <>
+      {byArea && (
+        <p>
+          Each can counts alike here, and on the map. The cans stand unevenly, so the sheets Results and Report put the
+          figures by area first, and the run time follows those: they stand beside.
+        </p>
+      )}
       <Table
+        byArea={byArea}
         caption="Each with its 90 % interval, limit and verdict where they exist"
         rows={audit.rows.filter(({ measure }) => !COUNTS.has(measure))}
       />

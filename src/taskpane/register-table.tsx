@@ -51,7 +51,7 @@ export function RegisterTable({
         {files.length} files, {differing === 0 ? "all agree" : `${differing} to look at`}
       </p>
       <table>
-        <caption>Figures as each file states them</caption>
+        <caption>Figures as each file states them, each can alike</caption>
         <thead>
           <tr>
             <th scope="col">File</th>

@@ -3,15 +3,17 @@ import { MeasureTable } from "./measure-table";
 import { ShownReadings } from "./shown-readings";
 import { StatedResults } from "./stated-results";
 import type { StepProps } from "./step";
+import { useByArea } from "./use-by-area";
 
 /** The measures of the readings, what the workbook states, and the functions that give more. */
 export function ResultsStep({ host, answer, readings, keep }: StepProps) {
+  const byArea = useByArea(host, answer?.audit?.area);
   return (
     <>
       <section aria-labelledby="canfall-results">
         <h2 id="canfall-results">Results</h2>
         <ShownReadings answer={answer} host={host} />
-        {answer?.audit && <MeasureTable audit={answer.audit} />}
+        {answer?.audit && <MeasureTable audit={answer.audit} byArea={byArea} />}
       </section>
       <StatedResults host={host} />
       <InsertFunction

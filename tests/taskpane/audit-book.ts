@@ -13,6 +13,8 @@ const CELLS: Record<string, [sheet: string, address: string, input: Input]> = {
   Result_MAR: ["Results", "C4", "needs readings"],
   Weighted_MAR: ["Results", "D4", "needs readings"],
   Verdict_MAR: ["Results", "E4", "needs readings"],
+  Used_MAR: ["Results", "F4", ""],
+  Positions_Uneven: ["Results", "C10", ""],
   Depth_Typed_mm: ["Run time", "C3", ""],
   Net_Depth_mm: ["Run time", "C4", "needs a depth"],
   Run_Multiplier: ["Run time", "C7", "needs readings"],

@@ -156,11 +156,8 @@ describe("readings from elsewhere", () => {
 
 describe("results of an audit", () => {
   it("stand as the workbook states them, weighted first where the cans stand unevenly", async () => {
-    const book = filled({ Result_MAR: 12.73, Weighted_MAR: 12.5, Verdict_MAR: "too few cans" });
-    await book.type({ sheet: "Results", address: "C10" }, [[true]]);
-    const named = book.named;
-    book.named = async (name) => (name === "Positions_Uneven" ? { sheet: "Results", address: "C10" } : named(name));
-    await open(book);
+    const uneven = { Positions_Uneven: true, Used_MAR: 12.5 };
+    await open(filled({ Result_MAR: 12.73, Weighted_MAR: 12.5, Verdict_MAR: "too few cans", ...uneven }));
     await page.shows("As the workbook states them");
     const row = page
       .text("tr")
@@ -168,6 +165,10 @@ describe("results of an audit", () => {
       .at(-1);
     expect(row).toBe("Mean application rateby area 12.5 mm/hplain 12.7 mm/h? too few cans");
     await page.shows("which comes first since the cans stand unevenly");
+    await page.shows("Each can counts alike here, and on the map.");
+    const first = page.text("tr").find((each) => each.startsWith("Mean application rate"));
+    // (20 + 25 + 30 + 25) mL / 4 over pi 100² / 4 mm² in 15 min
+    expect(first).toMatch(/^Mean application rate12\.7 mm\/hby area 12\.5 mm\/h/);
   });
 });
 

@@ -5,6 +5,7 @@ import { cellAt } from "../../src/workbook/places";
 import { type FileBook, namedArea, openBook } from "../../src/workbook/share/book";
 import { checkBook } from "../../src/workbook/share/check-copy";
 import type { Stated } from "../../src/workbook/share/copy-report";
+import { namedValue } from "../../src/workbook/share/evidence-rows";
 import { shareCopy } from "../../src/workbook/share/share-copy";
 import { WORKBOOK_VERSION } from "../../src/workbook/version";
 
@@ -42,6 +43,29 @@ const findings = async (values: Readonly<Record<string, Stated>>) =>
 beforeAll(async () => {
   const example = new Uint8Array(readFileSync("templates/example-audit.xlsx"));
   copy = openBook(await shareCopy(example, new Date(2026, 10, 25)));
+});
+
+describe("the sheet Evidence", () => {
+  const rowOf = (label: string) => {
+    const cells = copy.sheets.find(({ name }) => name === "Evidence")!.cells;
+    const [at] = [...cells].find(([, { value }]) => value === label)!;
+    return (column: string) => cells.get(column + at.slice(1))?.value;
+  };
+
+  it("states each figure both ways, so that those of the report stand on it", () => {
+    const measure = rowOf("CU (Christiansen) [%]");
+    expect([rowOf("Measure")("D"), measure("D")]).toEqual(["Each can alike", namedValue(copy, "Result_CU")]);
+    expect([rowOf("Measure")("E"), measure("E")]).toEqual([
+      "Put first on Results and Report",
+      namedValue(copy, "Used_CU"),
+    ]);
+    const report = copy.sheets.find(({ name }) => name === "Report")!.cells;
+    expect([...report.values()].map(({ value }) => value)).toContain(measure("E"));
+  });
+
+  it("gives the day of the copy in signs too", () => {
+    expect(rowOf("Day of the copy (day number)")("C")).toBe("2026-11-25");
+  });
 });
 
 describe("the findings of a check", () => {

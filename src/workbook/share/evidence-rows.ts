@@ -1,4 +1,5 @@
 import { typedNames } from "../../hosts/stored-name";
+import { isoDay } from "../day-number";
 import { placeName, type SheetArea } from "./area";
 import { cellsIn, type FileBook, namedArea } from "./book";
 import type { Stated } from "./copy-report";
@@ -47,6 +48,19 @@ function positions(inputs: readonly TypedInput[]): (input: TypedInput) => Stated
     name === "Cans_Readings" ? [across.get(column) ?? null, along.get(row) ?? null] : [null, null];
 }
 
+/** Which figures are which, where the workbook is an audit. */
+function bothWays(book: FileBook): string[] {
+  const uneven = namedValue(book, "Positions_Uneven");
+  if (typeof uneven !== "boolean") return [];
+  const here = uneven
+    ? "by area, since the cans of this test stand unevenly: each can counts for the area that it stands for"
+    : "each can alike too, since the cans of this test stand evenly";
+  return [
+    "Each can alike: the cells named Result_*. Put first on Results and Report, judged by the limits and used for the run time: the cells named Used_*.",
+    `Those put first are here ${here}.`,
+  ];
+}
+
 /** Everything that the Evidence sheet says. */
 export function evidenceRows(
   book: FileBook,
@@ -60,15 +74,15 @@ export function evidenceRows(
   const named = (name: string, left: number, right: number, top: number) => {
     if (rows.length >= top) names.set(name, { sheet: EVIDENCE, top, left, bottom: rows.length, right });
   };
-  const fact = (name: string, label: string, value: Stated) => {
-    add("value", label, value);
+  const fact = (name: string, label: string, value: Stated, words: Stated = null) => {
+    add("value", label, value, words);
     names.set(name, { sheet: EVIDENCE, top: rows.length, left: 2, bottom: rows.length, right: 2 });
   };
   add("title", EVIDENCE);
   add("text", "What stood in the original of this copy, so that every figure can be followed without the add-in.");
   add("text", "Agreement means that the figures follow from these readings, not that the readings are true.");
   fact("Evidence_Version", "Made with Canfall", facts.version);
-  fact("Evidence_Day", "Day of the copy (day number)", facts.day);
+  fact("Evidence_Day", "Day of the copy (day number)", facts.day, isoDay(facts.day));
   fact("Evidence_Hash", "SHA-256", facts.digest);
   for (const line of REPEAT) add("text", line);
   add("title", "Formulas of the add-in and what stands in their place");
@@ -80,10 +94,11 @@ export function evidenceRows(
   named("Evidence_Formulas", 1, 6, firstFormula);
   if (replaced.length === 0) add("text", "none: all formulas are native ones");
   add("title", "Measures and limits");
-  add("heading", "Measure", "What it is", "Its source", "Value", "Limit", "Source of the limit");
-  for (const { label, meaning, source, result, limit } of DEFINITIONS) {
-    const limits = limit ? [limit.text, limit.source].map((name) => namedValue(book, name)) : [null, null];
-    add("text", label, meaning, source, namedValue(book, result), ...limits);
+  for (const line of bothWays(book)) add("text", line);
+  add("heading", "Measure", "What it is", "Its source", "Each can alike", "Put first on Results and Report", "Limit");
+  for (const { label, meaning, source, result, used, limit } of DEFINITIONS) {
+    const limits = limit ? [limit.text, limit.source].map((name) => namedValue(book, name)).filter(Boolean) : [];
+    add("text", label, meaning, source, namedValue(book, result), namedValue(book, used), limits.join(": ") || null);
   }
   add("title", "What was typed");
   add("heading", "Name", "Row", "Column", "Value", "Across [m]", "Along [m]");
