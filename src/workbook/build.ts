@@ -56,6 +56,7 @@ function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
       },
       ...(spec.printed && { printArea: spec.printed }),
       ...(spec.frozenRows && { printTitlesRow: `1:${spec.frozenRows}` }),
+      ...(spec.repeated && { printTitlesRow: spec.repeated }),
       ...(spec.frozenColumns && { printTitlesColumn: `A:${columnLetters(spec.frozenColumns)}` }),
     },
     headerFooter: { oddFooter: "&L&A&CCanfall&RPage &P of &N" },

@@ -64,6 +64,10 @@ const LOOKS: Record<Kind, Look> = {
     border: { bottom: white, left: white, right: white },
     alignment: { horizontal: "center", vertical: "middle", shrinkToFit: true },
   },
+  tile: {
+    font: font({ size: 8, bold: true }),
+    alignment: { horizontal: "center", vertical: "middle", shrinkToFit: true },
+  },
   entry: {
     font: font({ size: 9 }),
     border: { bottom: pale },

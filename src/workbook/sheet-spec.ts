@@ -13,6 +13,7 @@ export type Kind =
   | "caution"
   | "rate"
   | "symbol"
+  | "tile"
   | "entry"
   | "signature";
 
@@ -99,6 +100,8 @@ export interface SheetSpec {
   printed?: string;
   /** Rows that stay in sight, and are repeated on each page. */
   frozenRows?: number;
+  /** Rows that are repeated on each page where none stay in sight. */
+  repeated?: string;
   /** Columns that stay in sight, and are repeated on each page. */
   frozenColumns?: number;
   /** Pages side by side when printed, 1 where left out. */

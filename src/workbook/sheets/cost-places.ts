@@ -11,7 +11,9 @@ export const YEAR = AMOUNTS + 9;
 export const SAVED = YEAR + 10;
 export const UPGRADE = SAVED + 7;
 export const PAYS = UPGRADE + 7;
-export const WORKING = PAYS + 4;
+export const CHART = PAYS + 4;
+export const CHART_LAST = CHART + 17;
+export const WORKING = CHART_LAST + 2;
 
 /** The kinds of cost, in the order of their rows. */
 export const KINDS = ["Water", "Power", "Fertiliser", "Labour", "Losses"] as const;

@@ -7,6 +7,7 @@ import {
   BAND,
   BAND_MINUTES,
   BANDS_FLAT,
+  CHART,
   costCell,
   KINDS,
   LEVELS,
@@ -67,8 +68,8 @@ function powerPrice(span: Span, level: Level): string {
 }
 
 const block: CellSpec[] = [
-  { at: `A${WORKING}:C${WORKING}`, kind: "heading", value: "Now and after, at the likely prices" },
-  { at: `D${WORKING}:E${WORKING}`, kind: "heading", value: "Worked out on the way" },
+  { at: `A${CHART}:H${CHART}`, kind: "heading", value: "Now and after, at the likely prices" },
+  { at: `A${WORKING}:E${WORKING}`, kind: "heading", value: "Worked out on the way; not printed" },
   { at: `F${WORKING}`, kind: "heading", value: "Now" },
   { at: `G${WORKING}`, kind: "heading", value: "After" },
   { at: `H${WORKING}`, kind: "heading", value: "" },
@@ -80,7 +81,7 @@ const block: CellSpec[] = [
       { at: `H${row}`, kind: "note", value: index === 0 ? "For the chart; 0 where it cannot be given." : "" },
     ];
   }),
-  { at: `D${WORKING + 6}:E${WORKING + 6}`, kind: "heading", value: "What each kind lacks" },
+  { at: `A${WORKING + 6}:E${WORKING + 6}`, kind: "heading", value: "What each kind lacks" },
   { at: `F${WORKING + 6}:G${WORKING + 6}`, kind: "heading", value: "Now" },
   { at: `H${WORKING + 6}`, kind: "heading", value: "After" },
   ...KINDS.flatMap((kind): CellSpec[] => {
@@ -121,6 +122,5 @@ const block: CellSpec[] = [
   { ...working(`F${SINGLE + 2}:G${SINGLE + 2}`, WORTH_TODAY, "0.000"), name: "Upgrade_Worth" },
 ];
 
-/** What is worked out on the way, beside the chart. */
+/** What is worked out on the way, below the chart. */
 export const WORKING_LINES: Partial<FormPart> = { cells: block };
-export const LAST = SINGLE + 2;

@@ -1,10 +1,10 @@
 import { joined } from "../form";
 import type { SheetSpec } from "../sheet-spec";
 import { AMOUNT_LINES } from "./cost-amounts";
-import { KINDS, WORKING } from "./cost-places";
+import { CHART, CHART_LAST, KINDS, WORKING } from "./cost-places";
 import { PRICE_AREAS, PRICES } from "./cost-prices";
 import { UPGRADE_LINES } from "./cost-upgrade";
-import { LAST, WORKING_LINES } from "./cost-working";
+import { WORKING_LINES } from "./cost-working";
 import { YEAR_AND_SAVING } from "./cost-year";
 
 /** Apart in grey print too: dark, pale, middle, paler, darker. */
@@ -17,6 +17,7 @@ export const COST: SheetSpec = {
   name: "Cost",
   widths: [32, 16, 16, 12, 12, 12, 12, 46],
   heights,
+  printed: `A1:H${CHART_LAST}`,
   areas: PRICE_AREAS,
   cells: [
     { at: "A1:H1", kind: "title", value: "Cost" },
@@ -31,7 +32,7 @@ export const COST: SheetSpec = {
   checks,
   charts: [
     {
-      over: `A${WORKING + 1}:C${LAST}`,
+      over: `A${CHART + 1}:G${CHART_LAST}`,
       type: "bar",
       stacked: true,
       title: "Cost of a year, now and after",

@@ -4,7 +4,7 @@ import { cellAt } from "../places";
 /** The first row of the picture; a can takes two rows of it. */
 export const TOP = 14;
 const LEFT = 2;
-const SOURCE_LEFT = 25;
+export const SOURCE_LEFT = 25;
 const absolute = (row: number, column: number) => cellAt(row, column).replace(/([A-Z]+)(\d+)/, "$$$1$$$2");
 const block = (left: number, rows: number, first = TOP) =>
   `${absolute(first, left)}:${absolute(first + rows - 1, left + MOST_ACROSS - 1)}`;
@@ -40,6 +40,12 @@ export type Quantity = keyof typeof COLUMN_ROWS;
 
 export const ofColumn = (quantity: Quantity, j: number) => absolute(COLUMN_ROWS[quantity], SOURCE_LEFT + j);
 export const ofRow = (quantity: Quantity, i: number) => absolute(TOP + i, ROW_COLUMNS[quantity]);
+export const columnLabel = (quantity: Quantity) => {
+  const row = COLUMN_ROWS[quantity];
+  return `${cellAt(row, SOURCE_LEFT - 2)}:${cellAt(row, SOURCE_LEFT - 1)}`;
+};
+export const rowLabel = (quantity: Quantity) => cellAt(TOP - 1, ROW_COLUMNS[quantity]);
+export const SOURCE_HEADING = `${cellAt(TOP - 2, SOURCE_LEFT - 2)}:${cellAt(TOP - 2, SOURCE_LEFT + MOST_ACROSS - 1)}`;
 export const allColumns = (quantity: Quantity) => block(SOURCE_LEFT, 1, COLUMN_ROWS[quantity]);
 export const allRows = (quantity: Quantity) => `${ofRow(quantity, 0)}:${ofRow(quantity, MOST_ALONG - 1)}`;
 export const sourceColumn = (j: number) =>

@@ -7,11 +7,14 @@ import { CANS } from "./cans";
 import {
   acrossCell,
   alongCell,
+  columnLabel,
   DRY_LIMIT,
   factCell,
   ofColumn,
   ofRow,
   type Quantity,
+  rowLabel,
+  SOURCE_HEADING,
   sourceCell,
   sourceColumn,
   sourceRow,
@@ -20,6 +23,7 @@ import { WORKING } from "./working";
 
 const plain = (address: string) => address.replaceAll("$", "");
 const working = (at: string, formula: string): CellSpec => ({ at: plain(at), kind: "working", formula });
+const measured = (at: string, formula: string): CellSpec => ({ ...working(at, formula), format: "0.00" });
 const range = (count: number) => Array.from({ length: count }, (_, index) => index);
 
 /** The rates, places and bed that the picture shows unless it is pointed elsewhere. */
@@ -28,14 +32,14 @@ export function sourceCells(): CellSpec[] {
     range(MOST_ACROSS).map((j) => {
       const rate = areaCell(WORKING, "Work_Rate", i * MOST_ACROSS + j + 1, 1);
       const typed = areaCell(CANS, "Cans_Readings", i + 1, j + 1);
-      return working(sourceCell(i, j), `IF(ISNUMBER(${rate}),${rate},IF(TRIM(${typed})="x","x",""))`);
+      return measured(sourceCell(i, j), `IF(ISNUMBER(${rate}),${rate},IF(TRIM(${typed})="x","x",""))`);
     }),
   );
   const numberOf = (cell: string) => `IF(ISNUMBER(${cell}),${cell},"")`;
   return [
     ...rates,
-    ...range(MOST_ACROSS).map((j) => working(acrossCell(j), numberOf(areaCell(CANS, "Cans_Across_m", 1, j + 1)))),
-    ...range(MOST_ALONG).map((i) => working(alongCell(i), numberOf(areaCell(CANS, "Cans_Along_m", i + 1, 1)))),
+    ...range(MOST_ACROSS).map((j) => measured(acrossCell(j), numberOf(areaCell(CANS, "Cans_Across_m", 1, j + 1)))),
+    ...range(MOST_ALONG).map((i) => measured(alongCell(i), numberOf(areaCell(CANS, "Cans_Along_m", i + 1, 1)))),
     working(factCell("width"), numberOf("Bed_Width_m")),
     working(factCell("length"), numberOf("Bed_Length_m")),
     working(factCell("bearing"), numberOf("Bed_Bearing_deg")),
@@ -97,9 +101,37 @@ function lineCells(line: Line): CellSpec[] {
       first: `IF(AND(${at("cans", index)}>0,${others(0, index - 1)}=0),1,0)`,
       last: `IF(AND(${at("cans", index)}>0,${others(index + 1, count - 1)}=0),1,0)`,
     };
-    return Object.entries(formulas).map(([quantity, formula]) => working(at(quantity as Quantity, index), formula));
+    return Object.entries(formulas).map(([quantity, formula]) =>
+      (LENGTHS.has(quantity) ? measured : working)(at(quantity as Quantity, index), formula),
+    );
   });
 }
+
+const LENGTHS = new Set(["before", "after", "from", "to"]);
+const QUANTITIES: Record<Quantity, string> = {
+  cans: "cans read",
+  before: "one before m",
+  after: "one after m",
+  from: "strip from m",
+  to: "strip to m",
+  heads: "heads in the strip",
+  dry: "cans under 75 %",
+  first: "first read: 1",
+  last: "last read: 1",
+};
+
+/** What the numbers beside the picture are. */
+export const sourceLabels = (): CellSpec[] => [
+  {
+    at: SOURCE_HEADING,
+    kind: "heading",
+    value: "What the picture draws on: rates [mm/h] by place [m]; above, by column",
+  },
+  ...Object.entries(QUANTITIES).flatMap(([quantity, value]): CellSpec[] => [
+    { at: columnLabel(quantity as Quantity), kind: "note", value },
+    { at: rowLabel(quantity as Quantity), kind: "note", value },
+  ]),
+];
 
 /** What is worked out for each column and each row of cans. */
 export const stripCells = (): CellSpec[] => [...lineCells(COLUMNS), ...lineCells(ROWS)];

@@ -26,7 +26,7 @@ import {
   symbolCell,
   TOP,
 } from "./coverage-places";
-import { sourceCells, stripCells } from "./coverage-source";
+import { sourceCells, sourceLabels, stripCells } from "./coverage-source";
 
 const AXIS_WIDTH = 7;
 const CELL_WIDTH = 4.3;
@@ -173,6 +173,7 @@ export const COVERAGE: SheetSpec = {
       kind: "note",
       value: "Classes go by the mean of the cans shown. What the picture draws on stands to the right of it.",
     },
+    ...sourceLabels(),
     ...sourceCells(),
     ...stripCells(),
     ...factCells(),

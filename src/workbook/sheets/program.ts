@@ -74,4 +74,5 @@ export const PROGRAM: SheetSpec = {
   landscape: true,
   pages: 3,
   printed: `A1:R${LAST_BLOCK}`,
+  repeated: `${HEADINGS}:${HEADINGS}`,
 };

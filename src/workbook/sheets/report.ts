@@ -4,6 +4,7 @@ import { areaCell } from "../area-cell";
 import { cellAt } from "../places";
 import type { CellSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
 import { COVERAGE } from "./coverage";
+import { SOURCE_LEFT, TOP as SOURCE_TOP } from "./coverage-places";
 import { actionTable, comparisonTable, FACTS, inRow, measureTable, waterTable } from "./report-blocks";
 
 const TOP = 5;
@@ -36,27 +37,53 @@ function facts(): CellSpec[] {
   });
 }
 
+/** A can takes so many cells across and along that the cans fill the picture. */
+const SCALE = "$Z$5";
+const reached = (count: "COLUMN" | "ROW", from: number) =>
+  `MAX(1,SUMPRODUCT(MAX((Coverage_Rates<>"")*(${count}(Coverage_Rates)-${from - 1}))))`;
+const scale: CellSpec[] = [
+  { at: "Z4", kind: "note", value: "Cells of the picture that a can takes each way; not printed" },
+  {
+    at: "Z5",
+    kind: "working",
+    formula: `MAX(1,MIN(INT(${MOST_ACROSS}/${reached("COLUMN", SOURCE_LEFT)}),INT(${MOST_ALONG}/${reached("ROW", SOURCE_TOP)})))`,
+  },
+];
+
+/** The rate shown in a cell of the picture, found in no larger rectangle than may hold it: the desk's grid is slow. */
+function shownRate(i: number, j: number): string {
+  const own = areaCell(COVERAGE, "Coverage_Rates", i + 1, j + 1);
+  const last = areaCell(COVERAGE, "Coverage_Rates", Math.floor(i / 2) + 1, Math.floor(j / 2) + 1).split("!")[1];
+  const first = areaCell(COVERAGE, "Coverage_Rates", 1, 1);
+  return `IF(${SCALE}=1,${own},INDEX(${first}:${last},INT(${i}/${SCALE})+1,INT(${j}/${SCALE})+1))`;
+}
+
 function picture(): CellSpec[] {
   return Array.from({ length: MOST_ALONG * MOST_ACROSS }, (_, index): CellSpec => {
     const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
-    const rate = areaCell(COVERAGE, "Coverage_Rates", i + 1, j + 1);
+    const rate = shownRate(i, j);
     return {
       at: cellAt(TOP + i, PICTURE_LEFT + j),
-      kind: "symbol",
-      formula: `IF(ISNUMBER(${rate}),IF(COUNT(Coverage_Limits)>0,MATCH(${rate},Coverage_Limits,1),""),"")`,
+      kind: "tile",
+      formula: `IF(COUNT(Coverage_Limits)>0,IF(ISNUMBER(${rate}),MATCH(${rate},Coverage_Limits,1),""),"")`,
     };
   });
 }
 
+/** Each class in its colour; its number shows once a can, in the middle. */
 function shades(): ShadeSpec[] {
   const first = cellAt(TOP, PICTURE_LEFT);
   const last = cellAt(TOP + MOST_ALONG - 1, PICTURE_LEFT + MOST_ACROSS - 1);
-  return RATE_CLASSES.map(({ number, colour }) => ({
-    range: `${first}:${last}`,
-    formula: `${first}=${number}`,
-    fill: colour,
-    ...((number === 1 || number === 7) && { colour: "#ffffff" }),
-  }));
+  const inTheMiddle = (count: "COLUMN" | "ROW", from: number) =>
+    `MOD(${count}(${first})-${from},${SCALE})=INT(${SCALE}/2)`;
+  const numbered = `AND(${inTheMiddle("ROW", TOP)},${inTheMiddle("COLUMN", PICTURE_LEFT)})`;
+  return RATE_CLASSES.flatMap(({ number, colour }): ShadeSpec[] => {
+    const of = (formula: string, ink: string) => ({ range: `${first}:${last}`, formula, fill: colour, colour: ink });
+    return [
+      of(`AND(${first}=${number},${numbered})`, number === 1 || number === 7 ? "#ffffff" : "#000000"),
+      of(`${first}=${number}`, colour),
+    ];
+  });
 }
 
 const MEASURES = measureTable(LEGEND + 2);
@@ -75,7 +102,8 @@ const tall = (first: number, count: number, height: number) =>
 /** One page for the water authority. */
 export const REPORT: SheetSpec = {
   name: "Report",
-  widths: [25, 17, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4)],
+  printed: `A1:X${SIGNATURES + 2}`,
+  widths: [25, 17, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
   heights: {
     [LEGEND]: 26,
     [METHOD_ROW + 1]: 26,
@@ -96,6 +124,7 @@ export const REPORT: SheetSpec = {
     { at: inRow(ALL, 3), kind: "answer", formula: "Coverage_Sentence" },
     ...facts(),
     { at: `E${TOP - 1}:X${TOP - 1}`, kind: "heading", value: "Coverage of the bed, from above" },
+    ...scale,
     ...picture(),
     {
       at: `A${LEGEND}:X${LEGEND}`,

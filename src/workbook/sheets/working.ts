@@ -141,23 +141,29 @@ const totals: [label: string, name: string, formula: string][] = [
 export const WORKING: SheetSpec = {
   name: "Working",
   widths: [6, 8, 8, 8, 9, 9, 9, 9, 9, 10, 3, 3, 3, 8, 9, 8, 9, 9, 9, 9, 9],
-  heights: { 2: 30, 3: 30, 6: 45, [FIRST_ALONG - 1]: 45 },
-  landscape: true,
-  pages: 16,
+  heights: { 2: 62, 3: 78, 6: 45, [FIRST_ALONG - 1]: 45 },
+  printed: `N1:U${TOTALS + totals.length - 1}`,
   frozenRows: FIRST - 1,
   cells: [
     { at: "A1:J1", kind: "title", value: "Working" },
     {
-      at: "A2:U2",
+      at: "A2:K2",
       kind: "said",
       value:
         "One line for each place of the can grid. Nothing is typed here. The area of a can is the width of its column's strip times that of its row's: strips end half-way to the next column or row that has a place, and at the edges of the bed.",
     },
     {
-      at: "A3:U3",
+      at: "A3:K3",
       kind: "said",
       value:
         "Driest quarter of the ground: with t the reading at which that quarter ends, its mean is t - 4 · Σ area · (t - reading) over the drier cans / whole area. Any other t gives less, so it is the largest of that over all readings. Mean distance from the mean: the cans under it lack as much as the others have too much, so twice what is lacking counts.",
+    },
+    { at: "N1:U1", kind: "title", value: "Working: strips and totals" },
+    {
+      at: "N2:U2",
+      kind: "said",
+      value:
+        "This part is printed. The lines of the cans, left of it, are not: Cans prints their readings, Coverage their rates.",
     },
     ...headings(FIRST - 1, "A", [
       "row",
