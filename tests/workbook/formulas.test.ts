@@ -4,7 +4,7 @@ import { plainAddress } from "../../src/hosts/address";
 import { AUDIT_SHEETS } from "../../src/workbook/audit";
 import { namesOf } from "../../src/workbook/build";
 import { NURSERY_SHEETS } from "../../src/workbook/nursery";
-import { placesOf } from "../../src/workbook/places";
+import { firstCell, placesOf } from "../../src/workbook/places";
 
 /** Functions that Excel 2010 and LibreOffice 7.4 both have, and that give the same value while nothing is typed. */
 const FUNCTIONS = new Set(
@@ -50,6 +50,21 @@ describe.each([
       [...namesOf(sheet).values()].flatMap((range) => placesOf(range).map((place) => `${sheet.name}!${place}`)),
     ),
   );
+  const areaOfName = new Map(
+    sheets.flatMap((sheet) => [...namesOf(sheet)].map(([name, range]) => [name, `${sheet.name}!${range}`] as const)),
+  );
+  /** The cells that a formula reads: ranges, names, and of whole columns those that hold something. */
+  const readIn = (formula: string, sheet: string): string[] =>
+    tokensOf({ place: "", formula }).flatMap(({ type, value }) => {
+      if (type === tokenTypes.REF_RANGE) return placesFrom(value.includes("!") ? value : `${sheet}!${value}`);
+      if (type === tokenTypes.REF_NAMED) return areaOfName.has(value) ? placesFrom(areaOfName.get(value)!) : [];
+      if (type !== tokenTypes.REF_BEAM) return [];
+      const column = plainAddress(value).split(":")[0]!;
+      const { cells } = sheets.find(({ name }) => name === sheet)!;
+      return cells
+        .map(({ at }) => firstCell(at))
+        .flatMap((at) => (at.replace(/\d/g, "") === column ? [`${sheet}!${at}`] : []));
+    });
   const isNamed = (place: string) => NAMED_PLACES.has(place);
 
   it.each(written)("on $name use only functions that old and free programs have too", ({ cells, others }) => {
@@ -76,6 +91,29 @@ describe.each([
       values(one, tokenTypes.REF_RANGE).filter((range) => range.includes("!") && !placesFrom(range).every(isNamed)),
     );
     expect(astray).toEqual([]);
+  });
+
+  it("never read themselves on the way, so that every program finds an order to calculate them in", () => {
+    const readBy = new Map<string, string[]>(
+      sheets.flatMap((sheet) =>
+        sheet.cells.flatMap(({ at, formula }) =>
+          formula ? [[`${sheet.name}!${firstCell(at)}`, readIn(formula, sheet.name)] as const] : [],
+        ),
+      ),
+    );
+    const done = new Set<string>();
+    const doing: string[] = [];
+    const rounds: string[] = [];
+    const follow = (place: string) => {
+      if (doing.includes(place)) rounds.push([...doing.slice(doing.indexOf(place)), place].join(" < "));
+      if (done.has(place) || doing.includes(place)) return;
+      doing.push(place);
+      for (const read of readBy.get(place) ?? []) if (readBy.has(read)) follow(read);
+      doing.pop();
+      done.add(place);
+    };
+    for (const place of readBy.keys()) follow(place);
+    expect(rounds).toEqual([]);
   });
 
   it.each(written)("on $name use only names that stand for something", ({ cells, others }) => {

@@ -31,13 +31,10 @@ function dryCorner(row: "first" | "last", column: "first" | "last"): string {
 }
 
 /** First and last line that holds a dry can, as a span from 0. */
-function drySpan(all: typeof allRows, count: number): string {
-  const numbers = `(${all("dry")}>0)*`;
-  const first = all("dry");
-  const places = `(ROW($A$1:$A$${count}))`;
-  return all === allRows
-    ? `SUMPRODUCT(MAX(${numbers}${places}))+SUMPRODUCT(MAX(${numbers}(${count + 1}-${places})))-${count + 1}`
-    : `SUMPRODUCT(MAX(${numbers}COLUMN(${first})))+SUMPRODUCT(MAX(${numbers}(1000-COLUMN(${first}))))-1000`;
+function drySpan(all: typeof allRows): string {
+  const dry = all("dry");
+  const place = `${all === allRows ? "ROW" : "COLUMN"}(${dry})`;
+  return `SUMPRODUCT(MAX((${dry}>0)*${place}))+SUMPRODUCT(MAX((${dry}>0)*(1000-${place})))-1000`;
 }
 
 const big = `AND(${$("columns")}>=3,${$("rows")}>=3)`;
@@ -87,7 +84,7 @@ const FACT_FORMULAS: Partial<Record<Fact, [label: string, formula: string]>> = {
   "edge name": ["its name", `IF(${$("edge")}="","",IF(ISNUMBER(${$("bearing")}),"the "&${point}&" edge",${byLength}))`],
   "one place": [
     "all in one block of cans",
-    `IF(${$("dry")}=0,FALSE,OR(AND(${drySpan(allRows, MOST_ALONG)}<=1,${drySpan(allColumns, MOST_ACROSS)}<=1),${$("dry")}=(${drySpan(allRows, MOST_ALONG)}+1)*(${drySpan(allColumns, MOST_ACROSS)}+1)))`,
+    `IF(${$("dry")}=0,FALSE,OR(AND(${drySpan(allRows)}<=1,${drySpan(allColumns)}<=1),${$("dry")}=(${drySpan(allRows)}+1)*(${drySpan(allColumns)}+1)))`,
   ],
   where: ["where they are", cases(WHERE, `${$("dry edges")}&" of them on the edges"`)],
 };

@@ -1,0 +1,84 @@
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import type { Cell } from "../../src/hosts/host";
+import { boxOf, cellAt } from "../../src/taskpane/address";
+import type { Results } from "../../src/workbook/build";
+import { formulaResults } from "../support/formula-results";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+let desk: Desk;
+beforeAll(async () => {
+  all = await desks();
+  desk = await all.open();
+}, 300_000);
+afterAll(() => all.close());
+
+const template = (name: string) =>
+  new Uint8Array(readFileSync(fileURLToPath(new URL(`../../templates/${name}`, import.meta.url))));
+
+/** Every value that the file keeps for a formula replaced by a wrong one. */
+function planted(file: Uint8Array): Uint8Array {
+  const parts = Object.entries(unzipSync(file)).map(([name, part]) => {
+    if (!name.startsWith("xl/worksheets/sheet")) return [name, part] as const;
+    return [name, strToU8(strFromU8(part).replace(/(<\/f>)<v>[^<]*<\/v>/g, "$1<v>-7</v>"))] as const;
+  });
+  return zipSync(Object.fromEntries(parts));
+}
+
+/** What the desk shows in every cell of the open workbook, by `Sheet!A1`. */
+async function shown(): Promise<Map<string, Cell>> {
+  const sheets = await desk.page.evaluate(async () => {
+    const { host } = window.desk;
+    await host.settled();
+    const found = [];
+    for (const sheet of await host.sheets()) {
+      const area = await host.used(sheet);
+      if (area) found.push({ area, cells: await host.read(area) });
+    }
+    return found;
+  });
+  return new Map(
+    sheets.flatMap(({ area, cells }) => {
+      const { rows, columns } = boxOf(area);
+      return Array.from({ length: rows * columns }, (_, index): [string, Cell] => {
+        const [row, column] = [Math.floor(index / columns), index % columns];
+        const { sheet, address } = cellAt(area, row, column);
+        return [`${sheet}!${address}`, cells[row]![column] as Cell];
+      });
+    }),
+  );
+}
+
+function same(calculated: Cell | undefined, expected: string | number | boolean): boolean {
+  if (typeof expected === "number" && typeof calculated === "number") {
+    return Math.abs(calculated - expected) <= 1e-9 * Math.max(1e-3, Math.abs(expected));
+  }
+  return (calculated ?? "") === expected;
+}
+
+const differing = (found: Map<string, Cell>, expected: Results) =>
+  [...expected]
+    .filter(([place, value]) => !same(found.get(place), value))
+    .map(([place, value]) => `${place}: ${JSON.stringify(found.get(place))}, LibreOffice ${JSON.stringify(value)}`);
+
+describe.each(["example-audit.xlsx", "block-audit.xlsx", "example-nursery.xlsx", "nursery-plan.xlsx"])("%s", (name) => {
+  test("shows at the desk what LibreOffice calculates, whatever values the file kept", async () => {
+    const file = template(name);
+    const expected = await formulaResults(file);
+    expect(expected.size).toBeGreaterThan(500);
+    await desk.page.evaluate(
+      async ([bytes, saved]) => {
+        window.confirm = () => true;
+        await window.desk.host.openBook(
+          Uint8Array.from(atob(bytes!), (sign) => sign.charCodeAt(0)),
+          saved!,
+        );
+      },
+      [Buffer.from(planted(file)).toString("base64"), name],
+    );
+    expect(differing(await shown(), expected)).toEqual([]);
+  }, 180_000);
+});
