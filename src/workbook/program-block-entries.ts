@@ -48,7 +48,7 @@ function blockOf(sheet: ProgramSheet, line: Stated[], month: number | null, read
     area: reading.optional(area, (value) => positive("area", value, "m²")),
     rate: reading.optional(rate, (value) => positive("MAR", value, "mm/h")),
     multiplier: reading.optional(multiplier, (value) => positive("multiplier", value, "")),
-    takeUp: reading.optional(takeUp, (value) => positive("take-up", value, "mm")),
+    takeUp: reading.optional(takeUpOf(sheet, line, takeUp), (value) => positive("take-up", value, "mm")),
     rest: reading.optional(rest, (value) => zeroOrMore("rest", value, "min")),
     flow: reading.optional(flow, (value) => positive("flow", value, "L/min")),
   };
@@ -72,6 +72,14 @@ function blockOf(sheet: ProgramSheet, line: Stated[], month: number | null, read
   };
 }
 
+/** The column of a line's group on Demand; below 0 where it has none. */
+const groupOf = (sheet: ProgramSheet, group: Stated): number =>
+  sheet.groups[0]!.findIndex((one) => one.value !== null && nameIn(one) === nameIn(group));
+
+/** The typed take-up, else that of the group. */
+const takeUpOf = (sheet: ProgramSheet, line: Stated[], typed: Stated): Stated =>
+  typed.value === null ? (sheet.takeUps[0]![groupOf(sheet, line[1]!)] ?? typed) : typed;
+
 /** The typed depth, else that of the group in the month. */
 function depthOf(sheet: ProgramSheet, line: Stated[], month: number | null, reading: Reading, lacking: string[]) {
   const [group, typed] = [line[1]!, line[5]!];
@@ -80,7 +88,7 @@ function depthOf(sheet: ProgramSheet, line: Stated[], month: number | null, read
     lacking.push("a depth or a group");
     return undefined;
   }
-  const column = sheet.groups[0]!.findIndex((one) => one.value !== null && nameIn(one) === nameIn(group));
+  const column = groupOf(sheet, group);
   if (column < 0) {
     return reading.of(group.place, () => {
       throw new InputError("group", "be one that Demand has", nameIn(group));

@@ -22,6 +22,7 @@ const TABLES = {
   blocks: "Program_Blocks",
   groups: "Demand_Groups",
   depths: "Demand_Depths",
+  takeUps: "Demand_Take_Up_mm",
 } as const;
 
 /** Everything that the sheets say about the night. */

@@ -2,7 +2,7 @@ import type { Block, Program } from "../../src/core/program/program";
 import type { Entries } from "../../src/workbook/build";
 import { nursery } from "../bench/nurseries";
 
-/** What is typed for a program, the depth of every second block by its group. */
+/** What is typed for a program, depth and take-up of every second block by its group. */
 export interface NurseryPlan {
   program: Program;
   month: number;
@@ -12,18 +12,24 @@ export interface NurseryPlan {
 const GROUPS = ["ferns", "shrubs", "trees", "herbs"];
 const cell = (value: number | undefined): number | "" => value ?? "";
 
-/** A plan as somebody would type it; every second block takes its depth from a group. */
+/** A plan as somebody would type it; every second block takes its depth from a group, and its take-up unless typed. */
 export function nurseryPlan(index: number): NurseryPlan {
   const made = nursery(index);
   const month = 1 + (index % 12);
   const depths = GROUPS.map((_, group) => 4 + group + (index % 5) / 2);
-  const blocks = made.blocks.slice(0, 60).map(
-    (block, i): Block => ({
+  const takeUps = GROUPS.map((_, group) => (group === index % 4 ? undefined : 1.5 + group));
+  const typed = made.blocks
+    .slice(0, 60)
+    .map(({ takeUp, ...block }, i) => ({ block, takeUp: i % 4 === 1 ? undefined : takeUp }));
+  const blocks = typed.map(({ block, takeUp }, i): Block => {
+    const used = takeUp ?? (i % 2 === 1 ? takeUps[i % GROUPS.length] : undefined);
+    return {
       ...block,
+      ...(used !== undefined && { takeUp: used }),
       ...(i % 2 === 1 && { depth: depths[i % GROUPS.length]! }),
       ...(i % 3 === 0 && { flow: 60 * Math.round((block.area * block.rate * 1.1) / 60) }),
-    }),
-  );
+    };
+  });
   const largest = Math.max(...blocks.map(({ area, rate, flow }) => flow ?? area * rate));
   const step = [1, 0.5, 0.25, 1 / 60, 5][index % 5]!;
   const litres = 60_000 + 1000 * index;
@@ -36,14 +42,14 @@ export function nurseryPlan(index: number): NurseryPlan {
     limit: litres,
     tank: { volume: litres, refill: 60 * (20 + index) },
   };
-  const row = ({ name, area, rate, multiplier, depth, takeUp, rest, flow }: Block, i: number) => [
+  const row = ({ name, area, rate, multiplier, depth, rest, flow }: Block, i: number) => [
     name,
     i % 2 === 1 ? GROUPS[i % GROUPS.length]! : "",
     area,
     rate,
     multiplier,
     i % 2 === 1 ? "" : depth,
-    cell(takeUp),
+    cell(typed[i]!.takeUp),
     cell(rest),
     flow === undefined ? "" : flow / 60,
   ];
@@ -53,6 +59,7 @@ export function nurseryPlan(index: number): NurseryPlan {
     entries: {
       Demand_Groups: [GROUPS],
       Demand_Depths: Array.from({ length: 12 }, (_, m) => depths.map((depth) => (m + 1 === month ? depth : 99))),
+      Demand_Take_Up_mm: [takeUps.map(cell)],
       Program_Month: month,
       Pump_Flow_Lmin: program.pump / 60,
       Change_Over_s: program.changeOver ?? 0,

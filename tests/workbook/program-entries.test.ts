@@ -44,6 +44,22 @@ describe("the program that the sheets state", () => {
     expect((await read(SMALL, 1)).program!.blocks[2]!.depth).toBe(90);
   });
 
+  it("takes the typed take-up before the group's, and the group's where none is typed", async () => {
+    const lines = [
+      ["Bed 4", "ferns", 100, 60, 1, 5, "", "", ""],
+      ["Bed 5", "ferns", 100, 60, 1, 5, 3, "", ""],
+      ["Bed 6", "", 100, 60, 1, 5, "", "", ""],
+    ];
+    const takeUps = async (ofGroup: Input[]) => {
+      const { program, wrong } = await read({ ...SMALL, Program_Blocks: lines, Demand_Take_Up_mm: [ofGroup] });
+      return [program?.blocks.map(({ takeUp }) => takeUp), wrong];
+    };
+    expect(await takeUps([4])).toEqual([[4, 3, undefined], []]);
+    expect(await takeUps([])).toEqual([[undefined, 3, undefined], []]);
+    const place = at("Demand_Take_Up_mm", 0, 0);
+    expect((await takeUps([0]))[1]).toEqual([`take-up must be more than 0 mm, got 0 in ${place}`]);
+  });
+
   it("takes a typed flow in L/min, also without an area", async () => {
     const { program } = await read(block("Bed 4", "", "", 12, 1.5, 6, "", "", 90));
     expect(program!.blocks[3]).toMatchObject({ name: "Bed 4", flow: 5400, rate: 12 });

@@ -60,6 +60,29 @@ describe("Program and Start times, calculated by LibreOffice with wrong values p
     });
   });
 
+  it("cut a run by the typed take-up, else by that of the group, else not at all", () => {
+    const kinds = PLANS.flatMap(({ entries }: { entries: Entries }) =>
+      (entries.Program_Blocks as (string | number)[][]).map((line) => {
+        const group = (entries.Demand_Groups as string[][])[0]!.indexOf(String(line[1]));
+        const ofGroup = (entries.Demand_Take_Up_mm as (number | "")[][])[0]![group] ?? "";
+        return `${line[6] === "" ? "blank" : "typed"}, ${ofGroup === "" ? "blank" : "of the group"}`;
+      }),
+    );
+    expect([...new Set(kinds)].sort()).toEqual([
+      "blank, blank",
+      "blank, of the group",
+      "typed, blank",
+      "typed, of the group",
+    ]);
+    PLANS.forEach(({ program }, index) => {
+      program.blocks.forEach(({ takeUp, depth, multiplier }, i) => {
+        // pulses of at most the depth that the mix takes up; the depth is that which the mean can gets
+        const expected = takeUp === undefined ? 1 : Math.ceil((depth * multiplier) / takeUp - 1e-9);
+        expect(books[index]!.get(`Program!L${FIRST_BLOCK + i}`)).toBe(Math.max(1, expected));
+      });
+    });
+  });
+
   it("add up the day as core does", () => {
     PLANS.forEach(({ program, night }, index) => {
       const named = (row: number) => books[index]!.get(`Program!C${row}`);
@@ -146,6 +169,18 @@ const WRONG: [string, Entries, string, string][] = [
   ],
   ["a take-up of 0", first(changed(6, 0)), SAYS, "take-up must be more than 0 mm"],
   ["a take-up far too small", first(changed(6, 0.001)), SAYS, "over 1000 pulses: take-up?"],
+  [
+    "a take-up of 0 on Demand",
+    { ...first(changed(1, "ferns")), Demand_Take_Up_mm: [[0]] },
+    SAYS,
+    "take-up on Demand must be over 0 mm",
+  ],
+  [
+    "words for a take-up on Demand where one is typed",
+    { ...first(ROW.map((each, i) => (i === 1 ? "ferns" : i === 6 ? 5 : each))), Demand_Take_Up_mm: [["little"]] },
+    SAYS,
+    "ok",
+  ],
   ["a negative rest", first(changed(7, -5)), SAYS, "rest must be 0 min or more"],
   ["a flow of 0", first(changed(8, 0)), SAYS, "flow must be more than 0 L/min"],
   ["a pulse of days", first(changed(5, 900)), SAYS, "a pulse is longer than a day"],

@@ -10,7 +10,7 @@ const TYPED = [
   "MAR [mm/h]",
   "Multi-plier",
   "Depth typed [mm]",
-  "Take-up [mm]",
+  "Take-up typed [mm]",
   "Rest [min]",
   "Flow typed [L/min]",
 ];
@@ -37,14 +37,28 @@ const depth = (row: number) =>
 const runTime = (row: number) =>
   `IF(COUNT(D${row},E${row},J${row})=3,IF(AND(MIN(D${row},E${row})>=1/10^9,MAX(D${row},E${row})<=1000000000),60*J${row}*E${row}/D${row},""),"")`;
 
+/** The typed take-up, else that of the group; "" where neither is typed. */
+const takeUp = (row: number) => {
+  const ofGroup = `INDEX(Demand_Take_Up_mm,1,MATCH(B${row},Demand_Groups,0))`;
+  return cases(
+    [
+      [`G${row}<>""`, `G${row}`],
+      [`B${row}=""`, '""'],
+      [`SUMPRODUCT((Demand_Groups=B${row})*1)=0`, '""'],
+      [`${ofGroup}=""`, '""'],
+    ],
+    ofGroup,
+  );
+};
+
 const pulses = (row: number) => {
-  const depths = `K${row}*D${row}/60/G${row}`;
+  const depths = `K${row}*D${row}/60/U${row}`;
   return cases(
     [
       [`K${row}=""`, '""'],
       [`K${row}=0`, "0"],
-      [`G${row}=""`, "1"],
-      [`NOT(${isPositive(`G${row}`)})`, '""'],
+      [`U${row}=""`, "1"],
+      [`NOT(${isPositive(`U${row}`)})`, '""'],
       [`${depths}>${MOST_PULSES}`, '""'],
     ],
     `MAX(1,-INT(-(${depths}-1/10^9)))`,
@@ -89,6 +103,7 @@ const says = (row: number) => {
       optional("C", "area must be more than 0 m²"),
       optional("I", "flow must be more than 0 L/min"),
       optional("G", "take-up must be more than 0 mm"),
+      optional("U", "take-up on Demand must be over 0 mm"),
       [`AND(H${row}<>"",IF(COUNT(H${row})=1,H${row}<0,TRUE))`, '"rest must be 0 min or more"'],
       [`L${row}=""`, `"over ${MOST_PULSES} pulses: take-up?"`],
       ["COUNT(Step_Used_min)=0", '"needs the controller\'s step"'],
@@ -113,6 +128,7 @@ const line = (row: number): CellSpec[] => [
   ),
   { at: `P${row}:R${row}`, kind: "note", formula: says(row) },
   { at: `T${row}`, kind: "working", formula: `TRIM(A${row})`, align: "left" },
+  { at: `U${row}`, kind: "working", formula: takeUp(row) },
 ];
 
 const heading = (value: string, at: string): CellSpec => ({ at: `${at}${HEADINGS}`, kind: "heading", value });
@@ -122,6 +138,7 @@ export const BLOCK_CELLS: readonly CellSpec[] = [
   ...ANSWERED.map((value, index) => heading(value, "JKLMNO"[index]!)),
   { at: `P${HEADINGS}:R${HEADINGS}`, kind: "heading", value: "What the line says" },
   { at: `T${HEADINGS}`, kind: "working", value: "name, trimmed", align: "left" },
+  { at: `U${HEADINGS}`, kind: "working", value: "take-up used [mm]" },
   ...Array.from({ length: BLOCKS }, (_, index) => line(FIRST_BLOCK + index)).flat(),
 ];
 
