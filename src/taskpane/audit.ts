@@ -10,7 +10,7 @@ import type { Area, Cell } from "../hosts/host";
 import { type Catches, CatchProblem, catchesOf, withCells } from "./catches";
 import { type CatchClass, catchClasses } from "./classes";
 import type { Unit } from "./entries";
-import { lackOf, NEEDED } from "./lack";
+import { lackOf, NEEDED, type Needed } from "./lack";
 import { readingUnit, type Settings } from "./settings";
 
 /** A run time, or why there is none, as a sentence. */
@@ -35,8 +35,8 @@ export interface Audit {
 }
 
 /** What the settings lack of what a figure needs. */
-const lackedOf = (settings: Settings, needs: (keyof typeof NEEDED)[]) =>
-  needs.filter((need) => settings[need].value === undefined).map((need) => NEEDED[need]);
+const lackedOf = (settings: Settings, needs: readonly Needed[]) =>
+  needs.filter((need) => settings[need].value === undefined);
 
 /** Rate [mm/h] that a reading of 1 stands for; null while the settings don't say. */
 export function rateOfOne({ minutes, mouth }: Settings): number | null {
@@ -52,7 +52,9 @@ type Within = <T>(work: (values: Float64Array) => T) => T;
 function rowsOf(within: Within, settings: Settings, limits: readonly Limit[]): { rows: SummaryRow[]; lack: string } {
   const rate = rateOfOne(settings);
   const noRate = {
-    value: `needs ${lackedOf(settings, ["minutes", "mouth"]).join(" and ")}`,
+    value: `needs ${lackedOf(settings, ["minutes", "mouth"])
+      .map((need) => NEEDED[need])
+      .join(" and ")}`,
     low: "",
     high: "",
     limit: "",
@@ -80,7 +82,7 @@ export function auditOf(
   const lacked = lackedOf(settings, ["minutes", "mouth", "depth"]);
 
   function timeFor(basis: "can" | "quarter" | number): RunTime {
-    if (lacked.length > 0) return { reason: lackOf("Run time", lacked) };
+    if (lacked.length > 0) return { reason: lackOf("Run time", lacked, settings) };
     try {
       const times = multiplier(catches.values, basis);
       return { minutes: runTime(settings.depth.value!, average * rate!, times) };
@@ -102,6 +104,10 @@ export function auditOf(
     classes: catchClasses(catches.values),
     driest: catches.dry > 0 ? { reason: "Run time: a dry can gets nothing, however long the run" } : timeFor("can"),
     byBasis:
-      named === undefined ? { reason: lackOf("Run time", [NEEDED.share]) } : named === "can" ? null : timeFor(named),
+      named === undefined
+        ? { reason: lackOf("Run time", ["share"], settings) }
+        : named === "can"
+          ? null
+          : timeFor(named),
   };
 }

@@ -1,6 +1,6 @@
 import type { Area } from "../hosts/host";
 import { boxOf, reference } from "./address";
-import { lackOf, NEEDED } from "./lack";
+import { lackOf } from "./lack";
 import type { Measure, Need } from "./measures";
 import type { Setting } from "./resolve";
 import type { Settings } from "./settings";
@@ -22,8 +22,8 @@ function argument(need: Need, settings: Settings, sheet: string): string | null 
 export function formulaOf(measure: Measure, readings: Area, settings: Settings, sheet: string): Formula {
   const range = reference(readings, sheet);
   const given = measure.needs.map((need) => argument(need, settings, sheet));
-  const lacking = measure.needs.filter((_, index) => given[index] === null).map((need) => NEEDED[settingOf(need)]);
-  if (lacking.length > 0) return { lacking: lackOf(measure.label, lacking) };
+  const lacking = measure.needs.filter((_, index) => given[index] === null).map(settingOf);
+  if (lacking.length > 0) return { lacking: lackOf(measure.label, lacking, settings) };
   const rest = [...given, ...(measure.rest ?? [])].filter((text) => text !== "");
   const text = `=CANFALL.${measure.id}(${[`IF(${range}="","x",${range})`, ...rest].join(",")})`;
   return { text, ...(measure.size?.(boxOf(readings)) ?? { rows: 1, columns: 1 }) };

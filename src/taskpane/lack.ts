@@ -1,3 +1,5 @@
+import type { Settings } from "./settings";
+
 /** What each setting is called where it is lacking. */
 export const NEEDED = {
   minutes: "the length of the test",
@@ -6,9 +8,17 @@ export const NEEDED = {
   share: "the share of the cans",
 };
 
-/** `Run time needs the length of the test and the can's mouth: fill them in under Test settings`. */
-export function lackOf(measure: string, lacking: string[]): string {
-  const last = lacking.at(-1)!;
-  const listed = lacking.length > 1 ? `${lacking.slice(0, -1).join(", ")} and ${last}` : last;
-  return `${measure} needs ${listed}: fill ${lacking.length > 1 ? "them" : "it"} in under Test settings`;
+export type Needed = keyof typeof NEEDED;
+
+/** The depth of an audit workbook is worked out on its sheet Run time, from what that step's fields say. */
+const IN_RUN_TIME = "under Net depth wanted in each pot in the step Run time";
+const IN_READINGS = "under Test settings in the step Readings";
+
+/** `Run time needs the can's mouth: fill it in under Test settings in the step Readings`. */
+export function lackOf(measure: string, lacking: readonly Needed[], { depth }: Settings): string {
+  const names = lacking.map((need) => NEEDED[need]);
+  const last = names.at(-1)!;
+  const listed = names.length > 1 ? `${names.slice(0, -1).join(", ")} and ${last}` : last;
+  const where = lacking.every((need) => need === "depth") && depth.area ? IN_RUN_TIME : IN_READINGS;
+  return `${measure} needs ${listed}: fill ${names.length > 1 ? "them" : "it"} in ${where}`;
 }

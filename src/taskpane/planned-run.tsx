@@ -33,7 +33,9 @@ function lines(found: NamedCells): string[] {
     count !== undefined && count > 1 && each !== undefined && elapsed !== undefined
       ? `In ${count} pulses of ${figure(each)} min, ${figure(elapsed)} min from start to end`
       : "",
-    drained !== undefined ? `${figure(drained * 100)} % of the water drains, on average over the pots` : "",
+    net !== undefined && drained !== undefined
+      ? `${figure(drained * 100)} % of the water drains, on average over the pots`
+      : "",
     litres !== undefined ? `${figure(litres)} L a day falling on the bed` : "",
   ].filter(Boolean);
 }

@@ -1,32 +1,26 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../hosts/host";
+import { DataChecks } from "./data-checks";
 import type { Done } from "./done";
 import { Failure } from "./failure";
 import { Histogram } from "./histogram";
 import { CountTable } from "./measure-table";
-import { type NamedCells, textIn } from "./named";
+import type { NamedCells } from "./named";
 import { PasteReadings } from "./paste-readings";
 import { ShownReadings } from "./shown-readings";
 import type { StepProps } from "./step";
 import { TestSettings } from "./test-settings";
 import { useNamed } from "./use-named";
 
-const NAMES = ["Cans_Readings", "Readings_Problem", "Positions_Problem"] as const;
+const NAMES = ["Cans_Readings", "Readings_Problem"] as const;
 
 /** What the workbook finds wrong with its own readings, and the way to them. */
 function AuditReadings({ host, found, keep }: { host: Host; found: NamedCells; keep: (done: Done) => void }) {
-  const problems = [textIn(found.Readings_Problem), textIn(found.Positions_Problem)].filter(Boolean);
   if (!found.Cans_Readings) return null;
   const { area } = found.Cans_Readings;
   return (
     <>
-      <div role="status">
-        {problems.map((problem) => (
-          <p key={problem} className="problem">
-            {problem}
-          </p>
-        ))}
-      </div>
+      <DataChecks host={host} />
       <Button onClick={() => host.select(area)}>Select the readings</Button>
       {found.Readings_Problem && <PasteReadings host={host} area={area} keep={keep} />}
     </>

@@ -1,3 +1,4 @@
+import { DataChecks } from "./data-checks";
 import { InsertFunction } from "./insert-function";
 import { MeasureTable } from "./measure-table";
 import { ShownReadings } from "./shown-readings";
@@ -13,6 +14,7 @@ export function ResultsStep({ host, answer, readings, keep }: StepProps) {
       <section aria-labelledby="canfall-results">
         <h2 id="canfall-results">Results</h2>
         <ShownReadings answer={answer} host={host} />
+        <DataChecks host={host} />
         {answer?.audit && <MeasureTable audit={answer.audit} byArea={byArea} />}
       </section>
       <StatedResults host={host} />

@@ -63,12 +63,15 @@ export function formLines(top: number, columns: FormColumns, lines: readonly (st
   return part;
 }
 
+/** Only what is to be typed needs to be told that it is words. */
+const isAnswerInWords = ({ unit, formula }: Field) => unit === "words" && formula !== undefined;
+
 function addField(part: FormPart, row: number, columns: FormColumns, field: Field): void {
   const { label, unit, note, allowed, wide, ...entry } = field;
   const at = inRow(wide ? `${firstOf(columns.entry)}:${lastOf(columns)}` : columns.entry, row);
   part.cells.push({ at: inRow(columns.label, row), kind: "label", value: wide ? `${label} [${unit}]` : label });
   part.cells.push({ at, kind: field.formula === undefined ? "input" : "answer", ...entry });
-  if (!wide) part.cells.push({ at: inRow(columns.unit, row), kind: "unit", value: unit });
+  if (!wide) part.cells.push({ at: inRow(columns.unit, row), kind: "unit", value: isAnswerInWords(field) ? "" : unit });
   if (columns.note && note) part.cells.push({ at: inRow(columns.note, row), kind: "note", value: note });
   if (allowed) part.checks.push({ range: firstCell(at), ...allowed(firstCell(at)) });
   const twoLines = wide || field.unit === "words";

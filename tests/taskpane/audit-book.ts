@@ -55,5 +55,5 @@ export function auditHost({ named = {}, cells = {}, placed = false }: Changed = 
   const names = Object.fromEntries(Object.keys(CELLS).map((name) => [name, cellOf(name)]));
   const on = (address: string) => ({ sheet: "Cans", address });
   const places = placed ? { Cans_Across_m: on("B9:C9"), Cans_Along_m: on("A10:A11") } : {};
-  return memoryHost(sheets, { ...names, ...places, Cans_Readings: on("B10:C11") });
+  return memoryHost(sheets, { ...names, ...places, Can_Checks: on("A20:D25"), Cans_Readings: on("B10:C11") });
 }

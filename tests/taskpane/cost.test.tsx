@@ -126,6 +126,20 @@ describe("the step Cost", () => {
     await page.shows("discount rate must be from 0 to 1, got 7");
   });
 
+  it("has a field for the watering days, with the cell that keeps them", async () => {
+    const book = costHost();
+    const days = { sheet: "Mine", address: "B4" };
+    const named = book.named;
+    book.named = async (name) => (name === "Water_Days" ? days : named(name));
+    await open(book);
+    await page.shows("What it is worked out from");
+    expect(page.beside("Watering days [days a year]")).toBe("kept in Mine!B4");
+    await page.type("Watering days", "300");
+    page.field("Watering days").dispatchEvent(new FocusEvent("focusout", { bubbles: true }));
+    await page.shows("entry in Mine!B4");
+    expect(await host.inputs(days)).toEqual([[300]]);
+  });
+
   it("has nothing that axe finds", async () => {
     await open(costHost());
     await page.shows("Saved a year");

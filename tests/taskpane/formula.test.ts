@@ -42,7 +42,7 @@ describe("a live function", () => {
     expect(write("Run time", { basis: "quarter" })).toMatchObject({ text: `${start},"quarter")` });
     expect(write("Run time", { basis: "share" })).toMatchObject({ text: `${start},0.9)` });
     expect(write("Run time", { basis: "share", share: {} })).toEqual({
-      lacking: "Run time needs the share of the cans: fill it in under Test settings",
+      lacking: "Run time needs the share of the cans: fill it in under Test settings in the step Readings",
     });
   });
 
@@ -66,7 +66,7 @@ describe("a live function", () => {
     const none = await readSettings(memoryHost({ Example: {} }), NO_ENTRIES);
     expect(write("Run time", none)).toEqual({
       lacking:
-        "Run time needs the length of the test, the can's mouth and the net depth wanted: fill them in under Test settings",
+        "Run time needs the length of the test, the can's mouth and the net depth wanted: fill them in under Test settings in the step Readings",
     });
   });
 });

@@ -160,7 +160,7 @@ describe("the pane", () => {
     await open(bedHost());
     await page.shows("Driest can");
     await page.type("Length of the test", "30 min");
-    await page.shows("Run time needs the length of the test: fill it in under Test settings.");
+    await page.shows("Run time needs the length of the test: fill it in under Test settings in the step Readings.");
     expect(page.beside("Length of the test")).toBe(
       'minutes must be a number or a cell such as Example!F2, got "30 min"',
     );
@@ -174,7 +174,7 @@ describe("the pane", () => {
     await open(bedHost());
     await page.shows("Driest can");
     await page.type("Net depth wanted", "");
-    await page.shows("Run time needs the net depth wanted: fill it in under Test settings.");
+    await page.shows("Run time needs the net depth wanted: fill it in under Test settings in the step Readings.");
   });
 
   it("gives the run time by the low quarter or a share of the cans as well", async () => {

@@ -64,10 +64,23 @@ describe("readings of an audit", () => {
   });
 
   it("come with the workbook's own words on what is wrong, and the way to them", async () => {
-    await open(
-      auditHost({ named: { Readings_Problem: "2 readings are no numbers; the first is in row 1, column 2" } }),
-    );
-    await page.shows("2 readings are no numbers; the first is in row 1, column 2");
+    const edge = "No cans within 0.6 m of these edges: top. Add some, or call it interior only.";
+    const checks = {
+      A20: "Readings",
+      B20: "1 reading is below 0",
+      A22: "Wind",
+      B22: "ok",
+      A24: "Edge cans",
+      B24: edge,
+    };
+    await open(auditHost({ cells: { Cans: checks } }));
+    await page.shows("Readings: 1 reading is below 0 Cans!B20");
+    expect(page.text(".problem li")).toEqual([
+      "Readings: 1 reading is below 0 Cans!B20",
+      `Edge cans: ${edge} Cans!B24`,
+    ]);
+    await page.press("Cans!B24");
+    expect(await host.selection()).toEqual({ sheet: "Cans", address: "B24" });
     await page.press("Select the readings");
     expect(await host.selection()).toEqual({ sheet: "Cans", address: "B10:C11" });
   });
@@ -155,6 +168,19 @@ describe("readings from elsewhere", () => {
 });
 
 describe("results of an audit", () => {
+  it("have what the data checks say above them, and those that lack something apart", async () => {
+    const checks = {
+      A20: "Wind",
+      B20: "not checked: needs the wind log on Heads",
+      A22: "Mean catch",
+      B22: "under 2.3",
+    };
+    await open(auditHost({ cells: { Cans: { ...readings, ...checks } } }));
+    await page.shows("Mean catch: under 2.3 Cans!B22");
+    await page.shows("Data checks that lack something: 1");
+    expect(page.text(".problem li")).toEqual(["Mean catch: under 2.3 Cans!B22"]);
+  });
+
   it("stand as the workbook states them, weighted first where the cans stand unevenly", async () => {
     const uneven = { Positions_Uneven: true, Used_MAR: 12.5 };
     await open(filled({ Result_MAR: 12.73, Weighted_MAR: 12.5, Verdict_MAR: "too few cans", ...uneven }));
@@ -193,6 +219,22 @@ describe("the run time of an audit", () => {
     await open(auditHost());
     await page.step("Run time");
     await page.shows("Run time: needs readings");
+  });
+
+  it("names the field of its own step that the depth is typed in, and no share that drains before", async () => {
+    const drains = { sheet: "Run time", address: "C8" };
+    const book = filled({});
+    await book.type(drains, [[0.512]]);
+    const named = book.named;
+    book.named = async (name) => (name === "Mean_Drained_Share" ? drains : named(name));
+    await open(book);
+    await page.step("Run time");
+    await page.shows(
+      "Run time needs the net depth wanted: fill it in under Net depth wanted in each pot in the step Run time.",
+    );
+    expect(page.place.textContent).not.toContain("of the water drains");
+    await book.type(cellOf("Net_Depth_mm"), [[5]]);
+    await page.shows("51.2 % of the water drains, on average over the pots");
   });
 
   it("is changed by a field and a choice, each taken back", async () => {

@@ -14,6 +14,8 @@ export const CAN_CASES: readonly Case[] = [
       Test_Stop: (7 * 60 + 10) / 1440,
     },
     said: [
+      ["Cans", "Readings", "ok"],
+      ["Cans", "Positions", "ok"],
       ["Cans", "Number of cans", "Only 12 cans: under 16 there is no verdict. Set out 24 or more."],
       [
         "Cans",

@@ -56,6 +56,12 @@ describe("the input sheets of the audit workbook", () => {
     expect(unchecked.map(({ at }) => at)).toEqual([]);
   });
 
+  it.each(AUDIT_SHEETS)("on $name no answer has words for its unit", ({ cells }) => {
+    const answers = cells.filter(({ kind }) => kind === "answer").map(({ at }) => splitPlace(at)[1]);
+    const words = cells.filter(({ kind, value }) => kind === "unit" && value === "words");
+    expect(words.filter(({ at }) => answers.includes(splitPlace(at)[1]))).toEqual([]);
+  });
+
   it.each(SHEETS)("on $name everything that is typed has its unit beside it or over it", (sheet) => {
     expect(
       typedIn(sheet)

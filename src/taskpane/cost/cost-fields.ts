@@ -17,6 +17,7 @@ const number = (name: string, label: string, what: string, unit: string, least: 
 
 /** The main inputs, in the order of the sheets; price steps and hours of power are typed on the sheet. */
 export const COST_FIELDS: readonly CostField[] = [
+  number("Water_Days", "Watering days", "days", "days a year", 0.01, 366),
   number("Water_Price", "Price of water, likely", "price", "per kL", 0, 1e6),
   number("Power_Tariff", "Tariff of power", "tariff", "per kWh", 0, 1e6),
   number("Fertiliser_mgL", "Fertiliser in what drains", "fertiliser", "mg/L", 0, 1e6),

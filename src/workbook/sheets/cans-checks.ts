@@ -1,7 +1,6 @@
 import { cases } from "../cases";
 import type { DataCheck } from "../check-lines";
 import { CANS_GRID } from "./cans-grid";
-import { POSITIONS_PROBLEM, readingsProblem } from "./cans-problems";
 
 const R = "Cans_Readings";
 const { countsAcross, countsAlong } = CANS_GRID;
@@ -25,10 +24,15 @@ const farSides = SIDES.map((side) => `IF(${far(`Gap_${side}_m`)}," ${side.toLowe
 const ratio = "Used_MAR*Block_Area_m2/Bed_Flow_Lh";
 const clock = "MOD(Test_Stop-Test_Start,1)*1440";
 
-/** Everything that is looked at before a figure is believed; wrongCount and firstWrong are cells. */
-export const canChecks = (wrongCount: string, firstWrong: string): readonly DataCheck[] => [
-  { label: "Readings", name: "Readings_Problem", formula: readingsProblem(wrongCount, firstWrong) },
-  { label: "Positions", name: "Positions_Problem", formula: POSITIONS_PROBLEM },
+const problem = (label: string, name: string): DataCheck => ({
+  label,
+  formula: cases([[`${name}<>""`, name], NO_CANS], '"ok"'),
+});
+
+/** Everything that is looked at before a figure is believed. */
+export const CAN_CHECKS: readonly DataCheck[] = [
+  problem("Readings", "Readings_Problem"),
+  problem("Positions", "Positions_Problem"),
   check("Blank places", [
     `${blanks}>0`,
     `${blanks}&IF(${blanks}=1," place"," places")&" within the grid "&IF(${blanks}=1,"is","are")&" blank: type the reading, or x where a can was not read."`,

@@ -1,11 +1,11 @@
 import { number, timeOfDay } from "../allowed";
 import { checkLines } from "../check-lines";
 import { formLines, joined } from "../form";
-import type { SheetSpec } from "../sheet-spec";
-import { canChecks } from "./cans-checks";
+import type { CellSpec, SheetSpec } from "../sheet-spec";
+import { CAN_CHECKS } from "./cans-checks";
 import { CAN_FIGURES } from "./cans-figures";
 import { CANS_GRID, GRID_CELLS, GRID_CHECKS, GRID_SHADES } from "./cans-grid";
-import { firstWrong, WRONG_COUNT } from "./cans-problems";
+import { firstWrong, POSITIONS_PROBLEM, readingsProblem, WRONG_COUNT } from "./cans-problems";
 
 const FORM = { label: "A", entry: "B:C", unit: "D", noteLine: 40 };
 const NOTE = 8;
@@ -14,9 +14,22 @@ const CHECKS = FIGURES + CAN_FIGURES.length + 1;
 const CHECK_ROWS = 2;
 
 const wrongCount = (row: number) => `$C$${row}`;
-const lines = canChecks("", "").length * CHECK_ROWS;
-const WORKING = CHECKS + lines + 1;
-const checks = canChecks(wrongCount(WORKING), wrongCount(WORKING + 1));
+const LAST_CHECK = CHECKS + CAN_CHECKS.length * CHECK_ROWS - 1;
+const WORKING = LAST_CHECK + 2;
+
+const working = [
+  { label: "Working: how many readings are wrong", format: '0;-0;"none"', formula: WRONG_COUNT },
+  { label: "Working: 1000 × row + column of the first", formula: firstWrong(wrongCount(WORKING)) },
+  {
+    label: "Working: what is wrong with readings",
+    name: "Readings_Problem",
+    formula: readingsProblem(wrongCount(WORKING), wrongCount(WORKING + 1)),
+  },
+  { label: "Working: what is wrong with positions", name: "Positions_Problem", formula: POSITIONS_PROBLEM },
+].flatMap(({ label, ...answer }, index): CellSpec[] => [
+  { at: `A${WORKING + index}:B${WORKING + index}`, kind: "note", value: label },
+  { at: `C${WORKING + index}`, kind: "working", ...answer },
+]);
 
 const test = formLines(3, FORM, [
   "The test",
@@ -26,7 +39,7 @@ const test = formLines(3, FORM, [
   { label: "Stopped", unit: "time", name: "Test_Stop", format: "h:mm", allowed: timeOfDay },
 ]);
 const figures = formLines(FIGURES, FORM, CAN_FIGURES);
-const found = checkLines(CHECKS, { label: "A", text: "B:D", rows: CHECK_ROWS }, checks);
+const found = checkLines(CHECKS, { label: "A", text: "B:D", rows: CHECK_ROWS }, CAN_CHECKS);
 const { cells, checks: rules } = joined(test, figures, found);
 
 /** The readings, laid out as in the bed, and what is to be said about them. */
@@ -50,10 +63,7 @@ export const CANS: SheetSpec = {
         "Mouth: at the rim, the mean of two diameters; 1 mm off is about 2 % of depth. Minutes: water on to water off.",
     },
     { at: `A${CHECKS - 1}:D${CHECKS - 1}`, kind: "heading", value: "Data checks" },
-    { at: `A${WORKING}:B${WORKING}`, kind: "note", value: "Working: how many readings are wrong" },
-    { at: `C${WORKING}`, kind: "working", format: '0;-0;"none"', formula: WRONG_COUNT },
-    { at: `A${WORKING + 1}:B${WORKING + 1}`, kind: "note", value: "Working: 1000 × row + column of the first" },
-    { at: `C${WORKING + 1}`, kind: "working", formula: firstWrong(wrongCount(WORKING)) },
+    ...working,
     {
       at: `G3:${CANS_GRID.lastColumn}3`,
       kind: "heading",
@@ -61,7 +71,7 @@ export const CANS: SheetSpec = {
     },
     ...GRID_CELLS,
   ],
-  areas: CANS_GRID.areas,
+  areas: { ...CANS_GRID.areas, Can_Checks: `A${CHECKS}:D${LAST_CHECK}` },
   checks: [...rules, ...GRID_CHECKS],
   shades: [...found.shades, ...GRID_SHADES],
 };

@@ -121,6 +121,7 @@ export const HEADS: SheetSpec = {
     Flow_Share_Percent: column("H"),
     Wind_Time: `A${WIND_FIRST}:A${WIND_LAST}`,
     Wind_ms: `B${WIND_FIRST}:B${WIND_LAST}`,
+    Head_Checks: `A${CHECKS_FROM}:H${CHECKS_FROM + HEAD_CHECKS.length - 1}`,
     Wind_From: `C${WIND_FIRST}:C${WIND_LAST}`,
   },
   checks: [

@@ -1,0 +1,27 @@
+import type { Area, Cell, Host } from "../hosts/host";
+import { cellAt } from "./address";
+
+/** A data check of the workbook that says something. */
+export interface SpeakingCheck {
+  label: string;
+  words: string;
+  /** Where it stands. */
+  cell: Area;
+}
+
+const CHECKS = ["Can_Checks", "Head_Checks"];
+const textOf = (cell: Cell | undefined) => (typeof cell === "object" ? (cell?.error ?? "") : String(cell ?? ""));
+
+/** The data checks that are neither blank nor "ok", sheet after sheet; label and words stand side by side. */
+export async function readChecks(host: Host): Promise<SpeakingCheck[]> {
+  const speaking: SpeakingCheck[] = [];
+  for (const name of CHECKS) {
+    const area = await host.named(name);
+    if (!area) continue;
+    (await host.read(area)).forEach(([label, words], row) => {
+      const check = { label: textOf(label), words: textOf(words), cell: cellAt(area, row, 1) };
+      if (check.label !== "" && check.words !== "" && check.words !== "ok") speaking.push(check);
+    });
+  }
+  return speaking;
+}
