@@ -63,7 +63,7 @@ export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookDat
   const presets = [
     UniverSheetsCorePreset({ container }),
     UniverSheetsConditionalFormattingPreset(),
-    UniverSheetsDataValidationPreset(),
+    UniverSheetsDataValidationPreset({ showSearchOnDropdown: false }),
     UniverSheetsDrawingPreset(),
     UniverSheetsNotePreset(),
   ];

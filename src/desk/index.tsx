@@ -19,6 +19,7 @@ import { Files } from "./files";
 import { mendFormulaCache } from "./formula-cache";
 import { freeHost } from "./free-host";
 import { startGrid } from "./grid";
+import { mendLists } from "./lists";
 import { Messages } from "./messages";
 import { functionsMetadata } from "./metadata";
 import { openFirst } from "./open-first";
@@ -55,6 +56,7 @@ async function start(): Promise<void> {
   mendEditing(grid.injector);
   mendFormulaCache();
   mendChecks(grid.injector);
+  mendLists(grid.injector);
   mendShades(grid.injector);
   const messages = new Messages(part("message"));
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));

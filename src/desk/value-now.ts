@@ -30,13 +30,9 @@ function know(config: IFormulaCurrentConfigService, unit: string): void {
   });
 }
 
-/** What a formula that is written for the cell `first` gives for another cell, as the cells stand now. */
-export function valueNow(
-  injector: Injector,
-  formula: string,
-  first: { row: number; column: number },
-  at: Place,
-): unknown {
+type Corner = Pick<Place, "row" | "column">;
+
+function answerNow(injector: Injector, formula: string, first: Corner, at: Place): BaseValueObject {
   const config = injector.get(IFormulaCurrentConfigService);
   know(config, at.unit);
   const { rowCount, columnCount } = config.getSheetRowColumnCount(at.unit, at.sheet);
@@ -46,12 +42,24 @@ export function valueNow(
   const answer = injector.get(Interpreter).execute({ node, refOffsetX, refOffsetY });
   node.resetCalculationState();
   const isRange = answer.isReferenceObject();
-  const value = isRange ? (answer as BaseReferenceObject).toArrayValueObject(false) : (answer as BaseValueObject);
+  return isRange ? (answer as BaseReferenceObject).toArrayValueObject(false) : (answer as BaseValueObject);
+}
+
+/** What a formula that is written for the cell `first` gives for another cell, as the cells stand now. */
+export function valueNow(injector: Injector, formula: string, first: Corner, at: Place): unknown {
+  const value = answerNow(injector, formula, first, at);
   return (value.isArray() ? (value as ArrayValueObject).getFirstCell() : value).getValue();
 }
 
+/** Every value of the range that a formula gives for its cell, as the cells stand now. */
+export function valuesNow(injector: Injector, formula: string, at: Place): unknown[] {
+  const value = answerNow(injector, formula, at, at);
+  const all = value.isArray() ? (value as ArrayValueObject).getArrayValue().flat() : [value];
+  return all.flatMap((one) => (one && !one.isNull() && !one.isError() ? [one.getValue()] : []));
+}
+
 /** The cell that formulas over these ranges are written for. */
-export function firstCell(ranges: IRange[]): { row: number; column: number } {
+export function firstCell(ranges: IRange[]): Corner {
   const [first] = [...ranges].sort((a, b) => a.startRow - b.startRow || a.startColumn - b.startColumn);
   return { row: first?.startRow ?? 0, column: first?.startColumn ?? 0 };
 }

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Cell } from "../../src/hosts/host";
+import { startAt, typeByHand } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
@@ -30,20 +31,8 @@ async function newAudit(): Promise<void> {
   await pane.getByText("The audit is open as a workbook of its own.").waitFor();
 }
 
-/** Clicks into the grid, so that it has the keys, and selects a cell. */
-async function start(sheet: string, address: string): Promise<void> {
-  await desk.page.evaluate((area) => window.desk.host.select(area), { sheet, address });
-  await desk.page.mouse.click(700, 300);
-  await desk.page.evaluate((area) => window.desk.host.select(area), { sheet, address });
-}
-
-/** Types like a person with a quick hand: 60 to 100 ms a key, whatever the grid does meanwhile. */
-async function type(text: string, last: "Tab" | "Enter"): Promise<void> {
-  for (const key of [...text, last]) {
-    await desk.page.keyboard.press(key);
-    await desk.page.waitForTimeout(60 + ((text.length * 13) % 41));
-  }
-}
+const start = (sheet: string, address: string) => startAt(desk, sheet, address);
+const type = (text: string, last: "Tab" | "Enter") => typeByHand(desk, text, last);
 
 const typeLines = async (lines: (number | string)[][]): Promise<void> => {
   for (const line of lines) {
