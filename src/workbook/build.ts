@@ -2,6 +2,7 @@ import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { columnLetters } from "../hosts/address";
 import { lookOfKind } from "./kinds";
 import { absolute, firstCell, placesOf } from "./places";
+import { heightsWithRoom, type Said, saidIn } from "./room";
 import { writeCharts } from "./sheet-charts";
 import { writeChecks } from "./sheet-checks";
 import { writeShades } from "./sheet-shades";
@@ -31,7 +32,7 @@ function writeCell(sheet: Worksheet, spec: CellSpec, results: Results): void {
   if (spec.align) cell.alignment = { ...look.alignment, horizontal: spec.align };
 }
 
-function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
+function writeSheet(book: Workbook, spec: SheetSpec, results: Results, said: Said): void {
   const sheet = book.addWorksheet(spec.name, {
     views: [
       spec.frozenRows || spec.frozenColumns
@@ -64,7 +65,8 @@ function writeSheet(book: Workbook, spec: SheetSpec, results: Results): void {
   spec.widths.forEach((width, column) => {
     sheet.getColumn(column + 1).width = width;
   });
-  for (const [row, height] of Object.entries(spec.heights ?? {})) sheet.getRow(Number(row)).height = height;
+  for (const [row, height] of Object.entries(spec.roomy ? heightsWithRoom(spec, said) : (spec.heights ?? {})))
+    sheet.getRow(Number(row)).height = height;
   for (const cell of spec.cells) writeCell(sheet, cell, results);
   for (const row of spec.pageEnds ?? []) sheet.getRow(row).addPageBreak();
   writeChecks(sheet, spec.checks ?? []);
@@ -107,7 +109,8 @@ export async function buildWorkbook(
   const book = new Workbook();
   Object.assign(book, { creator: AUTHOR, lastModifiedBy: AUTHOR, created: VERSION_DAY, modified: VERSION_DAY });
   book.calcProperties.fullCalcOnLoad = true;
-  for (const spec of specs) writeSheet(book, spec, results);
+  const said = saidIn(specs);
+  for (const spec of specs) writeSheet(book, spec, results, said);
   for (const spec of specs) writeNames(book, spec);
   enter(book, specs, entries);
   for (const spec of specs) {

@@ -87,6 +87,8 @@ export interface SheetSpec {
   widths: readonly number[];
   /** Row heights [points] where they differ from the usual, by row number. */
   heights?: Readonly<Record<number, number>>;
+  /** Rows grow to hold every text that their cells may show; not for lists of lines alike. */
+  roomy?: true;
   cells: readonly CellSpec[];
   /** Names of rectangles, by name. */
   areas?: Readonly<Record<string, string>>;

@@ -123,7 +123,7 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
         Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads." : ""}
         {rates.length < marks.length && (
           <tspan x="40" dy="14">
-            ×: not read; the ground round it stays white, since nothing is known there.
+            ×: not read; the ground round it stays white.
           </tspan>
         )}
       </Legend>

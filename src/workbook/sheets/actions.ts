@@ -57,6 +57,7 @@ const actionLine = (row: number): CellSpec[] =>
 /** What is to be done, by whom and until when. */
 export const ACTIONS: SheetSpec = {
   name: "Actions",
+  roomy: true,
   widths: [28, 34, 15, 12, 12, 10],
   heights: {
     3: 30,

@@ -31,6 +31,7 @@ const arcCheck = { range: arc, ...choiceFrom(`$B$${ARCS_FROM + 1}:$B$${ARCS_FROM
 /** What is known of the block before water runs. */
 export const BLOCK: SheetSpec = {
   name: "Block",
+  roomy: true,
   widths: [22, 26, 10, 46],
   heights: { ...heights, 2: 28, [CAUTION]: 28 },
   cells: [

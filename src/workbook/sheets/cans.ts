@@ -45,6 +45,7 @@ const { cells, checks: rules } = joined(test, figures, found);
 /** The readings, laid out as in the bed, and what is to be said about them. */
 export const CANS: SheetSpec = {
   name: "Cans",
+  roomy: true,
   widths: [22, 12, 14, 8, 2, 8, ...Array.from({ length: 20 }, () => 5), 6],
   landscape: true,
   cells: [

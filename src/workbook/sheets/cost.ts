@@ -15,7 +15,8 @@ const { cells, checks, heights } = joined(PRICES, AMOUNT_LINES, YEAR_AND_SAVING,
 /** What a year's watering costs, kind by kind, and whether a change pays. */
 export const COST: SheetSpec = {
   name: "Cost",
-  widths: [32, 16, 16, 12, 12, 12, 12, 46],
+  roomy: true,
+  widths: [30, 22, 22, 20, 14, 14, 14, 44],
   heights,
   printed: `A1:H${CHART_LAST}`,
   areas: PRICE_AREAS,

@@ -114,7 +114,7 @@ const QUANTITIES: Record<Quantity, string> = {
   after: "one after m",
   from: "strip from m",
   to: "strip to m",
-  heads: "heads in the strip",
+  heads: "heads in strip",
   dry: "cans under 75 %",
   first: "first read: 1",
   last: "last read: 1",

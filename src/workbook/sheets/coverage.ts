@@ -148,11 +148,13 @@ export const COVERAGE: SheetSpec = {
   widths: Array.from({ length: SIDE_COLUMNS }, (_, column) => {
     if (column === 0) return AXIS_WIDTH;
     if (column <= MOST_ACROSS) return CELL_WIDTH;
-    return column === 55 ? 30 : 8;
+    if (column === 55) return 34;
+    return column > 44 && column < 54 ? 12 : 8;
   }),
   heights: {
     2: 30,
-    3: 28,
+    3: 30,
+    [TOP - 1]: 26,
     ...Object.fromEntries(Array.from({ length: 2 * MOST_ALONG }, (_, index) => [TOP + index, HALF_HEIGHT])),
   },
   printed: `A1:${LAST_COLUMN}${LAST_ROW + 1}`,

@@ -71,6 +71,7 @@ const { cells, checks, heights } = joined(
 /** What was measured at the heads, the wind and the meter. */
 export const HEADS: SheetSpec = {
   name: "Heads",
+  roomy: true,
   widths: [24, 10, 10, 10, 10, 10, 10, 16],
   heights: { ...heights, 2: 28, 3: 30, [WIND_FROM]: 30 },
   cells: [

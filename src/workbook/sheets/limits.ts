@@ -134,7 +134,8 @@ const SET_NAMES = `$A$${SETS}:$A$${SETS + LIMIT_SETS.length - 1}`;
 /** The limits that verdicts go by, and where they come from. */
 export const LIMITS: SheetSpec = {
   name: "Limits",
-  widths: [23, 11, 9, 9, 32, 8, 26],
+  roomy: true,
+  widths: [26, 11, 9, 9, 36, 8, 28],
   heights: {
     2: 28,
     ...Object.fromEntries(

@@ -53,6 +53,7 @@ const LINE = 96;
 /** Which nursery this is, what to do, and what to beware of. */
 export const NURSERY: SheetSpec = {
   name: "Nursery",
+  roomy: true,
   widths: [5, 16, 30, 10, 46],
   heights: {
     2: 30,

@@ -102,8 +102,9 @@ const tall = (first: number, count: number, height: number) =>
 /** One page for the water authority. */
 export const REPORT: SheetSpec = {
   name: "Report",
+  roomy: true,
   printed: `A1:X${SIGNATURES + 2}`,
-  widths: [25, 17, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
+  widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
   heights: {
     [LEGEND]: 26,
     [METHOD_ROW + 1]: 26,

@@ -28,7 +28,8 @@ const shareWanted = formLines(AFTER_MEASURES, FORM, [SHARE_LINE]);
 /** The figures of the test against the limits in use. */
 export const RESULTS: SheetSpec = {
   name: "Results",
-  widths: [27, 15, 9, 12, 24, 34],
+  roomy: true,
+  widths: [28, 21, 9, 12, 24, 34],
   heights: {
     2: 30,
     ...MEASURE_HEIGHTS,

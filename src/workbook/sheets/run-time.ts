@@ -11,7 +11,8 @@ const { cells, checks, heights } = formLines(
 /** How long to run so that the pots that count get their depth. */
 export const RUN_TIME: SheetSpec = {
   name: "Run time",
-  widths: [33, 20, 11, 50],
+  roomy: true,
+  widths: [34, 22, 11, 52],
   heights,
   cells: [
     { at: "A1:D1", kind: "title", value: "Run time" },

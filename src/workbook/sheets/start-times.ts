@@ -134,7 +134,7 @@ const on = (letter: string, allowed: Allowed): CheckSpec => ({
 /** The start times of a night, to print for the controller. */
 export const START_TIMES: SheetSpec = {
   name: "Start times",
-  widths: [6, 22, 7, 10, 9, 10, 10, 11, 22, 3, 9, 9, 14, 3, 18, 9, 9, 10, 10, 12],
+  widths: [6, 22, 7, 10, 9, 10, 10, 11, 25, 3, 9, 9, 14, 3, 18, 9, 9, 10, 10, 12],
   heights: { 2: 20, 3: 20, 4: 44, [HEADINGS]: 30 },
   cells: [
     { at: "A1:I1", kind: "title", value: "Start times" },

@@ -39,6 +39,7 @@ const heights = (from: number, texts: readonly string[], line: number) =>
 /** What to do, what to beware of, and what this file is. */
 export const START: SheetSpec = {
   name: "Start",
+  roomy: true,
   widths: [5, 16, 78],
   heights: {
     3: 34,

@@ -36,7 +36,7 @@ const onTheWay: CellSpec[] = [
   { at: `A${WORKED - 1}:D${WORKED - 1}`, kind: "heading", value: "Worked out on the way" },
   ...worked.flatMap(([label, name, formula], index): CellSpec[] => [
     { at: `A${WORKED + index}`, kind: "label", value: label },
-    { at: `B${WORKED + index}`, kind: "working", name, formula },
+    { at: `B${WORKED + index}:C${WORKED + index}`, kind: "working", name, formula },
   ]),
 ];
 
@@ -51,7 +51,8 @@ const { cells, checks, heights } = joined(
 /** What the bed's water is a year, and what a change would save. */
 export const WATER_COST: SheetSpec = {
   name: "Water and cost",
-  widths: [36, 22, 18, 50],
+  roomy: true,
+  widths: [36, 22, 22, 52],
   heights,
   cells: [
     { at: "A1:D1", kind: "title", value: "Water and cost" },

@@ -140,6 +140,7 @@ const totals: [label: string, name: string, formula: string][] = [
 /** One line a can place, so that every figure can be followed. */
 export const WORKING: SheetSpec = {
   name: "Working",
+  roomy: true,
   widths: [6, 8, 8, 8, 9, 9, 9, 9, 9, 10, 3, 3, 3, 8, 9, 8, 9, 9, 9, 9, 9],
   heights: { 2: 62, 3: 78, 6: 45, [FIRST_ALONG - 1]: 45 },
   printed: `N1:U${TOTALS + totals.length - 1}`,
@@ -192,7 +193,12 @@ export const WORKING: SheetSpec = {
     }),
     ...totals.flatMap(([label, name, formula], index): CellSpec[] => [
       { at: `N${TOTALS + index}:S${TOTALS + index}`, kind: "label", value: label },
-      { at: `T${TOTALS + index}:U${TOTALS + index}`, kind: "working", name, formula },
+      {
+        at: `T${TOTALS + index}:U${TOTALS + index}`,
+        kind: name.startsWith("Lack_") ? "note" : "working",
+        name,
+        formula,
+      },
     ]),
   ],
   areas: {

@@ -1,0 +1,62 @@
+import { Workbook } from "@cj-tech-master/excelts";
+import { describe, expect, it } from "vitest";
+import { AUDIT_SHEETS } from "../../src/workbook/audit";
+import { buildWorkbook } from "../../src/workbook/build";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery";
+import { placesOf } from "../../src/workbook/places";
+import { heightsWithRoom, linesOf, saidIn } from "../../src/workbook/room";
+import type { SheetSpec } from "../../src/workbook/sheet-spec";
+
+/** Calibri bold: about half its size a letter, on the average; common practice, no source. */
+const LETTER_PX = 0.5 * 11 * (4 / 3);
+const LINE_PT = 13;
+
+/** Cells whose own "needs …" texts do not fit into their width and height, by plain counting of letters. */
+async function tooSmall(sheets: readonly SheetSpec[]): Promise<string[]> {
+  const book = new Workbook();
+  await book.xlsx.load(await buildWorkbook(sheets, {}));
+  return sheets.flatMap((spec) => {
+    const sheet = book.getWorksheet(spec.name)!;
+    if (!spec.roomy) return [];
+    return spec.cells.flatMap(({ at, kind, formula = "" }) => {
+      if (kind !== "answer") return [];
+      const cells = placesOf(at).map((place) => sheet.getCell(place));
+      const columns = new Set(cells.map(({ col }) => Number(col)));
+      const width = [...columns].reduce((sum, column) => sum + 7 * (sheet.getColumn(column).width ?? 8), 0);
+      const height = sheet.getRow(Number(cells[0]!.row)).height ?? 15;
+      return [...formula.matchAll(/"(needs [^"]*)"/g)].flatMap(([, text]) => {
+        const lines = Math.ceil((text!.length * LETTER_PX) / width);
+        return lines * LINE_PT > height + 2 ? [`${spec.name}!${at}: ${text}`] : [];
+      });
+    });
+  });
+}
+
+describe("room for words", () => {
+  it("is wide and high enough for what an answer may still need", async () => {
+    expect(await tooSmall(AUDIT_SHEETS)).toEqual([]);
+    expect(await tooSmall(NURSERY_SHEETS)).toEqual([]);
+  }, 60_000);
+
+  it("breaks lines between words, and words that are longer than a line", () => {
+    expect(linesOf("needs watering days", 20)).toBe(1);
+    expect(linesOf("needs watering days", 14)).toBe(2); // needs watering | days
+    expect(linesOf("needs watering days", 10)).toBe(3);
+    expect(linesOf("abcdefghij", 4)).toBe(3); // abcd | efgh | ij
+  });
+
+  it("is given for words that a cell hands on from another sheet", () => {
+    const far = "needs minutes and mouth: see Cans";
+    const sheets: SheetSpec[] = [
+      { name: "Far", widths: [60], cells: [{ at: "A1", kind: "answer", name: "Far_Rate", formula: `"${far}"` }] },
+      {
+        name: "Near",
+        widths: [20],
+        cells: [{ at: "A1", kind: "answer", formula: "IF(ISNUMBER(Far_Rate),2*Far_Rate,Far_Rate)" }],
+      },
+    ];
+    const said = saidIn(sheets);
+    expect(said(sheets[1]!.cells[0]!)).toEqual([far]);
+    expect(heightsWithRoom(sheets[1]!, said)[1]).toBeGreaterThanOrEqual(2 * LINE_PT); // 33 letters at 20 a line
+  });
+});
