@@ -27,6 +27,7 @@ export function blocksOf(sheet: ProgramSheet, month: number | null, reading: Rea
     reading.of(place, () => jobs({ blocks: [block], pump: 1, windows: [] }));
     return [block];
   });
+  reading.sumUp();
   return { blocks, names };
 }
 
@@ -57,8 +58,7 @@ function blockOf(sheet: ProgramSheet, line: Stated[], month: number | null, read
   if (rate.value === null) lacking.push("MAR");
   if (multiplier.value === null) lacking.push("a multiplier");
   if (area.value === null && flow.value === null) lacking.push("an area or a flow");
-  if (lacking.length > 0)
-    reading.missing.push(`${lacking.join(", ")} for ${nameIn(name) || "a block"} in ${name.place}`);
+  if (lacking.length > 0) reading.lacking(lacking.join(", "), `${nameIn(name) || "a block"} in ${name.place}`);
   if (reading.wrong.length > before || lacking.length > 0) return undefined;
   return {
     name: nameIn(name),

@@ -5,6 +5,20 @@ import type { Stated } from "./program-sheet";
 export class Reading {
   readonly wrong: string[] = [];
   readonly missing: string[] = [];
+  private readonly lacks = new Map<string, string[]>();
+
+  /** Notes what a block lacks; `sumUp` says it once for all blocks that lack the same. */
+  lacking(what: string, block: string): void {
+    this.lacks.set(what, [...(this.lacks.get(what) ?? []), block]);
+  }
+
+  sumUp(): void {
+    for (const [what, [first, ...others]] of this.lacks) {
+      const whose = others.length > 0 ? `${others.length + 1} blocks, the first is ${first}` : first;
+      this.missing.push(`${what} for ${whose}`);
+    }
+    this.lacks.clear();
+  }
 
   /** What `work` makes of a cell, undefined where it refuses. */
   of<Value>(place: string, work: () => Value): Value | undefined {

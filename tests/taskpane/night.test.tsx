@@ -11,12 +11,12 @@ import { readProgramSheet } from "../../src/workbook/program-sheet";
 import { screen } from "../support/screen";
 import { cellOf, nightBook, PLACES, SMALL } from "./night-book";
 
+const drawn: string[] = [];
 vi.mock("../../src/taskpane/map/png", () => ({
-  pngOf: async (svg: SVGSVGElement) => ({
-    bytes: new Uint8Array([1, 2, 3]),
-    width: svg.viewBox?.baseVal?.width ?? 480,
-    height: 200,
-  }),
+  pngOf: async (svg: SVGSVGElement) => {
+    drawn.push(svg.querySelector("text")!.textContent);
+    return { bytes: new Uint8Array([1, 2, 3]), width: svg.viewBox?.baseVal?.width ?? 480, height: 200 };
+  },
 }));
 
 let page: Awaited<ReturnType<typeof screen>>;
@@ -100,7 +100,38 @@ describe("a night in the pane", () => {
     await page.shows("must hold a block, a pulse, a start and minutes");
     await page.shows("rules are broken:");
     await host.type(cellOf("Program_Blocks", 0, 5), [[25]]);
-    await page.shows("The Program was changed since this night was fitted: fit it again.");
+    await page.shows("The Program was changed since: fit the night again.");
+  });
+
+  const usable = (name: string) =>
+    [...page.place.querySelectorAll("button")].find(({ textContent }) => textContent === name)!.ariaDisabled !== "true";
+  const OUT = ["Write the start times", "Place the picture at the selected cell", "Save as .csv"];
+
+  it("of a Program that was changed since is neither written, placed nor saved until it is fitted again", async () => {
+    const host = await open();
+    await page.press("Fit the night");
+    await page.shows("✓ Checked by separate code");
+    expect(OUT.map(usable)).toEqual([true, true, true]);
+    await host.type(cellOf("Program_Blocks", 0, 5), [[25]]);
+    await page.shows("The Program was changed since: fit the night again to write, place or save it.");
+    await page.shows("Before the change: It fits");
+    expect(OUT.map(usable)).toEqual([false, false, false]);
+    expect(page.place.textContent).not.toContain("✓");
+    for (const name of OUT) await page.press(name);
+    expect([await lines(host), host.delivered, await host.pictures("Demand")]).toEqual([[], [], []]);
+    await host.type(cellOf("Program_Blocks", 0, 5), [[20]]);
+    await page.shows("✓ Checked by separate code");
+    expect(page.place.textContent).not.toContain("changed since");
+  });
+
+  it("of the twelve months are marked once the Program was changed", async () => {
+    const host = await open();
+    await page.press("Fit all months");
+    await page.shows("December✓ fits");
+    expect(page.place.textContent).not.toContain("changed since");
+    await host.type(cellOf("Program_Blocks", 0, 5), [[25]]);
+    await page.shows("The Program was changed since: fit all months again.");
+    await page.shows("December✓ fitsbefore the change");
   });
 
   it("saves the table for the controller, with nothing that a program takes for a formula", async () => {
@@ -120,7 +151,10 @@ describe("a night in the pane", () => {
     await page.press("Place the picture at the selected cell");
     await page.shows("The picture stands at");
     const [picture] = await host.pictures("Demand");
-    expect(picture!.alternative).toMatch(/^Start times of a July night: 3 blocks, 4 pulses\. It fits/);
+    expect(drawn.at(-1)).toBe("July night · pump 200 L/min");
+    expect(picture!.alternative).toMatch(
+      /^July night · pump 200 L\/min\. Start times of a July night: 3 blocks, 4 pulses\. It fits/,
+    );
     await page.press("Undo");
     await page.shows("The picture is taken out");
     expect(await host.pictures("Demand")).toEqual([]);
@@ -144,7 +178,7 @@ describe("a night in the pane", () => {
     await open({ ...SMALL, Day_Limit_kL: [[8]] });
     await page.press("Fit the night");
     // 90 min at 100 L/min
-    await page.shows("It does not fit: 1,000 L more than the day's limit or the tank has.");
+    await page.shows("It does not fit: 1,000 L more than the day's limit.");
     await page.shows("A limit of the day of 9 kL (now 8 kL)");
   });
 

@@ -84,6 +84,14 @@ describe("the program that the sheets state", () => {
     ]);
   });
 
+  it("says once what several blocks lack, with their number", async () => {
+    const lines = [1, 2, 3].map((bed) => [`Bed ${bed}`, "ferns", 100, 60, 1]);
+    const { missing } = await read({ ...SMALL, Program_Blocks: lines, Program_Month: [] });
+    expect(missing).toEqual([
+      `the month (${at("Program_Month", 0, 0)}) for 3 blocks, the first is Bed 1 in ${at("Program_Blocks", 0, 0)}`,
+    ]);
+  });
+
   it("names on a blank form only what it needs", async () => {
     const { program, missing, wrong } = await read({});
     expect([program, wrong]).toEqual([null, []]);

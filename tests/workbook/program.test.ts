@@ -124,7 +124,7 @@ describe("Program and Start times, calculated by LibreOffice with wrong values p
       else if (night.fits || (night.short.minutes === 0 && night.short.flow === 0)) {
         expect(status).toMatch(/^These start times belong to the Program/);
         if (night.fits) expect(verifyNight(program, night.schedule)).toEqual([]);
-      } else expect(status).toMatch(/lines need a look/);
+      } else expect(status).toMatch(/lines? needs? a look/);
     });
   });
 });
@@ -238,6 +238,18 @@ const WRONG: [string, Entries, string, string][] = [
   ],
   ["a pair with a stranger", { ...good, Program_Apart: [["Bed 1", "Bed x"]] }, "R5", "Bed x is no block"],
   ["half a pair", { ...good, Program_Apart: [["Bed 1", ""]] }, "R5", "needs two blocks"],
+  [
+    "one wrong pair among the checks",
+    { ...good, Program_Apart: [["Bed 1", ""]] },
+    `C${CHECKS_FROM + 3}`,
+    "1 pair: see what is said there.",
+  ],
+  [
+    "one line that is not whole among the checks",
+    first(changed(3, "")),
+    `C${CHECKS_FROM + 4}`,
+    "1 line is not complete or not right: see what is said there.",
+  ],
   ["a pair of one", { ...good, Program_Apart: [["Bed 1", "Bed 1"]] }, "R5", "twice the same block"],
   ["a month of 13", { ...good, Program_Month: 13 }, SETTINGS, "The month must be a whole number from 1 to 12."],
   ["a pump of 0", { ...good, Pump_Flow_Lmin: 0 }, SETTINGS, "The flow of the pump must be more than 0 L/min."],

@@ -6,14 +6,14 @@ import type { Month } from "../../core/program/twelve-months";
 import type { Host } from "../../hosts/host";
 import { MONTHS } from "../../workbook/months";
 import { programOf } from "../../workbook/program-entries";
-import { readProgramSheet } from "../../workbook/program-sheet";
+import { type ProgramSheet, readProgramSheet } from "../../workbook/program-sheet";
 import { Failure } from "../failure";
 import { shortWords } from "./night-words";
+import { Stale, same } from "./stale";
 import { useRun } from "./use-run";
 
 /** Each month's program, or why there is none. */
-async function programs(host: Host): Promise<(Program | string)[]> {
-  const sheet = (await readProgramSheet(host))!;
+function programs(sheet: ProgramSheet): (Program | string)[] {
   return MONTHS.map((_, index) => {
     const { program, wrong, missing } = programOf(sheet, index + 1);
     if (missing.length > 0 || !program)
@@ -24,14 +24,16 @@ async function programs(host: Host): Promise<(Program | string)[]> {
 
 const verdict = ({ night, problem }: Month) => (night ? (night.fits ? "✓ fits" : "✗ does not fit") : problem!);
 
-function detail({ night }: Month): string {
-  if (!night) return "";
-  return night.fits ? `finished at ${clock(Math.ceil(night.finish))}` : shortWords(night).join("; ");
+function detail({ night, month }: Month, asked: readonly (Program | string)[]): string {
+  const program = asked[month - 1];
+  if (!night || typeof program !== "object") return "";
+  return night.fits ? `finished at ${clock(Math.ceil(night.finish))}` : shortWords(program, night).join("; ");
 }
 
 /** All months at once: which fit, and by how much the others do not. */
-export function MonthsSection({ host, id }: { host: Host; id: string }) {
+export function MonthsSection({ host, id, sheet }: { host: Host; id: string; sheet: ProgramSheet | null }) {
   const [months, setMonths] = useState<Month[]>([]);
+  const [asked, setAsked] = useState<(Program | string)[]>([]);
   const { running, problem, start, stop } = useRun();
   const [failure, setFailure] = useState("");
 
@@ -39,8 +41,9 @@ export function MonthsSection({ host, id }: { host: Host; id: string }) {
     setMonths([]);
     setFailure("");
     try {
-      const asked = await programs(host);
-      await start({ kind: "months", programs: asked }, (said) => {
+      const now = programs((await readProgramSheet(host))!);
+      setAsked(now);
+      await start({ kind: "months", programs: now }, (said) => {
         if (said.kind === "month") setMonths((before) => [...before, said.month]);
       });
     } catch (reason) {
@@ -48,6 +51,7 @@ export function MonthsSection({ host, id }: { host: Host; id: string }) {
     }
   }
 
+  const stale = months.length > 0 && sheet !== null && !same(asked, programs(sheet));
   return (
     <section aria-labelledby={`${id}-months`}>
       <h3 id={`${id}-months`}>Twelve months</h3>
@@ -64,6 +68,7 @@ export function MonthsSection({ host, id }: { host: Host; id: string }) {
         </Field>
       )}
       <Failure words={problem || failure} />
+      {stale && <Stale again="fit all months again." />}
       {months.length > 0 && (
         <table>
           <caption>Whether the night of each month fits</caption>
@@ -81,7 +86,7 @@ export function MonthsSection({ host, id }: { host: Host; id: string }) {
                 <th scope="row">{MONTHS[month.month - 1]}</th>
                 <td className="right">
                   {verdict(month)}
-                  <span className="detail">{detail(month)}</span>
+                  <span className="detail">{stale ? "before the change" : detail(month, asked)}</span>
                 </td>
               </tr>
             ))}

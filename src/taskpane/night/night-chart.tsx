@@ -32,6 +32,8 @@ const ROWS_FROM = 112;
 const ROW = 20;
 const BAR = 12;
 const LONGEST_NAME = 14;
+const TITLE = 22;
+const LONGEST_TITLE = 64;
 const STEPS_MIN = [30, 60, 120, 180, 240];
 const MOST_MARKS = 8;
 
@@ -40,10 +42,12 @@ interface Given {
   schedule: Schedule;
   /** What the picture shows, in a sentence. */
   words: string;
+  /** A line above it that says what it belongs to, where it stands by itself. */
+  title?: string;
   dark: boolean;
 }
 
-const short = (name: string) => (name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1)}…` : name);
+const cut = (words: string, longest: number) => (words.length > longest ? `${words.slice(0, longest - 1)}…` : words);
 
 /** Whole hours that mark the time axis. */
 function marks(from: number, to: number): number[] {
@@ -53,7 +57,7 @@ function marks(from: number, to: number): number[] {
 }
 
 /** The night as a picture: the flow with the pump's line, and one line of pulses for each block. */
-export function NightChart({ program, schedule, words, dark }: Given) {
+export function NightChart({ program, schedule, words, title, dark }: Given) {
   const colours = dark ? DARK : LIGHT;
   const line = spans(program.windows);
   const ends = schedule.map(({ start, minutes }) => start + minutes);
@@ -64,6 +68,7 @@ export function NightChart({ program, schedule, words, dark }: Given) {
   const blocks = program.blocks.filter(({ name }) => schedule.some(({ block }) => block === name));
   const height = ROWS_FROM + blocks.length * ROW + 28;
   const bottom = ROWS_FROM + blocks.length * ROW;
+  const above = title ? TITLE : 0;
   const x = (minute: number) => LEFT + ((minute - from) / (to - from)) * (RIGHT - LEFT);
   const y = (flow: number) => FLOW.bottom - (flow / most) * (FLOW.bottom - FLOW.top);
   const inHours = (start: number, end: number) => line.some((span) => start >= span.start && end <= span.end + 1e-6);
@@ -71,14 +76,19 @@ export function NightChart({ program, schedule, words, dark }: Given) {
   const pump = Math.round(program.pump / 6) / 10;
   return (
     <svg
-      viewBox={`0 0 ${WIDTH} ${height}`}
+      viewBox={`0 ${-above} ${WIDTH} ${height + above}`}
       width="100%"
       role="img"
       aria-label={words}
       fontSize="11"
       fontFamily="sans-serif"
     >
-      <rect width={WIDTH} height={height} fill={colours.paper} />
+      <rect y={-above} width={WIDTH} height={height + above} fill={colours.paper} />
+      {title && (
+        <text x="4" y={16 - above} fontSize="13" fontWeight="bold" fill={colours.ink}>
+          {cut(title, LONGEST_TITLE)}
+        </text>
+      )}
       {line.map(({ start, end }) => (
         <rect
           key={start}
@@ -122,7 +132,7 @@ export function NightChart({ program, schedule, words, dark }: Given) {
           <g key={block.name}>
             <path d={`M0,${top}H${WIDTH}`} stroke={colours.faint} strokeWidth="0.6" />
             <text x="4" y={top + 14} fill={colours.ink}>
-              {short(block.name)}
+              {cut(block.name, LONGEST_NAME)}
             </text>
             {runs.map(({ pulse, start, minutes }) => {
               const inside = inHours(start, start + minutes);

@@ -12,9 +12,10 @@ import { TaskLine } from "../task-line";
 import { useDark } from "../use-dark";
 import { useTask } from "../use-task";
 import { NightChart } from "./night-chart";
-import { fitWords, gapWords } from "./night-words";
+import { fitWords, gapWords, titleWords } from "./night-words";
 import { picturePng } from "./picture-png";
 import { RemediesSection } from "./remedies-section";
+import { Stale } from "./stale";
 import { StartTable } from "./start-table";
 import { linesThere, startTimesCsv, writeStartTimes } from "./start-times";
 
@@ -35,11 +36,14 @@ export function NightResult({
   keep,
   fitted,
   id,
+  stale,
 }: {
   host: Host;
   keep: (done: Done) => void;
   fitted: Fitted;
   id: string;
+  /** Whether the Program is another now. */
+  stale: boolean;
 }) {
   const { program, month, night, stopped } = fitted;
   const task = useTask();
@@ -69,9 +73,9 @@ export function NightResult({
   const place = () =>
     task.attempt("Placing the picture", async () => {
       const at = await host.selection();
-      keep(
-        await placePicture(host, at, await picturePng({ program, schedule: night.schedule, words }), PICTURE, words),
-      );
+      const title = titleWords(program, month, await nurseryName(host));
+      const png = await picturePng({ program, schedule: night.schedule, words, title });
+      keep(await placePicture(host, at, png, PICTURE, `${title}. ${words}`));
       return `The picture stands at ${reference(at)}. Undo takes it out`;
     });
   const save = () =>
@@ -80,32 +84,46 @@ export function NightResult({
   return (
     <section aria-labelledby={`${id}-result`}>
       <h3 id={`${id}-result`}>{month ? `The night of ${MONTHS[month - 1]}` : "The night"}</h3>
-      <p className="seen" role="status">
-        <span aria-hidden="true">{night.fits ? "✓ " : "✗ "}</span>
+      {stale && <Stale again="fit the night again." />}
+      <p className={stale ? "note" : "seen"} role="status">
+        {!stale && <span aria-hidden="true">{night.fits ? "✓ " : "✗ "}</span>}
+        {stale && "Before the change: "}
         {said}
       </p>
       {stopped && <p className="note">Stopped before the search was through: this is the best so far.</p>}
       <p>{gapWords(night)}</p>
       {night.schedule.length > 0 && (
         <>
-          <Verified broken={broken} fits={night.fits} />
+          {!stale && <Verified broken={broken} fits={night.fits} />}
           <div className="picture">
             <NightChart {...{ program, schedule: night.schedule, words, dark }} />
           </div>
           <div className="actions">
-            <Button appearance="primary" onClick={write}>
+            <Button appearance="primary" disabledFocusable={stale} onClick={write}>
               Write the start times
             </Button>
-            <Button onClick={place}>Place the picture at the selected cell</Button>
-            <Button onClick={save}>Save as .csv</Button>
+            <Button disabledFocusable={stale} onClick={place}>
+              Place the picture at the selected cell
+            </Button>
+            <Button disabledFocusable={stale} onClick={save}>
+              Save as .csv
+            </Button>
           </div>
+          {stale && <Stale again="fit the night again to write, place or save it." />}
         </>
       )}
       <TaskLine task={task} />
       {night.schedule.length > 0 && <StartTable schedule={night.schedule} />}
-      {!night.fits && <RemediesSection {...{ program, night, id }} />}
+      {!night.fits && !stale && <RemediesSection {...{ program, night, id }} />}
     </section>
   );
+}
+
+/** The nursery's name as it is typed; "" where there is none. */
+async function nurseryName(host: Host): Promise<string> {
+  const area = await host.named("Nursery_Name");
+  const cell = area && (await host.read(area))[0]![0];
+  return cell === null || cell === undefined || typeof cell === "object" ? "" : String(cell).trim();
 }
 
 /** What the separate check of every rule says. */

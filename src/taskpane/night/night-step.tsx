@@ -13,12 +13,13 @@ import { useWatched } from "../use-watched";
 import { CheckSection } from "./check-section";
 import { MonthsSection } from "./months-section";
 import { type Fitted, NightResult } from "./night-result";
+import { same } from "./stale";
 import { useRun } from "./use-run";
 
 /** What the sheets state now; the program is null where the workbook has no such sheets. */
-const readStated = async (host: Host): Promise<{ stated: StatedProgram | null }> => {
+const readStated = async (host: Host) => {
   const sheet = await readProgramSheet(host);
-  return { stated: sheet && programOf(sheet) };
+  return { sheet, stated: sheet && programOf(sheet) };
 };
 
 /** Start times of a night for the blocks that share a pump. */
@@ -55,7 +56,7 @@ export function NightStep({ host, keep }: StepProps) {
       </section>
     );
   }
-  const stale = fitted && stated?.program && JSON.stringify(stated.program) !== JSON.stringify(fitted.program);
+  const stale = fitted !== null && !same([stated?.program, stated?.month], [fitted.program, fitted.month]);
   return (
     <section aria-labelledby={`${id}-night`}>
       <h2 id={`${id}-night`}>Night</h2>
@@ -78,13 +79,8 @@ export function NightStep({ host, keep }: StepProps) {
         </Field>
       )}
       <Failure words={problem} />
-      {stale && (
-        <p role="status" className="problem">
-          The Program was changed since this night was fitted: fit it again.
-        </p>
-      )}
-      {fitted && <NightResult {...{ host, keep, fitted, id }} />}
-      {stated && <MonthsSection host={host} id={id} />}
+      {fitted && <NightResult {...{ host, keep, fitted, id, stale }} />}
+      {stated && <MonthsSection host={host} id={id} sheet={found.sheet} />}
       {stated && <CheckSection host={host} id={id} />}
     </section>
   );

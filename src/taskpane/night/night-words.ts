@@ -3,6 +3,7 @@ import type { Night } from "../../core/program/fit-night";
 import type { Program } from "../../core/program/program";
 import type { Remedy } from "../../core/program/remedies";
 import { spans } from "../../core/program/spans";
+import { MONTHS } from "../../workbook/months";
 
 const MINUTES = 60;
 
@@ -19,13 +20,22 @@ const tenths = (value: number) => String(Math.ceil(value * 10 - 1e-6) / 10);
 const lpm = (flow: number) => `${tenths(flow / MINUTES)} L/min`;
 const kL = (litres: number) => `${tenths(litres / 1000)} kL`;
 
+/** What a picture of the night belongs to. */
+export function titleWords({ pump }: Program, month: number | null, nursery: string): string {
+  const night = month ? `${MONTHS[month - 1]} night` : "Night";
+  return [nursery, night, `pump ${Math.round((10 * pump) / MINUTES) / 10} L/min`].filter(Boolean).join(" · ");
+}
+
+const holders = ({ limit, tank }: Program): string => {
+  if (limit === undefined) return "the tank has";
+  return tank ? "the day's limit or the tank has" : "the day's limit";
+};
+
 /** What is over, each in its own unit. */
-export function shortWords({ short }: Night): string[] {
+export function shortWords(program: Program, { short }: Night): string[] {
   return [
     ...(short.flow > 0 ? [`${lpm(short.flow)} more for the largest block than the pump gives`] : []),
-    ...(short.litres > 0
-      ? [`${Math.ceil(short.litres).toLocaleString("en")} L more than the day's limit or the tank has`]
-      : []),
+    ...(short.litres > 0 ? [`${Math.ceil(short.litres).toLocaleString("en")} L more than ${holders(program)}`] : []),
     ...(short.minutes > 0 ? [`${minutesWords(short.minutes)} past the end of the hours`] : []),
   ];
 }
@@ -39,7 +49,7 @@ export function fitWords(program: Program, night: Night): string {
     return `It fits: finished at ${clock(Math.ceil(night.finish))}${left > 0 ? `, ${minutesWords(left)} before the hours end` : ", just as the hours end"}.`;
   }
   const why = night.proven ? "No order of the blocks can fit." : "No order that was tried fits.";
-  return `It does not fit: ${shortWords(night).join("; ")}. ${why}`;
+  return `It does not fit: ${shortWords(program, night).join("; ")}. ${why}`;
 }
 
 /** How far the result is from the bound that no schedule can beat. */

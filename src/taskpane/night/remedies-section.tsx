@@ -49,7 +49,9 @@ export function RemediesSection({ program, night, id }: { program: Program; nigh
         <p>No single change that was tried makes it fit: several are needed.</p>
       )}
       {state === "stopped" && <p className="note">Stopped: not all changes were tried.</p>}
-      {state === "all" && found.length > 0 && <p className="note">Each of them alone is enough. Others may be, too.</p>}
+      {state === "all" && found.length > 0 && (
+        <p className="note">{found.length === 1 ? "This" : "Each of them"} alone is enough. Others may be, too.</p>
+      )}
       <Failure words={problem} />
     </section>
   );

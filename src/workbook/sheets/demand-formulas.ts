@@ -87,7 +87,8 @@ export function useFormula(group: number, month: number): string {
       [`${pots}>1`, mean],
       [`NOT(ISNUMBER(${et0(month)}))`, '"needs weather"'],
       [`ISNUMBER(${millimetre})`, `${et0(month)}*${millimetre}`],
-      [`LEFT(${millimetre},5)="needs"`, '"needs factors"'],
+      [`LEFT(${millimetre},17)="needs coefficient"`, '"needs coefficient"'],
+      [`LEFT(${millimetre},5)="needs"`, '"needs its area"'],
     ],
     '"needs mending"',
   );

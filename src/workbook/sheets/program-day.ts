@@ -67,6 +67,9 @@ const rounded = (formula: string) => `ROUND(${formula},1)`;
 const SHOWN = `SUMPRODUCT((${ofBlocks("P")}<>"")*1)`;
 const whole = `SUMPRODUCT((${ofBlocks("P")}="ok")+(${ofBlocks("P")}="no water this month")+(${ofBlocks("P")}="flow over the pump's"))`;
 const THERE = "Tank_There_kL";
+const counted = (count: string, one: string, many: string) => `${count}&IF(${count}=1,"${one}","${many}")`;
+const LEFT = `(${SHOWN}-${whole})`;
+const STRONG = `SUMPRODUCT((${ofBlocks("P")}="flow over the pump's")*1)`;
 
 interface DayLine {
   label: string;
@@ -84,7 +87,7 @@ const DAY: readonly DayLine[] = [
     name: WATER,
     format: "0.0",
     formula: `IF(COUNT(${ofBlocks("N")})=0,"needs blocks",SUM(${ofBlocks("N")})/1000)`,
-    says: `IF(ISNUMBER(${WATER}),"Of "&COUNT(${ofBlocks("N")})&" blocks, run times rounded up to the step"&IF(${SHOWN}>${whole},"; "&(${SHOWN}-${whole})&" more lines are not complete","")&".","")`,
+    says: `IF(ISNUMBER(${WATER}),"Of "&${counted(`COUNT(${ofBlocks("N")})`, " block", " blocks")}&", run times rounded up to the step"&IF(${SHOWN}>${whole},"; "&${counted(LEFT, " line is", " lines are")}&" not complete or not right","")&".","")`,
   },
   {
     label: "Left of the limit",
@@ -178,8 +181,8 @@ const wrong = (cell: string, rule: string): [string, string] => [
   `AND(${cell}<>"",NOT(${isPositive(cell)}))`,
   quoted(rule),
 ];
-const looks = (range: string, what: string): string =>
-  `IF(SUMPRODUCT((${range}<>"")*1)=0,"",IF(SUMPRODUCT((${range}<>"")*(${range}<>"ok"))=0,"ok",SUMPRODUCT((${range}<>"")*(${range}<>"ok"))&" ${what}: see what is said beside them."))`;
+const looks = (range: string, one: string, many: string): string =>
+  `IF(SUMPRODUCT((${range}<>"")*1)=0,"",IF(SUMPRODUCT((${range}<>"")*(${range}<>"ok"))=0,"ok",${counted(`SUMPRODUCT((${range}<>"")*(${range}<>"ok"))`, one, many)}&": see what is said there."))`;
 
 /** What the sheet looks at by itself. */
 export const DAY_CHECKS: readonly DataCheck[] = [
@@ -208,10 +211,10 @@ export const DAY_CHECKS: readonly DataCheck[] = [
       '"ok"',
     ),
   },
-  { label: "Windows", formula: looks(ofWindows("N"), "lines of hours") },
-  { label: "Kept apart", formula: looks(`$R$5:$R$${LAST_PAIR}`, "pairs") },
+  { label: "Windows", formula: looks(ofWindows("N"), " line of hours", " lines of hours") },
+  { label: "Kept apart", formula: looks(`$R$5:$R$${LAST_PAIR}`, " pair", " pairs") },
   {
     label: "Blocks",
-    formula: `IF(${SHOWN}=0,"",IF(${whole}<${SHOWN},(${SHOWN}-${whole})&" lines are not complete or not right: see what is said beside them.",IF(SUMPRODUCT((${ofBlocks("P")}="flow over the pump's")*1)>0,SUMPRODUCT((${ofBlocks("P")}="flow over the pump's")*1)&" blocks want more flow than the pump gives.","ok")))`,
+    formula: `IF(${SHOWN}=0,"",IF(${whole}<${SHOWN},${counted(LEFT, " line is", " lines are")}&" not complete or not right: see what is said there.",IF(${STRONG}>0,${counted(STRONG, " block wants", " blocks want")}&" more flow than the pump gives.","ok")))`,
   },
 ];

@@ -120,8 +120,11 @@ const STATUS = cases(
       `COUNTIF(${AGREES},"differs")>0`,
       `"The Program is not the one that was fitted: "&${ofDifference("O")}&" has "&${ofDifference("P")}&" pulses, "&ROUND(${ofDifference("Q")},1)&" min here, but "&${ofDifference("R")}&" pulses, "&ROUND(${ofDifference("S")},1)&" min in the Program. Fit the night anew."`,
     ],
-    [`${LOOKS}>0`, `${LOOKS}&" lines need a look: see Check. Fit the night anew."`],
-    ["Lines_Not_Whole>0", 'Lines_Not_Whole&" lines of the Program are not complete and have no start time."'],
+    [`${LOOKS}>0`, `${LOOKS}&IF(${LOOKS}=1," line needs"," lines need")&" a look: see Check. Fit the night anew."`],
+    [
+      "Lines_Not_Whole>0",
+      'Lines_Not_Whole&IF(Lines_Not_Whole=1," line of the Program is not complete and has"," lines of the Program are not complete and have")&" no start time."',
+    ],
   ],
   `"These start times belong to the Program: each block gets its pulses and minutes, inside the hours and the pump's flow. Finished at "&${FINISH}&"."`,
 );
