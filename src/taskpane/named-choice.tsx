@@ -13,10 +13,12 @@ interface Props {
   found: NamedCell;
   of: readonly string[];
   keep: (done: Done) => void;
+  /** What is said where the cell is blank. */
+  blank?: string;
 }
 
 /** A cell of the workbook that holds one of several words. */
-export function NamedChoice({ host, label, found, of, keep }: Props) {
+export function NamedChoice({ host, label, found, of, keep, blank = "" }: Props) {
   const task = useTask();
   const shown = textIn(found);
   const write = (word: string) =>
@@ -28,7 +30,7 @@ export function NamedChoice({ host, label, found, of, keep }: Props) {
     <div>
       <Field label={label} hint={`kept in ${reference(found.cell)}`}>
         <Select value={shown} onChange={(_, { value }) => write(value)}>
-          {!of.includes(shown) && <option value={shown}>{shown}</option>}
+          {!of.includes(shown) && <option value={shown}>{shown || blank}</option>}
           {of.map((word) => (
             <option key={word}>{word}</option>
           ))}

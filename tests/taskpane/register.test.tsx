@@ -134,6 +134,13 @@ describe("the step Register", () => {
     ]);
   });
 
+  it("lists no line while the sheet has not yet said what is wrong with it, and names the block that is drawn", async () => {
+    await open(planHost([[audit("block 7", "2026-01-01"), answers("")], TYPICAL[0]!]));
+    await page.shows("2 audits in the register.");
+    expect(page.place.textContent).not.toContain("Lines that take no part");
+    await page.shows("none chosen: block 3 · Nursery");
+  });
+
   it("draws a chosen block over time, marks on another basis apart", async () => {
     await open(planHost(TYPICAL));
     await page.shows("One block over time");
@@ -284,6 +291,15 @@ describe("the latest audit of each block", () => {
       4,
       20,
     ]);
+  });
+
+  it("says which of them are of another nursery than the plan's", async () => {
+    const other = audit("block 8", "2026-01-01");
+    other[0] = "Hill Farm";
+    await open(planHost([[other, answers("ok")], TYPICAL[0]!]));
+    await page.shows("2 audits in the register.");
+    await press();
+    await page.shows("Of another nursery than this plan's, Nursery: block 8 (Hill Farm).");
   });
 
   it("replaces other figures only when told so", async () => {

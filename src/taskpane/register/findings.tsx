@@ -38,7 +38,7 @@ export function Findings({ book }: { book: RegisterBook }) {
       `${labelOf(audit)}, ${isoDay(earlier)} and ${isoDay(audit.day)}: ${basis}`,
     ]);
   const wrong = book.lines
-    .filter(({ said }) => said !== "ok")
+    .filter(({ said }) => said !== "ok" && said !== "")
     .map(({ row, audit, said }): [number, string] => [row, `Row ${row}${audit.block && ` (${audit.block})`}: ${said}`]);
   const lack = lines.find(({ retest }) => retest.startsWith("needs "))?.retest;
   return (

@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-components";
-import { useId } from "react";
+import { useEffect, useId, useRef } from "react";
 import { Failure } from "../failure";
 import { NurseryPlan } from "../nursery-plan";
 import type { StepProps } from "../step";
@@ -17,6 +17,11 @@ export function RegisterStep({ host, keep }: StepProps) {
   const id = useId();
   const { found: book, failure } = useWatched(host, readRegister);
   const task = useTask();
+  const said = useRef<HTMLDivElement>(null);
+  const { message, problem, question } = task;
+  useEffect(() => {
+    if (message || problem || question) said.current?.scrollIntoView({ block: "nearest" });
+  }, [message, problem, question]);
   return (
     <section aria-labelledby={`${id}-register`}>
       <h2 id={`${id}-register`}>Register</h2>
@@ -44,7 +49,9 @@ export function RegisterStep({ host, keep }: StepProps) {
               Put the latest audit of each block into the Program
             </Button>
           </div>
-          <TaskLine task={task} />
+          <div ref={said}>
+            <TaskLine task={task} />
+          </div>
         </>
       )}
     </section>

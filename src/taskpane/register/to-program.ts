@@ -85,12 +85,23 @@ function rowsOf(area: Area, cells: readonly (readonly Cell[])[], lines: readonly
 
 const listed = (lines: readonly { audit: RegisteredAudit }[]) => lines.map(({ audit }) => audit.block).join(", ");
 
+/** Which audits are of another nursery than the plan; "" where none is. */
+function elsewhere(audits: readonly RegisteredAudit[], nursery: string): string {
+  const others = audits.filter(({ site }) => site !== "" && nursery !== "" && plain(site) !== plain(nursery));
+  if (others.length === 0) return "";
+  return `Of another nursery than this plan's, ${nursery}: ${others.map(({ site, block }) => `${block} (${site})`).join(", ")}.`;
+}
+
 /**
  * Writes name, area, MAR, multiplier and, where it is known, flow of each block's last audit into the Program; other
  * figures that are typed there are replaced only when told so.
  */
 export async function putIntoProgram(host: Host, keep: (done: Done) => void): Promise<string | Question> {
-  const [book, area] = await Promise.all([readRegister(host), host.named("Program_Blocks")]);
+  const [book, area, named] = await Promise.all([
+    readRegister(host),
+    host.named("Program_Blocks"),
+    host.named("Nursery_Name"),
+  ]);
   if (!book) throw new Error("This workbook has no register: add the nursery plan sheets first");
   if (!area) throw new Error("This workbook has no sheet Program: add the nursery plan sheets first");
   const latest = latestLines(usable(book));
@@ -103,7 +114,12 @@ export async function putIntoProgram(host: Host, keep: (done: Done) => void): Pr
     await host.read(area),
     latest.filter((line) => lack(line, latest) === ""),
   );
+  const nursery = named ? textOf((await host.read(named))[0]![0]) : "";
   const notes = [
+    elsewhere(
+      rows.map(({ line }) => line.audit),
+      nursery,
+    ),
     lacking.length > 0 && `Left out: ${lacking.join("; ")}.`,
     left.length > 0 && `The Program is full: no row is left for ${listed(left)}.`,
   ].filter(Boolean);
@@ -134,7 +150,7 @@ export async function putIntoProgram(host: Host, keep: (done: Done) => void): Pr
   const other = rows.filter(({ differs }) => differs);
   if (other.length === 0) return write();
   return {
-    text: `The Program has other figures for ${listed(other.map(({ line }) => line))}. Put those of the register in their place?`,
+    text: `The Program has other figures for ${listed(other.map(({ line }) => line))}. Put those of the register in their place?${notes.map((note) => ` ${note}`).join("")}`,
     yes: "Replace them",
     no: "Leave the Program as it is",
     doing: "Writing into the Program",

@@ -35,7 +35,16 @@ export function TrendSection({
   return (
     <section aria-labelledby={`${id}-trend`}>
       <h3 id={`${id}-trend`}>One block over time</h3>
-      {choice && <NamedChoice host={host} keep={keep} label="Block" found={choice} of={labels} />}
+      {choice && (
+        <NamedChoice
+          host={host}
+          keep={keep}
+          label="Block"
+          found={choice}
+          of={labels}
+          blank={`none chosen: ${labels[0]}`}
+        />
+      )}
       {line ? (
         trendsOf(
           lines.map(({ audit }) => audit),

@@ -14,6 +14,7 @@ const TYPED = [
   "Rest [min]",
   "Flow typed [L/min]",
 ];
+const TYPED_FORMATS = ["", "", "", "0.0#", "0.0##", "0.0#", "0.0#", "", "0.0#"];
 const ANSWERED = ["Depth [mm]", "Run time [min]", "Pulses", "Minutes each", "Water [L/day]", "Flow [L/min]"];
 const FORMATS = ["0.0", "0.0", "0", "0.0", "#,##0", "0.0"];
 const MOST_PULSES = 1000;
@@ -116,7 +117,9 @@ const says = (row: number) => {
 };
 
 const line = (row: number): CellSpec[] => [
-  ...TYPED.map((_, index): CellSpec => ({ at: `${"ABCDEFGHI"[index]}${row}`, kind: "input" })),
+  ...TYPED_FORMATS.map(
+    (format, index): CellSpec => ({ at: `${"ABCDEFGHI"[index]}${row}`, kind: "input", ...(format && { format }) }),
+  ),
   ...[depth, runTime, pulses, minutes, litres, flow].map(
     (formula, index): CellSpec => ({
       at: `${"JKLMNO"[index]}${row}`,
