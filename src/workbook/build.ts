@@ -1,4 +1,4 @@
-import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
+import { type Style, Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { columnLetters } from "../hosts/address";
 import { lookOfKind } from "./kinds";
 import { absolute, firstCell, placesOf } from "./places";
@@ -22,7 +22,8 @@ export type Results = ReadonlyMap<string, string | number | boolean>;
 
 function writeCell(sheet: Worksheet, spec: CellSpec, results: Results): void {
   const cell = sheet.getCell(firstCell(spec.at));
-  const look = lookOfKind(spec.kind);
+  const { fill, border, ...bare } = lookOfKind(spec.kind);
+  const look: Partial<Style> = spec.bare ? bare : { ...bare, ...(fill && { fill }), ...(border && { border }) };
   for (const address of placesOf(spec.at)) sheet.getCell(address).style = { ...look };
   if (spec.at.includes(":")) sheet.mergeCells(spec.at);
   if (spec.formula !== undefined) {

@@ -29,6 +29,8 @@ export interface CellSpec {
   /** Number format. */
   format?: string;
   align?: "left" | "center" | "right";
+  /** Without fill and edges, so that it is blank paper until a shade fills it. */
+  bare?: true;
   /** The workbook-wide name of this cell. */
   name?: string;
 }

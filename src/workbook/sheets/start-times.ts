@@ -39,7 +39,7 @@ const check = (row: number) =>
     '"ok"',
   );
 
-const line = (row: number): CellSpec[] => [
+const printedLine = (row: number): CellSpec[] => [
   { at: `A${row}`, kind: "entry", formula: `IF(COUNTA(B${row}:E${row})=0,"",ROW()-${HEADINGS})`, align: "center" },
   { at: `B${row}`, kind: "input" },
   { at: `C${row}`, kind: "input", align: "center" },
@@ -65,6 +65,10 @@ const line = (row: number): CellSpec[] => [
     formula: `IF(K${row}=${NOWHEN},"",SUMPRODUCT((${column("K")}<=K${row})*(${column("L")}>K${row}+0.000001),${column("G")}))`,
   },
   { at: `I${row}`, kind: "note", formula: check(row) },
+];
+
+const line = (row: number): CellSpec[] => [
+  ...printedLine(row).map((cell): CellSpec => ({ ...cell, bare: true })),
   {
     at: `K${row}`,
     kind: "working",
@@ -176,6 +180,7 @@ export const START_TIMES: SheetSpec = {
       colour: "#543005",
       bold: true,
     },
+    { range: `A${FIRST}:I${LAST}`, formula: `COUNTA($B${FIRST}:$E${FIRST})>0`, fill: "#fbf4e2" },
     {
       range: `O${FIRST}:T${LAST_OF_BLOCKS}`,
       formula: `$T${FIRST}="differs"`,
