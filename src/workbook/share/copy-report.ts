@@ -1,3 +1,4 @@
+import type { RegisteredAudit } from "../../core/register/registered-audit";
 /** What a cell may state: null where it is blank or missing. */
 export type Stated = number | string | boolean | null;
 
@@ -27,29 +28,11 @@ export interface CopyFacts {
   kind: string;
 }
 
-/** What a register keeps of an audit; null where the audit cannot give it. */
-export interface AuditLine {
-  /** Cans with a reading. */
-  cans: number | null;
-  /** Columns and rows of cans with readings, such as `5 × 5`; `, by area` behind it where each counts by its area. */
-  grid: string | null;
-  /** Class of the mean wind. */
-  wind: string | null;
-  /** Mean at the heads [kPa]. */
-  pressure: number | null;
-  /** Figures as the audit puts them first: rate [mm/h], CU and DU [%], SC. */
-  mar: number | null;
-  cu: number | null;
-  du: number | null;
-  scCan: number | null;
-  scQuarter: number | null;
-  /** What sets the run time. */
-  kind: string | null;
+/** What a register keeps of an audit, its figures as the audit puts them first; null where it cannot give one. */
+export interface AuditLine extends Omit<RegisteredAudit, "site" | "block" | "day"> {
   /** Leaching included. */
   multiplier: number | null;
-  /** Of all beds on the valve: [kL a year], [m²], [L/min]. */
-  water: number | null;
-  area: number | null;
+  /** Of all beds on the valve, as water and area [L/min]. */
   flow: number | null;
 }
 
