@@ -1,4 +1,4 @@
-import { type Allowed, number, words } from "../allowed";
+import { type Allowed, choiceFrom, number, words } from "../allowed";
 import { cases, quoted } from "../cases";
 import type { CellSpec, CheckSpec } from "../sheet-spec";
 import { BLOCKS, FIRST_BLOCK, HEADINGS, isPositive, LAST_BLOCK, ofBlocks } from "./program-places";
@@ -152,7 +152,7 @@ const on = (letter: string, allowed: Allowed): CheckSpec => ({
 
 export const BLOCK_CHECKS: readonly CheckSpec[] = [
   on("A", words(40)),
-  on("B", (cell) => ({ ...words(40)(cell), rule: { kind: "list", from: "Demand_Groups" } })),
+  on("B", choiceFrom("Demand_Groups")),
   on("C", number(0.01, 1e6, "m²")),
   on("D", number(0.01, 1000, "mm/h")),
   on("E", number(0.1, 100, "")),
