@@ -1,7 +1,17 @@
 import type { Host } from "../hosts/host";
 import type { ProtectedCells } from "./protected-cells";
 
-const READING = new Set<keyof Host>(["selection", "select", "watch", "read", "inputs", "named", "sheets", "settled"]);
+const READING = new Set<keyof Host>([
+  "book",
+  "selection",
+  "select",
+  "watch",
+  "read",
+  "inputs",
+  "named",
+  "sheets",
+  "settled",
+]);
 
 /** The host as our own code uses it: its changes reach protected cells too. */
 export function freeHost(host: Host, cells: ProtectedCells): Host {

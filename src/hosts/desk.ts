@@ -26,7 +26,7 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
   const rangeOf = ({ sheet, address }: Area) => sheetOf(grid, sheet).getRange(address);
   return {
     label: "desk",
-    book: () => bookOf(grid).getId(),
+    book: async () => bookOf(grid).getId(),
     selection: async () => selection(grid),
     select: async (area) => {
       const sheet = sheetOf(grid, area.sheet);

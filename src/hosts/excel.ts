@@ -84,7 +84,7 @@ const run = <T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T
 export function excelHost(): Host {
   return {
     label: "Excel",
-    book: () => "the workbook that the pane belongs to",
+    book: async () => "the workbook that the pane belongs to",
     selection: () => run(selection),
     select: (wanted) =>
       run(async (context) => {

@@ -36,7 +36,7 @@ export interface Host {
   /** What the pane calls it: `Excel` or `desk`. */
   readonly label: string;
   /** Tells the open workbook from any that was open before it. */
-  book(): string;
+  book(): Promise<string>;
   /** The selected rectangle, cut to the used part of its sheet. */
   selection(): Promise<Area>;
   select(area: Area): Promise<void>;

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from "react";
 import type { Host } from "../hosts/host";
 import type { Done } from "./done";
+import { latest } from "./latest";
 import { useTask } from "./use-task";
 
 /** Everything that the pane did to the open workbook, and the way back, last first; another workbook begins anew. */
@@ -11,14 +12,23 @@ export function useUndo(host: Host) {
   const last = done.at(-1) ?? null;
 
   useEffect(() => {
-    let book = host.book();
-    const watching = host.watch(() => {
-      if (host.book() === book) return;
-      book = host.book();
-      clear();
-      setDone([]);
-    });
+    let book = "";
+    const show = (now: string) => {
+      if (book && now !== book) {
+        clear();
+        setDone([]);
+      }
+      book = now;
+    };
+    const line = latest(
+      () => host.book(),
+      show,
+      () => {},
+    );
+    const watching = host.watch(line.ask);
+    line.ask();
     return () => {
+      line.stop();
       watching.then(
         (stop) => stop(),
         () => {},

@@ -6,7 +6,10 @@ const parts = (address: string): [number, number] => {
 };
 
 /** `C5` of `C5:F7`. */
-export const firstCell = (range: string): string => range.split(":")[0]!;
+export function firstCell(range: string): string {
+  const end = range.indexOf(":");
+  return end < 0 ? range : range.slice(0, end);
+}
 
 /** The cell at a row and a column, both from 1. */
 export const cellAt = (row: number, column: number): string => `${columnLetters(column)}${row}`;

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import type { Host } from "../../src/hosts/host";
 
-type Call = Exclude<keyof Host, "label" | "book" | "watch">;
+type Call = Exclude<keyof Host, "label" | "watch">;
 
 /** The page's host, called from the tests: what goes in and out crosses over as plain data. */
 export async function pageHost(page: Page): Promise<Host> {
@@ -31,7 +31,7 @@ export async function pageHost(page: Page): Promise<Host> {
 
   return {
     label: "desk",
-    book: () => "the workbook of the page",
+    book: call("book"),
     selection: call("selection"),
     select: call("select"),
     watch,

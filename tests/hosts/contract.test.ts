@@ -8,7 +8,7 @@ function forgetful(sheets: string[]): Host {
   const area = { sheet: "Sheet1", address: "A1" };
   return {
     label: "forgetful",
-    book: () => "the one",
+    book: async () => "the one",
     selection: async () => area,
     select: async () => {},
     watch: async () => async () => {},

@@ -89,7 +89,7 @@ export function memoryHost(
 
   return {
     label: "memory",
-    book: () => `book ${opened}`,
+    book: async () => `book ${opened}`,
     delivered: [],
     gives: true,
     leavesOut: "",

@@ -135,7 +135,7 @@ const SET_NAMES = `$A$${SETS}:$A$${SETS + LIMIT_SETS.length - 1}`;
 export const LIMITS: SheetSpec = {
   name: "Limits",
   roomy: true,
-  widths: [26, 11, 9, 9, 36, 8, 28],
+  widths: [26, 11, 9, 9, 34, 8, 27],
   heights: {
     2: 28,
     ...Object.fromEntries(

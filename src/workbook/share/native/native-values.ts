@@ -46,6 +46,8 @@ export class NativeValues implements Cells {
   private readonly sheets: Sheets;
   private readonly cells: ReadonlyMap<string, ReadonlyMap<string, FileCell>>;
   private readonly known = new Map<string, Scalar>();
+  /** The values of whole areas, which many formulas read. */
+  private readonly matrices = new Map<string, Matrix>();
   private readonly others = new Map<string, string | null>();
   private readonly doing = new Set<string>();
 
@@ -118,9 +120,14 @@ export class NativeValues implements Cells {
     if (!isArea(value)) return [[value]];
     const { sheet, top, left, bottom, right } = value;
     if ((bottom - top + 1) * (right - left + 1) > MOST_CELLS) throw new Unsure();
-    return Array.from({ length: bottom - top + 1 }, (_, i) =>
+    const key = `${sheet}!${top},${left},${bottom},${right}`;
+    const known = this.matrices.get(key);
+    if (known) return known;
+    const matrix = Array.from({ length: bottom - top + 1 }, (_, i) =>
       Array.from({ length: right - left + 1 }, (_, j) => this.at(sheet, cellAt(top + i, left + j))),
     );
+    this.matrices.set(key, matrix);
+    return matrix;
   }
 
   first(value: Value): Scalar {
