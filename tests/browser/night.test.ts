@@ -46,12 +46,14 @@ describe("a night in a browser", () => {
     await press("Place the picture at the selected cell");
     await pane().getByText("The picture stands at").waitFor();
     const pictures = await desk.page.evaluate(() => window.desk.host.pictures("Nursery"));
-    expect(pictures[0]!.alternative).toMatch(/^Start times of a July night: 8 blocks, 10 pulses/);
+    expect(pictures[0]!.alternative).toMatch(
+      /^Example Nursery \(invented\) · July night · pump 200 L\/min\. Start times of a July night: 8 blocks, 10 pulses/,
+    );
   });
 
   test("a Program of January no longer has these start times, and does not fit", async () => {
     await desk.write("C4", 1, "Program");
-    await pane().getByText("The Program was changed since this night was fitted").waitFor();
+    await pane().getByText("The Program was changed since").first().waitFor();
     await expect
       .poll(async () => (await desk.read("A4", "Start times"))[0]![0], { timeout: 30_000 })
       .toMatch(/^The Program is not the one that was fitted/);

@@ -11,6 +11,7 @@ afterAll(() => all?.close());
 const CELLS = { G13: { x: 664, y: 466 }, M13: { x: 1105, y: 466 } };
 
 async function type(desk: Desk, formula: string, cell: keyof typeof CELLS = "G13"): Promise<void> {
+  await desk.page.evaluate(() => window.desk.host.settled());
   await desk.page.mouse.click(CELLS[cell].x, CELLS[cell].y);
   expect(await desk.page.evaluate(() => window.desk.host.selection())).toEqual({ sheet: "Example", address: cell });
   await desk.page.keyboard.type(formula);

@@ -41,6 +41,7 @@ export function MonthsSection({ host, id, sheet }: { host: Host; id: string; she
     setMonths([]);
     setFailure("");
     try {
+      await host.settled();
       const now = programs((await readProgramSheet(host))!);
       setAsked(now);
       await start({ kind: "months", programs: now }, (said) => {

@@ -33,6 +33,7 @@ export function NightStep({ host, keep }: StepProps) {
   const { running, problem, start, stop } = useRun();
 
   async function fit(): Promise<void> {
+    await host.settled();
     const sheet = await readProgramSheet(host);
     const now = sheet && programOf(sheet);
     if (!now?.program) return;
