@@ -53,8 +53,11 @@ export async function readNamed(host: Host, names: readonly string[]): Promise<N
 export const numberIn = (found: NamedCell | undefined): number | undefined =>
   typeof found?.value === "number" ? found.value : undefined;
 
-/** What a named cell shows, in words. */
-export function textIn(found: NamedCell | undefined): string {
-  const value = found?.value ?? "";
+/** What a cell shows, in words. */
+export function cellText(cell: Cell | undefined): string {
+  const value = cell ?? "";
   return typeof value === "object" ? value.error : String(value);
 }
+
+/** What a named cell shows, in words. */
+export const textIn = (found: NamedCell | undefined): string => cellText(found?.value);

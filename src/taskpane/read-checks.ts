@@ -1,5 +1,6 @@
-import type { Area, Cell, Host } from "../hosts/host";
+import type { Area, Host } from "../hosts/host";
 import { cellAt } from "./address";
+import { cellText } from "./named";
 
 /** A data check of the workbook that says something. */
 export interface SpeakingCheck {
@@ -10,7 +11,6 @@ export interface SpeakingCheck {
 }
 
 const CHECKS = ["Can_Checks", "Head_Checks"];
-const textOf = (cell: Cell | undefined) => (typeof cell === "object" ? (cell?.error ?? "") : String(cell ?? ""));
 
 /** The data checks that are neither blank nor "ok", sheet after sheet; label and words stand side by side. */
 export async function readChecks(host: Host): Promise<SpeakingCheck[]> {
@@ -19,7 +19,7 @@ export async function readChecks(host: Host): Promise<SpeakingCheck[]> {
     const area = await host.named(name);
     if (!area) continue;
     (await host.read(area)).forEach(([label, words], row) => {
-      const check = { label: textOf(label), words: textOf(words), cell: cellAt(area, row, 1) };
+      const check = { label: cellText(label), words: cellText(words), cell: cellAt(area, row, 1) };
       if (check.label !== "" && check.words !== "" && check.words !== "ok") speaking.push(check);
     });
   }

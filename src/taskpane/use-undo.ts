@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from "react";
 import type { Host } from "../hosts/host";
 import type { Done } from "./done";
-import { latest } from "./latest";
+import { follow } from "./follow";
 import { useTask } from "./use-task";
 
 /** Everything that the pane did to the open workbook, and the way back, last first; another workbook begins anew. */
@@ -20,20 +20,12 @@ export function useUndo(host: Host) {
       }
       book = now;
     };
-    const line = latest(
+    return follow(
+      host,
       () => host.book(),
       show,
       () => {},
     );
-    const watching = host.watch(line.ask);
-    line.ask();
-    return () => {
-      line.stop();
-      watching.then(
-        (stop) => stop(),
-        () => {},
-      );
-    };
   }, [host, clear]);
 
   const keep = useCallback(

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import type { Host } from "../hosts/host";
-import { latest } from "./latest";
+import { follow } from "./follow";
 import { words } from "./words";
 
 /** Follows what `read` finds in the workbook; null until it was read once. `read` must be one function that stays. */
@@ -13,17 +13,7 @@ export function useWatched<T>(host: Host, read: (host: Host) => Promise<T>): { f
       setFailure("");
     };
     const fail = (reason: unknown) => setFailure(words(reason));
-    const line = latest(() => read(host), show, fail);
-    const watching = host.watch(line.ask);
-    watching.catch(fail);
-    line.ask();
-    return () => {
-      line.stop();
-      watching.then(
-        (stop) => stop(),
-        () => {},
-      );
-    };
+    return follow(host, () => read(host), show, fail);
   }, [host, read]);
   return { found, failure };
 }

@@ -1,7 +1,7 @@
 import { positive, within, zeroOrMore } from "../core/checks";
 import { InputError } from "../core/errors";
 import type { Program, Window } from "../core/program/program";
-import { spans } from "../core/program/spans";
+import { MINUTES_A_DAY, spans } from "../core/program/spans";
 import { blocksOf } from "./program-block-entries";
 import { isBlank, nameIn, Reading } from "./program-reading";
 import type { ProgramSheet, Stated } from "./program-sheet";
@@ -20,7 +20,6 @@ export interface StatedProgram {
 
 const LITRES_A_KL = 1000;
 const MINUTES = 60;
-const MINUTES_A_DAY = 1440;
 
 /** The program of a month, by default the one that is typed. */
 export function programOf(sheet: ProgramSheet, ofMonth?: number): StatedProgram {

@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Cell } from "../../src/hosts/host";
 import { boxOf, cellAt } from "../../src/taskpane/address";
 import type { Results } from "../../src/workbook/build";
 import { formulaResults } from "../support/formula-results";
+import { plantedFile } from "../support/planted";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
@@ -18,15 +18,6 @@ afterAll(() => all.close());
 
 const template = (name: string) =>
   new Uint8Array(readFileSync(fileURLToPath(new URL(`../../templates/${name}`, import.meta.url))));
-
-/** Every value that the file keeps for a formula replaced by a wrong one. */
-function planted(file: Uint8Array): Uint8Array {
-  const parts = Object.entries(unzipSync(file)).map(([name, part]) => {
-    if (!name.startsWith("xl/worksheets/sheet")) return [name, part] as const;
-    return [name, strToU8(strFromU8(part).replace(/(<\/f>)<v>[^<]*<\/v>/g, "$1<v>-7</v>"))] as const;
-  });
-  return zipSync(Object.fromEntries(parts));
-}
 
 /** What the desk shows in every cell of the open workbook, by `Sheet!A1`. */
 async function shown(): Promise<Map<string, Cell>> {
@@ -77,7 +68,7 @@ describe.each(["example-audit.xlsx", "block-audit.xlsx", "example-nursery.xlsx",
           saved!,
         );
       },
-      [Buffer.from(planted(file)).toString("base64"), name],
+      [Buffer.from(plantedFile(file)).toString("base64"), name],
     );
     expect(differing(await shown(), expected)).toEqual([]);
   }, 180_000);

@@ -1,16 +1,15 @@
-import { buildWorkbook, type Entries, namesOf, type Results } from "../../src/workbook/build";
+import { buildWorkbook, type Entries, namesOf } from "../../src/workbook/build";
 import { NURSERY_SHEETS } from "../../src/workbook/nursery";
-import { firstCell, placesOf } from "../../src/workbook/places";
+import { placesOf } from "../../src/workbook/places";
 import type { SheetSpec } from "../../src/workbook/sheet-spec";
 import { formulaResults } from "./formula-results";
 import { converted } from "./libreoffice";
+import { PLANTED_WRONG, plantedResults } from "./planted";
 
 /** The sheets that say what the pots need; they stand on their own. */
 export const DEMAND_SHEETS = NURSERY_SHEETS.filter(({ name }) =>
   ["Nursery", "Demand", "Weather", "Weighings", "Leaching test"].includes(name),
 );
-
-const PLANTED_WRONG = -4711;
 
 /** A plan as LibreOffice calculated it. */
 export interface PlanBook {
@@ -24,13 +23,7 @@ export interface PlanBook {
 
 /** Plans with these entries, every cached value planted wrong, calculated by LibreOffice in one run. */
 export async function calculatedPlans(all: readonly Entries[], sheets: readonly SheetSpec[]): Promise<PlanBook[]> {
-  const planted: Results = new Map(
-    sheets.flatMap(({ name, cells }) =>
-      cells.flatMap(({ at, formula }) =>
-        formula === undefined ? [] : [[`${name}!${firstCell(at)}`, PLANTED_WRONG] as const],
-      ),
-    ),
-  );
+  const planted = plantedResults(sheets);
   const files = await Promise.all(all.map((entries) => buildWorkbook(sheets, entries, planted)));
   const results = await Promise.all((await converted(files, "xlsx")).map(formulaResults));
   return results.map((found) => ({

@@ -17,21 +17,14 @@ import { multiplier } from "../../src/core/uniformity/multiplier";
 import { shareSchedulingCoefficient } from "../../src/core/uniformity/scheduling-coefficient";
 import { AUDIT_SHEETS } from "../../src/workbook/audit";
 import { buildWorkbook, type Results } from "../../src/workbook/build";
-import { firstCell } from "../../src/workbook/places";
 import { figure, type GeneratedAudit, generatedAudits } from "../support/audit-figures";
 import { formulaResults } from "../support/formula-results";
 import { converted } from "../support/libreoffice";
+import { PLANTED_WRONG, plantedResults } from "../support/planted";
 
 const AUDITS = generatedAudits();
-const PLANTED_WRONG = -4711;
 
-const planted: Results = new Map(
-  AUDIT_SHEETS.flatMap(({ name, cells }) =>
-    cells.flatMap(({ at, formula }) =>
-      formula === undefined ? [] : [[`${name}!${firstCell(at)}`, PLANTED_WRONG] as const],
-    ),
-  ),
-);
+const planted = plantedResults(AUDIT_SHEETS);
 
 /** The counted readings and the area that each stands for. */
 function counted({ readings, across, along, width, length }: GeneratedAudit) {

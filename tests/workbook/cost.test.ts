@@ -8,16 +8,12 @@ import { openBook } from "../../src/workbook/share/book";
 import type { Stated } from "../../src/workbook/share/copy-report";
 import { formulaResults } from "../support/formula-results";
 import { converted } from "../support/libreoffice";
+import { plantedResults } from "../support/planted";
 import { auditOf, costAudits, everywhere } from "./cost-cases";
 
-const PLANTED_WRONG = -4711;
 /** Without the sheets on which no cost depends. */
 const SHEETS = AUDIT_SHEETS.filter(({ name }) => !["Start", "Coverage", "Report"].includes(name));
-const planted: Results = new Map(
-  SHEETS.flatMap(({ name, cells }) =>
-    cells.flatMap(({ at, formula }) => (formula ? [[`${name}!${firstCell(at)}`, PLANTED_WRONG] as const] : [])),
-  ),
-);
+const planted = plantedResults(SHEETS);
 const places = new Map(
   SHEETS.flatMap((sheet) =>
     sheet.cells.flatMap(({ name, at }) => (name ? [[name, `${sheet.name}!${firstCell(at)}`] as const] : [])),

@@ -14,6 +14,7 @@ import { DEMAND_STUB } from "../support/demand-stub";
 import { formulaResults } from "../support/formula-results";
 import { converted } from "../support/libreoffice";
 import { nurseryPlan } from "../support/nursery-plans";
+import { plantedResults } from "../support/planted";
 
 const SHEETS = [NURSERY, DEMAND_STUB, PROGRAM, START_TIMES];
 const PLANS = Array.from({ length: 24 }, (_, index) => {
@@ -34,11 +35,7 @@ const near = (found: unknown, expected: number) =>
 describe("Program and Start times, calculated by LibreOffice with wrong values planted", () => {
   let books: Map<string, string | number | boolean>[];
   beforeAll(async () => {
-    const planted = new Map(
-      SHEETS.flatMap(({ name, cells }) =>
-        cells.filter(({ formula }) => formula !== undefined).map(({ at }) => [`${name}!${at.split(":")[0]}`, 77.7]),
-      ),
-    );
+    const planted = plantedResults(SHEETS);
     const files = await Promise.all(PLANS.map(({ entries }) => buildWorkbook(SHEETS, entries, planted)));
     books = (await Promise.all((await converted(files, "xlsx")).map(formulaResults))) as typeof books;
   });

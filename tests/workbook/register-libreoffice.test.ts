@@ -6,26 +6,21 @@ import { pressureDrift } from "../../src/core/register/pressure-drift";
 import { type RegisteredAudit, sameBlock } from "../../src/core/register/registered-audit";
 import { retest, retestWords } from "../../src/core/register/retest";
 import { buildWorkbook, type Entries, type Results } from "../../src/workbook/build";
-import { firstCell } from "../../src/workbook/places";
 import { NURSERY } from "../../src/workbook/sheets/nursery";
 import { REGISTER } from "../../src/workbook/sheets/register";
 import { answerColumn } from "../../src/workbook/sheets/register-answers";
 import { columnOf, FIRST_LINE, LAST_LINE, REGISTER_COLUMNS } from "../../src/workbook/sheets/register-columns";
 import { formulaResults } from "../support/formula-results";
 import { converted } from "../support/libreoffice";
+import { PLANTED_WRONG, plantedResults } from "../support/planted";
 import { type GeneratedRegister, generatedRegisters } from "../support/registers";
 
 const SHEETS = [NURSERY, REGISTER];
-const PLANTED_WRONG = -4711;
 const REGISTERS = generatedRegisters();
 const TREND_FROM = LAST_LINE + 6;
 const TREND_LINES = 12;
 
-const planted: Results = new Map(
-  SHEETS.flatMap(({ name, cells }) =>
-    cells.flatMap(({ at, formula }) => (formula === undefined ? [] : [[`${name}!${firstCell(at)}`, PLANTED_WRONG]])),
-  ),
-);
+const planted = plantedResults(SHEETS);
 
 const entriesOf = ({ rows, months, drift, asOf, chosen }: GeneratedRegister): Entries => ({
   Register_Rows: rows,

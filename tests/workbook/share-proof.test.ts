@@ -1,4 +1,4 @@
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { strFromU8 } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import { AUDIT_SHEETS } from "../../src/workbook/audit";
 import type { Entries } from "../../src/workbook/build";
@@ -9,6 +9,7 @@ import { edited } from "../../src/workbook/share/edits";
 import { shareCopy } from "../../src/workbook/share/share-copy";
 import { sheetCells } from "../../src/workbook/share/sheet-cells";
 import { converted } from "../support/libreoffice";
+import { plantedFile } from "../support/planted";
 import { randomNumbers } from "../support/random";
 import { calculatedAudits } from "../support/templates";
 import { randomChange } from "./share-changes";
@@ -61,15 +62,6 @@ function withTag(book: FileBook, sheet: string, address: string, tag: string): F
   return { ...book, sheets };
 }
 
-/** Every cached value of a formula replaced by a wrong one. */
-function planted(file: Uint8Array): Uint8Array {
-  const parts = Object.entries(unzipSync(file)).map(([name, part]) => {
-    if (!name.startsWith("xl/worksheets/sheet")) return [name, part] as const;
-    return [name, strToU8(strFromU8(part).replace(/(<\/f>)<v>[^<]*<\/v>/g, "$1<v>-7</v>"))] as const;
-  });
-  return zipSync(Object.fromEntries(parts));
-}
-
 describe("share copies of whole audits", () => {
   let copies: Uint8Array[];
   let books: FileBook[];
@@ -79,7 +71,7 @@ describe("share copies of whole audits", () => {
     copies = [];
     for (const file of files) copies.push(await shareCopy(file, NOW));
     books = copies.slice(0, AUDITS.length).map(openBook);
-    recalculated = await converted(copies.map(planted), "xlsx");
+    recalculated = await converted(copies.map(plantedFile), "xlsx");
   });
 
   it("raise nothing untouched, filled or half-filled", async () => {
@@ -95,7 +87,7 @@ describe("share copies of whole audits", () => {
       const { findings, figures } = await checkCopy(copy);
       expect({ findings, wrong: figures.filter((figure) => !figure.agrees) }).toEqual({ findings: [], wrong: [] });
     }
-    expect((await checkCopy(planted(copies[0]!))).agrees).toBe(false);
+    expect((await checkCopy(plantedFile(copies[0]!))).agrees).toBe(false);
   });
 
   it(`are found changed, whichever of ${CHANGES} cells was changed`, async () => {

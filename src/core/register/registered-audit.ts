@@ -29,8 +29,9 @@ export interface RegisteredAudit {
   area: number | null;
 }
 
-const plain = (name: string) => name.trim().replace(/ +/g, " ").toLowerCase();
+/** A name as it is compared with others. */
+export const plainName = (name: string): string => name.trim().replace(/ +/g, " ").toLowerCase();
 
 /** Whether two audits are of one block. */
 export const sameBlock = (one: RegisteredAudit, other: RegisteredAudit): boolean =>
-  plain(one.site) === plain(other.site) && plain(one.block) === plain(other.block);
+  plainName(one.site) === plainName(other.site) && plainName(one.block) === plainName(other.block);

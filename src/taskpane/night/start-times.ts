@@ -1,5 +1,6 @@
 import { clock } from "../../core/program/clock";
 import type { Program, Schedule } from "../../core/program/program";
+import { MINUTES_A_DAY } from "../../core/program/spans";
 import type { Area, Cell, Host, Input } from "../../hosts/host";
 import { csvOf } from "../../workbook/share/csv";
 import { boxOf, cellAt } from "../address";
@@ -8,7 +9,6 @@ import { writeAll } from "../writes";
 
 const AREA = "Start_Times";
 const COLUMNS = 4;
-const MINUTES_A_DAY = 1440;
 const HEADINGS = ["Block", "Pulse", "Start", "End", "Minutes", "Flow [L/min]"];
 
 async function place(host: Host): Promise<Area> {

@@ -3,6 +3,7 @@ import type { Area, Cell, Host } from "../../hosts/host";
 import { REGISTER_ANSWERS } from "../../workbook/sheets/register-answers";
 import { REGISTER_COLUMNS } from "../../workbook/sheets/register-columns";
 import { boxOf } from "../address";
+import { cellText } from "../named";
 
 /** A line of the sheet Register that holds something. */
 export interface RegisterLine {
@@ -34,8 +35,7 @@ export interface RegisterBook {
 }
 
 const numberOf = (cell: Cell | undefined): number | null => (typeof cell === "number" ? cell : null);
-export const textOf = (cell: Cell | undefined): string =>
-  cell === null || cell === undefined ? "" : typeof cell === "object" ? cell.error : String(cell).trim();
+export const textOf = (cell: Cell | undefined): string => cellText(cell).trim();
 
 function lineOf(cells: readonly Cell[], answers: readonly Cell[], index: number, row: number): RegisterLine {
   const typed = (id: string) => cells[REGISTER_COLUMNS.findIndex((column) => column.id === id)];

@@ -1,4 +1,4 @@
-import { type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
+import { plainName, type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
 import type { Area, Cell, Host, Input } from "../../hosts/host";
 import { isoDay } from "../../workbook/day-number";
 import { boxAddress, boxOf, reference } from "../address";
@@ -12,7 +12,6 @@ const NAME = 0;
 const AREA = 2;
 const FLOW = 8;
 
-const plain = (name: string) => name.trim().replace(/ +/g, " ").toLowerCase();
 const isPositive = (value: number | null): value is number => value !== null && value > 0;
 
 /** The last audit of each block. */
@@ -24,7 +23,7 @@ export function latestLines(lines: readonly RegisterLine[]): RegisterLine[] {
 
 /** Why the Program cannot take an audit; "" where it can. */
 function lack({ audit, multiplier }: RegisterLine, all: readonly RegisterLine[]): string {
-  const twice = all.some((other) => other.audit !== audit && plain(other.audit.block) === plain(audit.block));
+  const twice = all.some((other) => other.audit !== audit && plainName(other.audit.block) === plainName(audit.block));
   if (twice) return "two sites have a block of this name";
   const missing = [
     !isPositive(audit.mar) && "MAR",
@@ -75,7 +74,7 @@ function rowsOf(area: Area, cells: readonly (readonly Cell[])[], lines: readonly
   const rows: Row[] = [];
   const left: RegisterLine[] = [];
   for (const line of lines) {
-    const there = cells.findIndex((one) => plain(textOf(one[NAME])) === plain(line.audit.block));
+    const there = cells.findIndex((one) => plainName(textOf(one[NAME])) === plainName(line.audit.block));
     const index = there >= 0 ? there : free.shift();
     if (index === undefined) left.push(line);
     else rows.push(rowOf(area, cells, line, index));
@@ -87,7 +86,7 @@ const listed = (lines: readonly { audit: RegisteredAudit }[]) => lines.map(({ au
 
 /** Which audits are of another nursery than the plan; "" where none is. */
 function elsewhere(audits: readonly RegisteredAudit[], nursery: string): string {
-  const others = audits.filter(({ site }) => site !== "" && nursery !== "" && plain(site) !== plain(nursery));
+  const others = audits.filter(({ site }) => site !== "" && nursery !== "" && plainName(site) !== plainName(nursery));
   if (others.length === 0) return "";
   return `Of another nursery than this plan's, ${nursery}: ${others.map(({ site, block }) => `${block} (${site})`).join(", ")}.`;
 }

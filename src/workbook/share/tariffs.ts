@@ -2,11 +2,11 @@ import type { PriceStep } from "../../core/cost/block-tariff";
 import { hourlyPowerCost } from "../../core/cost/hourly-tariff";
 import type { Range } from "../../core/cost/yearly-cost";
 import { InputError } from "../../core/errors";
+import { MINUTES_A_DAY } from "../../core/program/spans";
 import type { AuditInputs } from "./audit-inputs";
 import type { Stated } from "./copy-report";
 import { eachLevel, namedPrices, priceRange, typedRows } from "./typed-prices";
 
-const MINUTES_A_DAY = 1440;
 const ROUNDING = 1e-6;
 
 /** Price ranges of some rows, all of them in use; null where one is no price. */

@@ -5,7 +5,8 @@ import { areaOf, type SheetArea } from "../area";
 import { type FileBook, namedArea } from "../book";
 import type { Stated } from "../copy-report";
 import type { FileCell } from "../sheet-cells";
-import { type Cells, NATIVE, SIGNS } from "./functions";
+import { NATIVE, SIGNS } from "./functions";
+import type { Cells } from "./given";
 import { type Node, treeOf } from "./syntax";
 import { isArea, isMatrix, type Matrix, NativeError, type Scalar, truthOf, Unsure, type Value } from "./value";
 
