@@ -4,7 +4,7 @@ import { basis, SAME_BASIS, windClass } from "../../src/core/register/basis";
 import { change } from "../../src/core/register/change";
 import { earlierAudit } from "../../src/core/register/earlier-audit";
 import { pressureDrift } from "../../src/core/register/pressure-drift";
-import { type RegisteredAudit, sameBlock } from "../../src/core/register/registered-audit";
+import { plainName, type RegisteredAudit, sameBlock } from "../../src/core/register/registered-audit";
 import { retest, retestWords } from "../../src/core/register/retest";
 
 const AUDIT: RegisteredAudit = {
@@ -76,6 +76,8 @@ describe("two audits of a block", () => {
   it("are of one block whatever the capitals and blanks of its name", () => {
     expect(sameBlock(AUDIT, audit({ site: " nursery ", block: "Block  7" }))).toBe(true);
     expect(sameBlock(AUDIT, audit({ site: "" }))).toBe(false);
+    expect(plainName("  Block   7 ")).toBe(plainName("block 7"));
+    expect(plainName("block 7")).not.toBe(plainName("block7"));
   });
 });
 

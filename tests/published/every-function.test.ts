@@ -71,6 +71,7 @@ const ELSEWHERE: Record<string, string[]> = {
     "basis",
     "change",
     "earlierAudit",
+    "plainName",
     "pressureDrift",
     "retest",
     "retestWords",

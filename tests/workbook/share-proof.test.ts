@@ -33,7 +33,12 @@ const AUDITS: Entries[] = [
     Leaching_Rule: "both",
     In_Bed_Share: "",
   },
-  { ...EXAMPLE_ENTRIES, Cans_Readings: readings(5, 5, random, 0), Limit_Set: "Queensland notes" },
+  {
+    ...EXAMPLE_ENTRIES,
+    Cans_Readings: readings(5, 5, random, 0),
+    Limit_Set: "Queensland notes",
+    Head_Layout: "border",
+  },
 ];
 /** Half-filled forms: nothing, readings without places, too few of them, a reading that is wrong, all dry. */
 const HALF_FILLED: Entries[] = [

@@ -85,12 +85,17 @@ export const statistic =
 export const first = (value: Value | undefined, cells: Cells): Scalar => cells.first(value ?? null);
 export const numberAt = (given: readonly Value[], index: number, cells: Cells) => numberOf(first(given[index], cells));
 
+/** Moves the decimal point, by digits and not by a product, which would bring in binary ones. */
+function shifted(value: number, places: number): number {
+  const [digits, power] = value.toExponential().split("e");
+  return Number(`${digits}e${Number(power) + places}`);
+}
+
 /** Rounds decimal digits, not binary ones: halves go away from 0, or all of the rest does. */
 export function rounded(value: number, digits: number, up: boolean): number {
-  const size = Number(Math.abs(value).toPrecision(15));
-  const shifted = Number(`${size}e${digits}`);
-  const whole = up ? Math.ceil(Number(shifted.toPrecision(15))) : Math.round(shifted);
-  return Math.sign(value) * Number(`${whole}e${-digits}`);
+  const size = shifted(Number(Math.abs(value).toPrecision(15)), digits);
+  const whole = up ? Math.ceil(Number(size.toPrecision(15))) : Math.round(size);
+  return Math.sign(value) * shifted(whole, -digits);
 }
 
 /** Whether a value meets a criterion such as `>=0.5`. */
