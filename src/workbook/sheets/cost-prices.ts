@@ -1,7 +1,7 @@
 import { number, timeOfDay } from "../allowed";
-import { cases } from "../cases";
 import type { FormPart } from "../form";
 import type { CellSpec } from "../sheet-spec";
+import { headings } from "./cost-lines";
 import { BAND, BANDS_FLAT, BANDS_HEAD, LEVELS, OTHERS, priceColumn, STEP, STEPS_FLAT, STEPS_HEAD } from "./cost-places";
 
 const PRICE = number(0, 1e6, "");
@@ -10,8 +10,6 @@ const MONEY = "#,##0.00##";
 const TIME = "h:mm";
 const KL = "#,##0.0";
 
-const heading = (row: number, words: readonly string[]): CellSpec[] =>
-  words.map((value, index) => ({ at: `${"ABCDEFGH"[index]}${row}`, kind: "heading", value }));
 const label = (row: number, value: string): CellSpec => ({ at: `A${row}`, kind: "label", value });
 const note = (row: number, value: string): CellSpec => ({ at: `H${row}`, kind: "note", value });
 const input = (at: string, format?: string, name?: string): CellSpec => ({
@@ -38,7 +36,7 @@ const inStep = (index: number, water: string) => {
 };
 
 const steps: CellSpec[] = [
-  ...heading(STEPS_HEAD, ["Price of water [per kL]", "up to [kL]", "kL now", "kL after", "low", "likely", "high"]),
+  ...headings(STEPS_HEAD, ["Price of water [per kL]", "up to [kL]", "kL now", "kL after", "low", "likely", "high"]),
   { at: `H${STEPS_HEAD}`, kind: "heading", value: "A price left blank at low or high is as likely" },
   label(STEPS_FLAT, "At one price"),
   answer(`E${STEPS_FLAT}`, priceOr("Water_Price_Low", `F${STEPS_FLAT}`), MONEY, "One_Price_Low"),
@@ -67,7 +65,7 @@ const steps: CellSpec[] = [
 ];
 
 const bands: CellSpec[] = [
-  ...heading(BANDS_HEAD, ["Price of power [per kWh]", "from", "to", "share of run", "low", "likely", "high", ""]),
+  ...headings(BANDS_HEAD, ["Price of power [per kWh]", "from", "to", "share of run", "low", "likely", "high", ""]),
   label(BANDS_FLAT, "At one tariff"),
   input(`E${BANDS_FLAT}`, MONEY, "Power_Tariff_Low"),
   answer(`F${BANDS_FLAT}`, priceOr("Power_Tariff", '"needs a tariff"'), MONEY, "One_Tariff"),
@@ -101,7 +99,7 @@ const OTHER = [
 ] as const;
 
 const others: CellSpec[] = [
-  ...heading(OTHERS, ["Other prices", "", "", "", "low", "likely", "high", ""]),
+  ...headings(OTHERS, ["Other prices", "", "", "", "low", "likely", "high", ""]),
   ...OTHER.flatMap(([words, name, means], index): CellSpec[] => {
     const row = OTHERS + 1 + index;
     return [
@@ -113,76 +111,6 @@ const others: CellSpec[] = [
     ];
   }),
 ];
-
-const badPrices = (row: number) =>
-  `OR(IF(ISNUMBER(F${row}),F${row}<0,TRUE),${["E", "G"].map((column) => `IF(ISNUMBER(${column}${row}),${column}${row}<0,${column}${row}<>"")`).join(",")})`;
-const lastOf = (filled: (index: number) => string) =>
-  cases(
-    [...FOUR].reverse().map((index) => [`COUNTA(${filled(index)})>0`, String(index + 1)] as const),
-    "0",
-  );
-
-/** How many steps are filled in, and what is wrong with them. */
-export const STEPS_IN_USE = lastOf((index) => `B${STEP + index},E${STEP + index}:G${STEP + index}`);
-export const STEPS_PROBLEM = cases(
-  FOUR.flatMap((index) => {
-    const row = STEP + index;
-    const before = index === 0 ? "0" : `B${row - 1}`;
-    return [
-      [`AND(Steps_In_Use>${index},${badPrices(row)})`, `"step ${index + 1} needs prices of 0 or more"`],
-      [
-        `AND(Steps_In_Use>${index + 1},IF(ISNUMBER(B${row}),B${row}<=${before},TRUE))`,
-        `"step ${index + 1} needs an end above the one before"`,
-      ],
-      [`AND(Steps_In_Use=${index + 1},B${row}<>"")`, '"leave the end of the last step blank"'],
-    ] as const;
-  }),
-  '""',
-);
-
-export const BANDS_IN_USE = lastOf((index) => `B${BAND + index}:G${BAND + index}`);
-const AREA_SHARES = `D${BAND}:D${BAND + 3}`;
-const minute = (cell: string) => `MOD(ROUND(${cell}*1440,0),1440)`;
-/** When the hours of a price begin, and how long they are [min]. */
-export const bandStart = (index: number): string =>
-  `IF(COUNT(B${BAND + index}:C${BAND + index})=2,${minute(`B${BAND + index}`)},0)`;
-export const bandLength = (index: number, start: string): string =>
-  `IF(COUNT(B${BAND + index}:C${BAND + index})=2,IF(${minute(`C${BAND + index}`)}>${start},0,1440)+${minute(`C${BAND + index}`)}-${start},0)`;
-export const bandsProblem = (lengths: string, startOfRun: string): string => {
-  const byShare = `COUNT(${AREA_SHARES})>0`;
-  const each = FOUR.flatMap((index) => {
-    const row = BAND + index;
-    const used = `Bands_In_Use>${index}`;
-    const times = `IF(COUNT(B${row}:C${row})=2,OR(MIN(B${row}:C${row})<0,MAX(B${row}:C${row})>1),TRUE)`;
-    return [
-      [`AND(${used},${badPrices(row)})`, `"hours ${index + 1} need prices of 0 or more"`],
-      [
-        `AND(${used},${byShare},IF(ISNUMBER(D${row}),OR(D${row}<0,D${row}>1),TRUE))`,
-        `"hours ${index + 1} need a share from 0 to 1"`,
-      ],
-      [`AND(${used},NOT(${byShare}),${times})`, `"hours ${index + 1} need from and to"`],
-    ] as const;
-  });
-  const apart = FOUR.slice(1).map((index) => {
-    const [to, from] = [minute(`N(C${BAND + index - 1})`), minute(`N(B${BAND + index})`)];
-    return [
-      `AND(Bands_In_Use>${index},NOT(${byShare}),${to}<>${from})`,
-      `"hours ${index + 1} must begin where the last ones end"`,
-    ] as const;
-  });
-  return cases(
-    [
-      ["Bands_In_Use=0", '""'],
-      ...each,
-      [byShare, `IF(ABS(SUM(${AREA_SHARES})-1)>0.000001,"the shares of the run must add up to 1","")`],
-      ...apart,
-      [`SUM(${lengths})<>1440`, '"the hours must make up one day"'],
-      [`NOT(ISNUMBER(${startOfRun}))`, '"needs the start of the run"'],
-      [`OR(${startOfRun}<0,${startOfRun}>1)`, '"needs the start of the run"'],
-    ],
-    '""',
-  );
-};
 
 const checkOf = (range: string, allowed: typeof PRICE) => ({ range, ...allowed(range.split(":")[0]!) });
 

@@ -22,7 +22,7 @@ import {
   WORKING,
   workingColumn,
 } from "./cost-places";
-import { BANDS_IN_USE, bandLength, bandStart, bandsProblem, STEPS_IN_USE, STEPS_PROBLEM } from "./cost-prices";
+import { BANDS_IN_USE, bandLength, bandStart, bandsProblem, STEPS_IN_USE, STEPS_PROBLEM } from "./cost-price-problems";
 import { WORTH_TODAY } from "./cost-upgrade";
 
 const FOUR = [0, 1, 2, 3] as const;

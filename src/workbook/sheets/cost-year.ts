@@ -1,6 +1,7 @@
 import type { FormPart } from "../form";
 import type { CellSpec } from "../sheet-spec";
 import { DRAINED, ENERGY, FERTILISER, HOURS, PLANTS, WATER } from "./cost-amounts";
+import { COST_LABELS, headings, MONEY } from "./cost-lines";
 import {
   type CostKind,
   costCell,
@@ -12,24 +13,14 @@ import {
   OTHERS,
   POWER_PRICES,
   priceColumn,
-  SAVED,
   SPANS,
   type Span,
   STEP,
   STEPS_FLAT,
-  savedCell,
   workingColumn,
   YEAR,
 } from "./cost-places";
 
-const MONEY = "#,##0.00";
-const LABELS: Readonly<Record<CostKind, string>> = {
-  Water: "Water",
-  Power: "Power",
-  Fertiliser: "Fertiliser that drains",
-  Labour: "Labour",
-  Losses: "Plants lost",
-};
 const MEANS: Readonly<Record<CostKind, string>> = {
   Water: "Each kL at the price of its step, or at the one price.",
   Power: "kL · kWh per kL · mean price over the run.",
@@ -72,32 +63,12 @@ const total = (span: Span, level: Level): string => {
   return `IF(OR(COUNT(${now.join(",")})=0,${lacking.join(",")}),"${NONE}",${counted.join("+")})`;
 };
 
-/** What of a kind is saved; of what hangs on the water, only where less water is used. */
-const saved = (kind: CostKind, level: Level): string => {
-  const both = `COUNT(${costCell(kind, "Now", level)},${costCell(kind, "After", level)})=2`;
-  const counts = kind === "Labour" || kind === "Losses" ? both : `AND(${both},ISNUMBER(Saved_kL))`;
-  return `IF(${counts},${costCell(kind, "Now", level)}-${costCell(kind, "After", level)},"${NONE}")`;
-};
-
-const savedTotal = (level: Level): string => {
-  const both = `COUNT(${costCell("Total", "Now", level)},${costCell("Total", "After", level)})=2`;
-  const apart = `${savedCell("Labour", level)},${savedCell("Losses", level)}`;
-  return `IF(Waters_To_Driest="yes",IF(${both},${costCell("Total", "Now", level)}-${costCell("Total", "After", level)},"${NONE}"),IF(AND(Waters_To_Driest="no",COUNT(${apart})>0),SUM(${apart}),"${NONE}"))`;
-};
-
 const missing = KINDS.map((kind) => {
   const [now, after] = [lackCell(kind, "Now"), lackCell(kind, "After")];
-  const words = LABELS[kind].toLowerCase();
+  const words = COST_LABELS[kind].toLowerCase();
   return `IF(${now}<>"","${words}: "&${now}&"; ",IF(${after}<>"","${words} after: "&${after}&"; ",""))`;
 });
 const NOT_COUNTED = `IF(${KINDS.map((kind) => `${lackCell(kind, "Now")}&${lackCell(kind, "After")}`).join("&")}="","Nothing: every kind is counted.",${missing.join("&")}&"what lacks a figure is not counted.")`;
-const WHY = `IF(Waters_To_Driest="yes",IF(ISNUMBER(Saved_kL),"All kinds count: the bed is watered to its driest pot now and after.","No saving yet: "&Saved_kL),IF(Waters_To_Driest="no","Water, power and fertiliser are not counted: the bed is not watered to its driest pot, so the gain of an evener one is better plants, not less water.","No saving yet: Water and cost asks whether the bed is watered to its driest pot."))`;
-
-const heading = (row: number, words: readonly string[], rest: string): CellSpec[] => [
-  ...words.map((value, index): CellSpec => ({ at: `${"ABCDEFGH"[index]}${row}`, kind: "heading", value })),
-  { at: rest, kind: "heading", value: "" },
-];
-
 /** Of the water bill, that part which does no pot any good. */
 const lost = (row: number, label: string, share: (span: Span) => string, note: string): CellSpec[] => [
   { at: `A${row}`, kind: "label", value: label },
@@ -116,9 +87,9 @@ const lost = (row: number, label: string, share: (span: Span) => string, note: s
 const besides = (share: string) => `IF(ISNUMBER(${share}),1-${share},"")`;
 
 const year: CellSpec[] = [
-  ...heading(YEAR, ["Costs of a year", "now: low", "likely", "high", "after: low", "likely", "high"], `H${YEAR}`),
+  ...headings(YEAR, ["Costs of a year", "now: low", "likely", "high", "after: low", "likely", "high", ""]),
   ...KINDS.flatMap((kind, index): CellSpec[] => [
-    { at: `A${YEAR + 1 + index}`, kind: "label", value: LABELS[kind] },
+    { at: `A${YEAR + 1 + index}`, kind: "label", value: COST_LABELS[kind] },
     ...SPANS.flatMap((span) =>
       LEVELS.map(
         (level): CellSpec => ({
@@ -166,37 +137,5 @@ function share(span: Span): string {
   return `IF(ISNUMBER(${name}),${name},1)`;
 }
 
-const saving: CellSpec[] = [
-  ...heading(SAVED, ["Saved a year", "low", "likely", "high"], `E${SAVED}:H${SAVED}`),
-  ...KINDS.flatMap((kind, index): CellSpec[] => [
-    { at: `A${SAVED + 1 + index}`, kind: "label", value: LABELS[kind] },
-    ...LEVELS.map(
-      (level): CellSpec => ({
-        at: savedCell(kind, level),
-        kind: "answer",
-        name: `Saved_${kind}_${level}`,
-        formula: saved(kind, level),
-        format: MONEY,
-      }),
-    ),
-  ]),
-  { at: `A${SAVED + 6}`, kind: "label", value: "Together" },
-  ...LEVELS.map(
-    (level): CellSpec => ({
-      at: savedCell("Total", level),
-      kind: "answer",
-      name: `Saved_${level}`,
-      formula: savedTotal(level),
-      format: MONEY,
-    }),
-  ),
-  { at: `E${SAVED + 1}:H${SAVED + 3}`, kind: "note", name: "Saved_Why", formula: WHY },
-  {
-    at: `E${SAVED + 4}:H${SAVED + 6}`,
-    kind: "note",
-    value: "Now less after, at the low, the likely and the high prices. Under 0: it costs more after.",
-  },
-];
-
-/** What a year costs now and after, kind by kind, and what is saved. */
-export const YEAR_AND_SAVING: FormPart = { cells: [...year, ...saving], checks: [], heights: { [YEAR + 7]: 28 } };
+/** What a year costs now and after, kind by kind. */
+export const COSTS_OF_YEAR: FormPart = { cells: year, checks: [], heights: { [YEAR + 7]: 28 } };

@@ -3,14 +3,15 @@ import type { SheetSpec } from "../sheet-spec";
 import { AMOUNT_LINES } from "./cost-amounts";
 import { CHART, CHART_LAST, KINDS, WORKING } from "./cost-places";
 import { PRICE_AREAS, PRICES } from "./cost-prices";
+import { SAVING } from "./cost-saving";
 import { UPGRADE_LINES } from "./cost-upgrade";
 import { WORKING_LINES } from "./cost-working";
-import { YEAR_AND_SAVING } from "./cost-year";
+import { COSTS_OF_YEAR } from "./cost-year";
 
 /** Apart in grey print too: dark, pale, middle, paler, darker. */
 const COLOURS = ["#003c30", "#80cdc1", "#bf812d", "#f6e8c3", "#8c510a"] as const;
 
-const { cells, checks, heights } = joined(PRICES, AMOUNT_LINES, YEAR_AND_SAVING, UPGRADE_LINES, WORKING_LINES);
+const { cells, checks, heights } = joined(PRICES, AMOUNT_LINES, COSTS_OF_YEAR, SAVING, UPGRADE_LINES, WORKING_LINES);
 
 /** What a year's watering costs, kind by kind, and whether a change pays. */
 export const COST: SheetSpec = {

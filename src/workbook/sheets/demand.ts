@@ -1,7 +1,7 @@
-import { choice, number, words } from "../allowed";
 import { areaCell } from "../area-cell";
 import { MONTHS } from "../months";
 import type { CellSpec, ChartSpec, CheckSpec, SheetSpec } from "../sheet-spec";
+import { FACT_LINES, FACTS } from "./demand-facts";
 import {
   AREA_ROW,
   CAPTURE_ROW,
@@ -17,7 +17,6 @@ import {
   millimetreFormula,
   NOTE_ROW,
   RAINED_ROW,
-  SHAPE_ROW,
   TAKE_UP_ROW,
   TOP_ROW,
   USE_FROM,
@@ -29,66 +28,6 @@ import { WEATHER } from "./weather";
 const FIRST = GROUP_COLUMNS[0];
 const LAST = GROUP_COLUMNS[5];
 const COLOURS = ["#003c30", "#dfc27d", "#35978f", "#c7eae5", "#8c510a", "#5ab4ac"] as const;
-
-const FACTS = [
-  [
-    NAME_ROW,
-    "Name of the group",
-    "Demand_Groups",
-    "Pots of one size and kind. Program and Weighings choose from these.",
-    words(30),
-  ],
-  [
-    TOP_ROW,
-    "Pot's top, inside [mm]",
-    "Demand_Tops_mm",
-    "Diameter of a round pot, side of a square one.",
-    number(10, 3000, "mm"),
-  ],
-  [SHAPE_ROW, "Shape", "Demand_Shapes", "Blank: round.", choice("round", "square")],
-  [
-    CAPTURE_ROW,
-    "Capture factor",
-    "Demand_Captures",
-    "Water that reaches the mix with the plant / without. Blank: 1.",
-    number(0.01, 20, ""),
-  ],
-  [
-    COEFFICIENT_ROW,
-    "Coefficient",
-    "Demand_Coefficients",
-    "Use of a pot / (ET0 · the area in the next line).",
-    number(0.01, 20, ""),
-  ],
-  [
-    AREA_ROW,
-    "Its area, of one pot [m²]",
-    "Demand_Areas_m2",
-    "Pot's top, canopy or ground: the one that the coefficient was found for.",
-    number(0.0001, 100, "m²"),
-  ],
-  [
-    RAINED_ROW,
-    "Rain falls on it",
-    "Demand_Rained",
-    "yes or no; no under a roof or film. Blank: yes.",
-    choice("yes", "no"),
-  ],
-  [
-    TAKE_UP_ROW,
-    "Depth taken up at once [mm]",
-    "Demand_Take_Up_mm",
-    "Before water runs out below: sets the pulses on Program.",
-    number(0.1, 1000, "mm"),
-  ],
-  [NOTE_ROW, "Note", "Demand_Notes", "Where the figures come from.", words(60)],
-] as const;
-
-const factLines = FACTS.flatMap(([row, label, , note]): CellSpec[] => [
-  { at: `A${row}`, kind: "label", value: label },
-  ...GROUP_COLUMNS.map((column): CellSpec => ({ at: `${column}${row}`, kind: "input" })),
-  { at: `H${row}:I${row}`, kind: "note", value: note },
-]);
 
 const derived = (row: number, label: string, note: string, formula: (group: number) => string): CellSpec[] => [
   { at: `A${row}`, kind: "label", value: label },
@@ -192,7 +131,7 @@ export const DEMAND: SheetSpec = {
         "Net depth = use of a pot · depth that a litre makes in it - useful rain, and 0 where the rain is enough. Use: mean of the pots weighed that month (sheet Weighings); where none were, ET0 (sheet Weather) · coefficient · its area. ET0 from weather does not hold under cover: weigh pots there.",
     },
     { at: `A${NAME_ROW - 1}:I${NAME_ROW - 1}`, kind: "heading", value: "Pot groups" },
-    ...factLines,
+    ...FACT_LINES,
     ...derived(
       LITRE_ROW,
       "A litre in a pot makes [mm]",

@@ -1,33 +1,13 @@
 import { choiceFrom, words } from "../allowed";
-import { cases, quoted } from "../cases";
+import { cases } from "../cases";
 import { noteHeight } from "../form";
 import type { CellSpec, CheckSpec, SheetSpec } from "../sheet-spec";
 import { LIMIT_SETS, LIMITED_MEASURES, type LimitedMeasure, SET_LINES } from "./limit-sets";
+import { LINES, OWN, QUOTED, READ, SETS, setColumn, TABLE } from "./limits-places";
+import { readLine } from "./limits-read";
 
-const TABLE = 6;
-const OWN = 13;
-const QUOTED = 20;
-const SETS = 27;
-const LINES = SETS + LIMIT_SETS.length + 2;
-const READ = LINES + SET_LINES.length + 2;
 const SOURCE_LINE = 36;
 const MEASURES = LIMITED_MEASURES.length;
-
-const setColumn = (letter: string) => `$${letter}$${LINES}:$${letter}$${LINES + SET_LINES.length - 1}`;
-
-const DIGITS = [...".0123456789"].map(quoted).join(",");
-
-/** The number in a text of digits and a point, in any language of the program; "" where it is none. */
-const numberIn = (cell: string) =>
-  cases(
-    [
-      [`LEN(${cell})=0`, '""'],
-      [`SUMPRODUCT(LEN(${cell})-LEN(SUBSTITUTE(${cell},{${DIGITS}},"")))<LEN(${cell})`, '""'],
-      [`LEN(${cell})-LEN(SUBSTITUTE(${cell},".",""))>1`, '""'],
-      [`OR(LEFT(${cell},1)=".",RIGHT(${cell},1)=".")`, '""'],
-    ],
-    `VALUE(SUBSTITUTE(${cell},".",MID(1/2,2,1)))`,
-  );
 
 function inUse({ measure, short, low, high, like }: LimitedMeasure, index: number): CellSpec[] {
   const [row, own, read] = [TABLE + index, OWN + index, READ + index];
@@ -91,32 +71,6 @@ function quotedLine({ measure, short }: LimitedMeasure, index: number): CellSpec
       kind: "note",
       name: `Limit_${short}_Source`,
       formula: `IF(B${table}="","",E${table}&IF(F${table}="","",", "&F${table}))`,
-    },
-  ];
-}
-
-function readLine({ measure }: LimitedMeasure, index: number): CellSpec[] {
-  const [row, text] = [READ + index, `$B${TABLE + index}`];
-  const to = `SEARCH(" to ",${text})`;
-  return [
-    { at: `A${row}`, kind: "label", value: measure },
-    {
-      at: `B${row}`,
-      kind: "working",
-      formula: `IF(OR(LEFT(${text},2)="<=",LEFT(${text},2)=">="),LEFT(${text},2),IF(ISNUMBER(${to}),"to",""))`,
-    },
-    {
-      at: `C${row}`,
-      kind: "working",
-      formula: `IF(B${row}="to",TRIM(LEFT(${text},${to})),IF(B${row}="","",TRIM(MID(${text},3,20))))`,
-    },
-    { at: `D${row}`, kind: "working", formula: `IF(B${row}="to",TRIM(MID(${text},${to}+4,20)),"")` },
-    { at: `E${row}`, kind: "working", formula: numberIn(`C${row}`) },
-    { at: `F${row}`, kind: "working", formula: numberIn(`D${row}`) },
-    {
-      at: `G${row}`,
-      kind: "working",
-      formula: `SUMPRODUCT((${setColumn("C")}=Limit_Set)*(${setColumn("A")}=A${row})*(ROW(${setColumn("A")})-${LINES - 1}))`,
     },
   ];
 }

@@ -1,75 +1,15 @@
-import { count, number } from "../allowed";
 import { cases, quoted } from "../cases";
-import type { DataCheck } from "../check-lines";
-import { type Field, formLines } from "../form";
 import { MONTHS } from "../months";
 import type { CellSpec } from "../sheet-spec";
-import { DAY_FROM, isPositive, LAST_PAIR, ofBlocks, ofWindows, SETTINGS_FROM } from "./program-places";
+import { counted, LEFT, SHOWN, WHOLE } from "./program-counts";
+import { DAY_FROM, isPositive, ofBlocks, ofWindows } from "./program-places";
 
 /** The name of the month that is typed; "" where there is none. */
 export const MONTH_NAME = `IF(Month_Used=0,"",CHOOSE(MAX(1,Month_Used),${MONTHS.map(quoted).join(",")}))`;
 
-const SETTINGS: readonly (string | Field)[] = [
-  "Month, pump and water",
-  { label: "Month", name: "Program_Month", unit: "1 to 12", allowed: count(1, 12) },
-  {
-    label: "Flow of the pump",
-    name: "Pump_Flow_Lmin",
-    unit: "L/min",
-    allowed: number(0.01, 1e6, "L/min"),
-    note: "At the pressure of the heads: curve or test.",
-  },
-  {
-    label: "Change-over",
-    name: "Change_Over_s",
-    unit: "s",
-    allowed: number(0, 3600, "s"),
-    note: "Between two valves; blank: 0.",
-  },
-  {
-    label: "Controller's step",
-    name: "Controller_Step_min",
-    unit: "min",
-    allowed: number(1 / 60, 5, "min"),
-    note: "Run times are rounded up to it; blank: 1.",
-  },
-  {
-    label: "Limit of the day",
-    name: "Day_Limit_kL",
-    unit: "kL",
-    allowed: number(0.001, 1e6, "kL"),
-    note: "Of the licence or the meter; blank: none.",
-  },
-  {
-    label: "Tank",
-    name: "Tank_kL",
-    unit: "kL",
-    allowed: number(0.001, 1e6, "kL"),
-    note: "Full at the first start; blank: no tank limits.",
-  },
-  {
-    label: "Its refill",
-    name: "Tank_Refill_Lmin",
-    unit: "L/min",
-    allowed: number(0, 1e6, "L/min"),
-    note: "Comes in all the time; blank: 0.",
-  },
-];
-
-export const SETTING_PART = formLines(
-  SETTINGS_FROM,
-  { label: "A:B", entry: "C", unit: "D", note: "E:I", noteLine: 48 },
-  SETTINGS,
-);
-
 const WATER = "Program_Water_kL";
 const rounded = (formula: string) => `ROUND(${formula},1)`;
-const SHOWN = `SUMPRODUCT((${ofBlocks("P")}<>"")*1)`;
-const whole = `SUMPRODUCT((${ofBlocks("P")}="ok")+(${ofBlocks("P")}="no water this month")+(${ofBlocks("P")}="flow over the pump's"))`;
 const THERE = "Tank_There_kL";
-const counted = (count: string, one: string, many: string) => `${count}&IF(${count}=1,"${one}","${many}")`;
-const LEFT = `(${SHOWN}-${whole})`;
-const STRONG = `SUMPRODUCT((${ofBlocks("P")}="flow over the pump's")*1)`;
 
 interface DayLine {
   label: string;
@@ -87,7 +27,7 @@ const DAY: readonly DayLine[] = [
     name: WATER,
     format: "0.0",
     formula: `IF(COUNT(${ofBlocks("N")})=0,"needs blocks",SUM(${ofBlocks("N")})/1000)`,
-    says: `IF(ISNUMBER(${WATER}),"Of "&${counted(`COUNT(${ofBlocks("N")})`, " block", " blocks")}&", run times rounded up to the step"&IF(${SHOWN}>${whole},"; "&${counted(LEFT, " line is", " lines are")}&" not complete or not right","")&".","")`,
+    says: `IF(ISNUMBER(${WATER}),"Of "&${counted(`COUNT(${ofBlocks("N")})`, " block", " blocks")}&", run times rounded up to the step"&IF(${SHOWN}>${WHOLE},"; "&${counted(LEFT, " line is", " lines are")}&" not complete or not right","")&".","")`,
   },
   {
     label: "Left of the limit",
@@ -174,47 +114,5 @@ export const DAY_CELLS: readonly CellSpec[] = [
     formula: "IF(COUNT(Change_Over_s)=1,IF(AND(Change_Over_s>=0,Change_Over_s<=3600),Change_Over_s/60,0),0)",
   },
   { at: "U16", kind: "working", value: "lines not whole" },
-  { at: "V16", kind: "working", name: "Lines_Not_Whole", formula: `${SHOWN}-${whole}` },
-];
-
-const wrong = (cell: string, rule: string): [string, string] => [
-  `AND(${cell}<>"",NOT(${isPositive(cell)}))`,
-  quoted(rule),
-];
-const looks = (range: string, one: string, many: string): string =>
-  `IF(SUMPRODUCT((${range}<>"")*1)=0,"",IF(SUMPRODUCT((${range}<>"")*(${range}<>"ok"))=0,"ok",${counted(`SUMPRODUCT((${range}<>"")*(${range}<>"ok"))`, one, many)}&": see what is said there."))`;
-
-/** What the sheet looks at by itself. */
-export const DAY_CHECKS: readonly DataCheck[] = [
-  {
-    label: "Settings",
-    formula: cases(
-      [
-        [
-          "COUNTA(Program_Month,Pump_Flow_Lmin,Change_Over_s,Controller_Step_min,Day_Limit_kL,Tank_kL,Tank_Refill_Lmin)=0",
-          '""',
-        ],
-        ['AND(Program_Month<>"",Month_Used=0)', '"The month must be a whole number from 1 to 12."'],
-        wrong("Pump_Flow_Lmin", "The flow of the pump must be more than 0 L/min."),
-        ["COUNT(Step_Used_min)=0", '"The controller\'s step must be from 1/60 to 5 min."'],
-        [
-          'AND(Change_Over_s<>"",IF(COUNT(Change_Over_s)=1,OR(Change_Over_s<0,Change_Over_s>3600),TRUE))',
-          '"The change-over must be from 0 to 3600 s."',
-        ],
-        wrong("Day_Limit_kL", "The limit of the day must be more than 0 kL."),
-        wrong("Tank_kL", "The tank must be more than 0 kL."),
-        [
-          'AND(Tank_Refill_Lmin<>"",IF(COUNT(Tank_Refill_Lmin)=1,Tank_Refill_Lmin<0,TRUE))',
-          '"The refill must be 0 L/min or more."',
-        ],
-      ],
-      '"ok"',
-    ),
-  },
-  { label: "Windows", formula: looks(ofWindows("N"), " line of hours", " lines of hours") },
-  { label: "Kept apart", formula: looks(`$R$5:$R$${LAST_PAIR}`, " pair", " pairs") },
-  {
-    label: "Blocks",
-    formula: `IF(${SHOWN}=0,"",IF(${whole}<${SHOWN},${counted(LEFT, " line is", " lines are")}&" not complete or not right: see what is said there.",IF(${STRONG}>0,${counted(STRONG, " block wants", " blocks want")}&" more flow than the pump gives.","ok")))`,
-  },
+  { at: "V16", kind: "working", name: "Lines_Not_Whole", formula: `${SHOWN}-${WHOLE}` },
 ];

@@ -1,7 +1,8 @@
 import { checkLines } from "../check-lines";
 import type { SheetSpec } from "../sheet-spec";
 import { BLOCK_CELLS, BLOCK_CHECKS } from "./program-blocks";
-import { DAY_CELLS, DAY_CHECKS, SETTING_PART } from "./program-day";
+import { DAY_CELLS } from "./program-day";
+import { DAY_CHECKS } from "./program-day-checks";
 import {
   CHECKS_FROM,
   FIRST_BLOCK,
@@ -12,6 +13,7 @@ import {
   LAST_PAIR,
   LAST_WINDOW,
 } from "./program-places";
+import { SETTING_PART } from "./program-settings";
 import { WINDOW_CELLS, WINDOW_CHECKS } from "./program-windows";
 
 const found = checkLines(CHECKS_FROM + 1, { label: "A:B", text: "C:O" }, DAY_CHECKS);

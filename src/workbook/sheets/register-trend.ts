@@ -1,18 +1,10 @@
 import { columnLetters } from "../../hosts/address";
-import type { CellSpec, ChartSpec } from "../sheet-spec";
-import { AFTER_WORKING, answerColumn } from "./register-answers";
-import { columnOf, FIRST_LINE, LAST_LINE, linesOf, REGISTER_COLUMNS } from "./register-columns";
-
-/** The last so many audits of the chosen block. */
-export const TREND_LINES = 12;
-const TREND_TOP = LAST_LINE + 2;
-const CHOICE = TREND_TOP + 1;
-const HEADINGS = TREND_TOP + 3;
-const FIRST = HEADINGS + 1;
-const LAST = FIRST + TREND_LINES - 1;
-const CHARTS_TOP = LAST + 2;
-const CHART_ROWS = 18;
-export const TREND_BOTTOM = CHARTS_TOP + CHART_ROWS;
+import type { CellSpec } from "../sheet-spec";
+import { columnOf, FIRST_LINE, linesOf, REGISTER_COLUMNS } from "./register-columns";
+import { AFTER_WORKING, answerColumn } from "./register-places";
+import { REGISTER_RULES } from "./register-rules";
+import { AS_LATEST, CHOICE, FIRST, HEADINGS, TREND_LINES, TREND_TOP } from "./register-trend-places";
+import { SERIES_CELLS, TREND_CHARTS } from "./register-trend-series";
 
 const SHOWN = [
   "day",
@@ -30,10 +22,7 @@ const SHOWN = [
   "water",
 ];
 const LINE = columnLetters(AFTER_WORKING);
-const BASIS = "A";
-const AS_LATEST = "as the latest";
 const trendLine = (row: number) => `$${LINE}${row}`;
-const column = (letters: string) => `$${letters}$${FIRST}:$${letters}$${LAST}`;
 
 /** Which line of the register stands in a row: the latest is rank 1, and stands last. */
 const lineOf = (k: number) => {
@@ -50,88 +39,6 @@ function basisOf(row: number): string {
   const key = (line: string) => `INDEX(${linesOf(answerColumn("w.basisKey"))},${line})`;
   return `IF(${trendLine(row)}="","",IF(OR(${trendLine(row)}=Trend_Latest,AND(${key(trendLine(row))}<>"",${key(trendLine(row))}=${key("Trend_Latest")})),"${AS_LATEST}","other basis"))`;
 }
-
-interface Trend {
-  id: string;
-  title: string;
-  up: string;
-  /** The figure in a row of the table. */
-  value: (row: number) => string;
-}
-
-const shown = (id: string) => (row: number) => `$${columnOf(id)}${row}`;
-const TRENDS: readonly Trend[] = [
-  { id: "MAR", title: "MAR", up: "MAR [mm/h]", value: shown("mar") },
-  { id: "CU", title: "CU", up: "CU [%]", value: shown("cu") },
-  {
-    id: "SC",
-    title: "SC that sets the run time",
-    up: "SC",
-    value: (row) => `IF(Trend_Kind="low quarter",$${columnOf("scQuarter")}${row},$${columnOf("scCan")}${row})`,
-  },
-];
-const SERIES = [
-  { name: "each audit", fill: "#bf812d", belongs: (basis: string) => `${basis}<>""` },
-  { name: "on the basis of the latest", fill: "#01665e", belongs: (basis: string) => `${basis}="${AS_LATEST}"` },
-] as const;
-const PARTS = ["row", "pick", "x", "y"] as const;
-const partColumn = (trend: number, series: number, part: (typeof PARTS)[number]) =>
-  columnLetters(AFTER_WORKING + 2 + (trend * SERIES.length + series) * PARTS.length + PARTS.indexOf(part));
-
-/** Points of one series: rows that belong to it, packed to the front; the rest repeats a point, so no cell is blank. */
-function seriesCells({ value }: Trend, trend: number, series: number): CellSpec[] {
-  const own = column(partColumn(trend, series, "row"));
-  const every = column(partColumn(trend, 0, "row"));
-  return Array.from({ length: TREND_LINES }, (_, index): CellSpec[] => {
-    const row = FIRST + index;
-    const at = (part: (typeof PARTS)[number]) => `${partColumn(trend, series, part)}${row}`;
-    const picked = (from: string) => `SMALL(${from},MIN(${index + 1},COUNT(${from})))`;
-    const inTable = (letters: string) => `IF(${at("pick")}="","",INDEX(${column(letters)},${at("pick")}))`;
-    const figure = value(row);
-    return [
-      {
-        at: at("row"),
-        kind: "working",
-        formula: `IF(${SERIES[series]!.belongs(`$${BASIS}${row}`)},IF(ISNUMBER(${figure}),${index + 1},""),"")`,
-      },
-      {
-        at: at("pick"),
-        kind: "working",
-        formula: `IF(COUNT(${own})>0,${picked(own)},IF(COUNT(${every})>0,MAX(${every}),""))`,
-      },
-      { at: at("x"), kind: "working", format: "yyyy-mm-dd", formula: inTable(columnOf("day")) },
-      {
-        at: at("y"),
-        kind: "working",
-        formula:
-          trend === 2
-            ? `IF(Trend_Kind="low quarter",${inTable(columnOf("scQuarter"))},${inTable(columnOf("scCan"))})`
-            : inTable(columnOf(trend === 0 ? "mar" : "cu")),
-      },
-    ];
-  }).flat();
-}
-
-const CHART_COLUMNS = [
-  ["D", "H"],
-  ["I", "N"],
-  ["O", "S"],
-] as const;
-
-const charts: ChartSpec[] = TRENDS.map(({ title, up }, trend) => ({
-  over: `${CHART_COLUMNS[trend]![0]}${CHARTS_TOP}:${CHART_COLUMNS[trend]![1]}${CHARTS_TOP + CHART_ROWS - 1}`,
-  type: "scatter",
-  title,
-  axes: ["Date of the audit", up],
-  days: true,
-  series: SERIES.map(({ name, fill }, series) => ({
-    name,
-    across: `${partColumn(trend, series, "x")}${FIRST}:${partColumn(trend, series, "x")}${LAST}`,
-    values: `${partColumn(trend, series, "y")}${FIRST}:${partColumn(trend, series, "y")}${LAST}`,
-    colour: fill,
-    ...(series === 0 && { apart: true as const }),
-  })),
-}));
 
 const headings = new Map(REGISTER_COLUMNS.map(({ id, heading }) => [id, heading]));
 const formats = new Map(REGISTER_COLUMNS.map(({ id, format }) => [id, format]));
@@ -191,7 +98,7 @@ const cells: CellSpec[] = [
     name: "Trend_Kind",
     formula: `IF(Trend_Count=0,"",INDEX(${linesOf(columnOf("kind"))},Trend_Latest)&"")`,
   },
-  ...TRENDS.flatMap((trend, index) => SERIES.flatMap((_, series) => seriesCells(trend, index, series))),
+  ...SERIES_CELLS,
 ];
 
 function chosenLine(): string {
@@ -200,23 +107,11 @@ function chosenLine(): string {
   return `IF(Register_Block="",IF(COUNT(${places})=0,0,SMALL(${places},1)),SUMPRODUCT(MAX((${labels}=Register_Block)*(ROW(${labels})-${FIRST_LINE - 1}))))`;
 }
 
-const RULES = [
-  "Compared only on the same basis: the grid of cans, the cans read, the class of the mean wind (up to 2.2, up to 4, over 4 m/s) and the kind of SC are known and the same. Changes are this audit less the earlier one.",
-  "Water is compared only where both audits stand for the same area.",
-  "A re-test is due the stated months after the last audit of a block, or at once where its last two mean pressures differ by more than the stated share of the one before.",
-  "A line that is not ok takes no part. Names of site and block count as the same whatever their capitals.",
-  "Each figure as its audit puts it first; where each can counts by its area, the grid says so. Area, water and flow are of all beds on the valve.",
-] as const;
-const rules: CellSpec[] = [
-  { at: `T${TREND_TOP}:AD${TREND_TOP}`, kind: "heading", value: "How it is judged (common practice, no source)" },
-  ...RULES.map(
-    (value, index): CellSpec => ({
-      at: `T${TREND_TOP + 1 + 2 * index}:AD${TREND_TOP + 2 + 2 * index}`,
-      kind: "note",
-      value,
-    }),
-  ),
-];
-
 /** A block chosen from the list, its audits in the order of their days, and what they say in charts. */
-export const TREND = { cells: [...cells, ...rules], charts, top: TREND_TOP, choice: CHOICE, headings: HEADINGS };
+export const TREND = {
+  cells: [...cells, ...REGISTER_RULES],
+  charts: TREND_CHARTS,
+  top: TREND_TOP,
+  choice: CHOICE,
+  headings: HEADINGS,
+};

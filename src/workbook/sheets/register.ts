@@ -2,16 +2,12 @@ import { columnLetters } from "../../hosts/address";
 import { choiceFrom, count, date, number } from "../allowed";
 import { cases } from "../cases";
 import type { CellSpec, CheckSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
-import {
-  AFTER_WORKING,
-  answerColumn,
-  FIRST_WORKING,
-  LAST_ANSWER,
-  REGISTER_ANSWERS,
-  REGISTER_WORKING,
-} from "./register-answers";
+import { REGISTER_ANSWERS } from "./register-answers";
 import { FIRST_LINE, LAST_LINE, linesOf, REGISTER_COLUMNS, REGISTER_LINES } from "./register-columns";
-import { TREND, TREND_BOTTOM } from "./register-trend";
+import { AFTER_WORKING, answerColumn, FIRST_WORKING, LAST_ANSWER } from "./register-places";
+import { TREND } from "./register-trend";
+import { TREND_BOTTOM } from "./register-trend-places";
+import { REGISTER_WORKING } from "./register-working";
 
 const SETTINGS = 4;
 const GROUPS = 5;
