@@ -1,8 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useId, useRef } from "react";
-import { cellAt, reference } from "../address";
 import { Failure } from "../failure";
-import { placePicture } from "../map/place-picture";
+import { placeAtSelection } from "../map/place-picture";
 import { pngOf } from "../map/png";
 import { textIn } from "../named";
 import { NamedChoice } from "../named-choice";
@@ -33,11 +32,9 @@ export function CostStep({ host, keep }: StepProps) {
 
   const svg = () => picture.current!.querySelector("svg")!;
   const place = () =>
-    task.attempt("Placing the picture", async () => {
-      const at = cellAt(await host.selection(), 0, 0);
-      keep(await placePicture(host, at, await pngOf(svg()), PICTURE, barWords(found)));
-      return `The picture stands at ${reference(at)}. Undo takes it out`;
-    });
+    task.attempt("Placing the picture", async () =>
+      placeAtSelection(host, keep, { png: await pngOf(svg()), name: PICTURE, alternative: barWords(found) }),
+    );
   const save = () =>
     task.attempt("Drawing the picture", async () => host.deliver((await pngOf(svg())).bytes, "costs of a year.png"));
   const show = () =>

@@ -1,8 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useId, useRef } from "react";
-import { reference } from "../address";
 import { Failure } from "../failure";
-import { placePicture } from "../map/place-picture";
+import { placeAtSelection } from "../map/place-picture";
 import { pngOf } from "../map/png";
 import { NurseryPlan } from "../nursery-plan";
 import type { StepProps } from "../step";
@@ -28,10 +27,8 @@ export function DemandStep({ host, answer, keep }: StepProps) {
   const lacking = missing(shown);
   const place = () =>
     task.attempt("Placing the picture", async () => {
-      const at = answer!.selected;
       const png = await pngOf(picture.current!.querySelector("svg")!);
-      keep(await placePicture(host, at, png, PICTURE, yearWords(shown)));
-      return `The picture stands at ${reference(at)}. Undo takes it out`;
+      return placeAtSelection(host, keep, { png, name: PICTURE, alternative: yearWords(shown) });
     });
 
   return (
@@ -53,9 +50,7 @@ export function DemandStep({ host, answer, keep }: StepProps) {
                 <YearChart groups={shown} title="What the pots need" />
               </div>
               <div className="actions">
-                <Button disabled={!answer} onClick={place}>
-                  Place the picture at the selected cell
-                </Button>
+                <Button onClick={place}>Place the picture at the selected cell</Button>
               </div>
               <TaskLine task={task} />
               <YearTable groups={shown} />

@@ -2,7 +2,6 @@ import { Button, Field, Input, Select } from "@fluentui/react-components";
 import { useId, useRef, useState } from "react";
 import { positive } from "../../core/checks";
 import { InputError } from "../../core/errors";
-import { reference } from "../address";
 import type { StepProps } from "../step";
 import { TaskLine } from "../task-line";
 import { numberOf } from "../typed-number";
@@ -10,7 +9,7 @@ import { useTask } from "../use-task";
 import { BedMap } from "./bed-map";
 import type { Spacings, Way } from "./find-source";
 import { paintCoverage } from "./paint-coverage";
-import { placePicture } from "./place-picture";
+import { placeAtSelection } from "./place-picture";
 import { pngOf } from "./png";
 import { useMap } from "./use-map";
 
@@ -47,9 +46,7 @@ export function MapStep({ host, answer, keep }: StepProps) {
   const place = () =>
     task.attempt("Placing the picture", async () => {
       const words = `${facts!.title}. ${seen!.sentence}`;
-      const at = answer!.selected;
-      keep(await placePicture(host, at, await pngOf(svg()), PICTURE, words));
-      return `The picture stands at ${reference(at)}. Undo takes it out`;
+      return placeAtSelection(host, keep, { png: await pngOf(svg()), name: PICTURE, alternative: words });
     });
 
   const paint = () =>

@@ -28,3 +28,14 @@ export async function placePicture(host: Host, at: Area, png: Png, name: string,
     },
   };
 }
+
+/** Places a picture at the selected cell, and says where it stands. */
+export async function placeAtSelection(
+  host: Host,
+  keep: (done: Done) => void,
+  picture: { png: Png; name: string; alternative: string },
+): Promise<string> {
+  const at = cellAt(await host.selection(), 0, 0);
+  keep(await placePicture(host, at, picture.png, picture.name, picture.alternative));
+  return `The picture stands at ${reference(at)}. Undo takes it out`;
+}

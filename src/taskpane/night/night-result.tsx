@@ -4,9 +4,8 @@ import type { Program } from "../../core/program/program";
 import { verifyNight } from "../../core/program/verify-night";
 import type { Host } from "../../hosts/host";
 import { MONTHS } from "../../workbook/months";
-import { reference } from "../address";
 import type { Done } from "../done";
-import { placePicture } from "../map/place-picture";
+import { placeAtSelection } from "../map/place-picture";
 import type { Question } from "../question";
 import { TaskLine } from "../task-line";
 import { useDark } from "../use-dark";
@@ -72,11 +71,9 @@ export function NightResult({
     });
   const place = () =>
     task.attempt("Placing the picture", async () => {
-      const at = await host.selection();
       const title = titleWords(program, month, await nurseryName(host));
       const png = await picturePng({ program, schedule: night.schedule, words, title });
-      keep(await placePicture(host, at, png, PICTURE, `${title}. ${words}`));
-      return `The picture stands at ${reference(at)}. Undo takes it out`;
+      return placeAtSelection(host, keep, { png, name: PICTURE, alternative: `${title}. ${words}` });
     });
   const save = () =>
     task.attempt("Saving", async () => host.deliver(startTimesCsv(program, night.schedule), "start times.csv"));

@@ -2,8 +2,7 @@ import { Button } from "@fluentui/react-components";
 import { useEffect, useId, useRef, useState } from "react";
 import { InputError } from "../../core/errors";
 import type { Candidate } from "../../core/layout/search";
-import { reference } from "../address";
-import { placePicture } from "../map/place-picture";
+import { placeAtSelection } from "../map/place-picture";
 import { pngOf } from "../map/png";
 import type { StepProps } from "../step";
 import { TaskLine } from "../task-line";
@@ -73,10 +72,9 @@ export function PlanStep({ host, answer, keep }: StepProps) {
 
   const place = () =>
     task.attempt("Placing the picture", async () => {
-      const at = answer!.selected;
       const svg = picture.current!.querySelector("svg")!;
-      keep(await placePicture(host, at, await pngOf(svg), PICTURE, svg.getAttribute("aria-label")!));
-      return `The picture stands at ${reference(at)}. Undo takes it out`;
+      const alternative = svg.getAttribute("aria-label")!;
+      return placeAtSelection(host, keep, { png: await pngOf(svg), name: PICTURE, alternative });
     });
   const live = () =>
     task.attempt("Adding the sheet", async () => {
@@ -115,9 +113,7 @@ export function PlanStep({ host, answer, keep }: StepProps) {
             caption={`Computed on cells of ${planned.plan.cell} m, without wind`}
           />
           <div className="actions">
-            <Button disabled={!answer} onClick={place}>
-              Place the picture at the selected cell
-            </Button>
+            <Button onClick={place}>Place the picture at the selected cell</Button>
             <Button onClick={live}>Add a sheet with live functions</Button>
           </div>
         </>
