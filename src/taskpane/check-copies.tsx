@@ -1,10 +1,8 @@
-import { Button, Spinner } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Host } from "../hosts/host";
 import type { CheckedFile } from "../workbook/share/copy-report";
+import { CheckedFiles } from "./checked-files";
 import { CopyReportView } from "./copy-report-view";
-import { DropZone } from "./drop-zone";
-import { Failure } from "./failure";
 import { RegisterTable } from "./register-table";
 import { useCheckedFiles } from "./use-checked-files";
 
@@ -12,10 +10,10 @@ import { useCheckedFiles } from "./use-checked-files";
 export function CheckCopies({ host }: { host: Host }) {
   const [checked, setChecked] = useState<readonly CheckedFile[]>([]);
   const [shown, setShown] = useState<number | null>(null);
-  const { progress, problem, fail, stop, check } = useCheckedFiles();
+  const files = useCheckedFiles();
 
   async function take(given: readonly File[]): Promise<void> {
-    const found = await check(given);
+    const found = await files.check(given);
     if (!found) return;
     setChecked(found);
     setShown(found.length === 1 ? 0 : null);
@@ -29,12 +27,7 @@ export function CheckCopies({ host }: { host: Host }) {
         Everything is worked out again from the readings in the file, whatever its formulas say. That it agrees means
         that the figures follow from these readings, not that the readings are true.
       </p>
-      <DropZone label="Copies to check" busy={progress !== ""} take={take} fail={fail} />
-      <div role="status" className="progress">
-        {progress && <Spinner size="tiny" labelPosition="after" label={progress} />}
-      </div>
-      {progress && <Button onClick={stop}>Stop</Button>}
-      <Failure words={problem} />
+      <CheckedFiles label="Copies to check" files={files} take={take} />
       {checked.length > 1 && <RegisterTable host={host} files={checked} open={setShown} />}
       {report && <CopyReportView checked={report} revealed />}
     </section>

@@ -1,9 +1,7 @@
-import { Button, Spinner } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Host } from "../../hosts/host";
+import { CheckedFiles } from "../checked-files";
 import type { Done } from "../done";
-import { DropZone } from "../drop-zone";
-import { Failure } from "../failure";
 import { TaskLine } from "../task-line";
 import { useCheckedFiles } from "../use-checked-files";
 import { useTask } from "../use-task";
@@ -32,12 +30,7 @@ export function AddSection({ host, keep, id }: { host: Host; keep: (done: Done) 
       <p className="note">
         Audit workbooks or share copies: every figure is worked out again from the readings in the file.
       </p>
-      <DropZone label="Audits to add" busy={files.progress !== "" || task.busy !== ""} take={take} fail={files.fail} />
-      <div role="status" className="progress">
-        {files.progress && <Spinner size="tiny" labelPosition="after" label={files.progress} />}
-      </div>
-      {files.progress && <Button onClick={files.stop}>Stop</Button>}
-      <Failure words={files.problem} />
+      <CheckedFiles label="Audits to add" files={files} busy={task.busy !== ""} take={take} />
       <TaskLine task={task} />
       {skipped.length > 0 && (
         <div role="status">
