@@ -124,6 +124,17 @@ describe("a night in the pane", () => {
     expect(page.place.textContent).not.toContain("changed since");
   });
 
+  it("takes its question back where the Program is changed before the answer", async () => {
+    const host = await open({ ...SMALL, Start_Times: [["Bed 1", 1, 0.9, 5]] });
+    await page.press("Fit the night");
+    await page.press("Write the start times");
+    await page.shows("Write over what stands there?");
+    await host.type(cellOf("Program_Blocks", 0, 5), [[25]]);
+    await page.shows("The Program was changed since: fit the night again to write, place or save it.");
+    expect(page.place.querySelector("[role=alertdialog]")).toBeNull();
+    expect(await lines(host)).toEqual([["Bed 1", 1, 1296, 5]]);
+  });
+
   it("of the twelve months are marked once the Program was changed", async () => {
     const host = await open();
     await page.press("Fit all months");

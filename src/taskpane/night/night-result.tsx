@@ -1,4 +1,5 @@
 import { Button } from "@fluentui/react-components";
+import { useEffect } from "react";
 import type { Night } from "../../core/program/fit-night";
 import type { Program } from "../../core/program/program";
 import { verifyNight } from "../../core/program/verify-night";
@@ -46,6 +47,10 @@ export function NightResult({
 }) {
   const { program, month, night, stopped } = fitted;
   const task = useTask();
+  const { clear } = task;
+  useEffect(() => {
+    if (stale) clear();
+  }, [stale, clear]);
   const dark = useDark();
   const broken = night.short.flow > 0 ? [] : verifyNight(program, night.schedule);
   const said = fitWords(program, night);
