@@ -1,10 +1,10 @@
-import { firstCell } from "../places";
 import type { SheetSpec } from "../sheet-spec";
 import { COVERAGE } from "../sheets/coverage";
 import { sameNumber, sameValue } from "./agreement";
 import { placeName } from "./area";
 import type { FileBook } from "./book";
 import type { Stated } from "./copy-report";
+import { type FormulaCell, formulaCells } from "./native/formula-cells";
 import { NativeValues } from "./native/native-values";
 import { NativeError, type Scalar, Unsure } from "./native/value";
 import type { FileCell } from "./sheet-cells";
@@ -30,9 +30,9 @@ function same(given: Scalar, stated: Stated): boolean {
 const shown = (value: Scalar | undefined) =>
   value === null || value === undefined || value === "" ? "nothing" : `"${String(value).slice(0, MOST_SHOWN)}"`;
 
-function valueAt(values: NativeValues, sheet: string, address: string): Scalar | undefined {
+function valueAt(values: NativeValues, sheet: string, { row, column }: FormulaCell): Scalar | undefined {
   try {
-    return values.at(sheet, address);
+    return values.at(sheet, row, column);
   } catch (error) {
     if (error instanceof Unsure) return undefined;
     throw error;
@@ -58,11 +58,11 @@ export function valueFindings(
   return specs.flatMap((spec) => {
     const cells = book.sheets.find(({ name }) => name === spec.name)?.cells;
     if (!cells) return [];
-    return spec.cells.flatMap(({ at, formula, name }) => {
-      const address = firstCell(at);
-      if (formula === undefined || replaced.has(`${spec.name}!${address}`) || (name && figures.has(name))) return [];
+    return [...formulaCells(spec).values()].flatMap((own) => {
+      const { address, name } = own;
+      if (replaced.has(`${spec.name}!${address}`) || (name && figures.has(name))) return [];
       const cell = cells.get(address);
-      const given = valueAt(values, spec.name, address);
+      const given = valueAt(values, spec.name, own);
       if (given === undefined || (cell?.error === undefined && same(given, cell?.value ?? null))) return [];
       if (given instanceof NativeError) return [];
       const stated = cell?.error ?? cell?.value;

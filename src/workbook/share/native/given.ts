@@ -17,53 +17,72 @@ export interface Cells {
   matrix(value: Value): Matrix;
   /** The first of several values, or the one. */
   first(value: Value): Scalar;
+  /** The cells that a name stands for. */
+  named(name: string): SheetArea;
 }
 
 export type Native = (given: readonly Value[], cells: Cells) => Value;
 
+type Single = (a: Scalar, b: Scalar, c: Scalar) => Scalar;
+
 const isSingle = (value: Value) =>
   isArea(value) ? value.top === value.bottom && value.left === value.right : !isMatrix(value);
 
+/** An error that is met is the answer. */
+function safe(work: Single, a: Scalar, b: Scalar, c: Scalar): Scalar {
+  try {
+    return work(a, b, c);
+  } catch (error) {
+    if (error instanceof NativeError) return error;
+    throw error;
+  }
+}
+
+function pick(matrix: Matrix, i: number, j: number): Scalar {
+  const line = matrix.length === 1 ? matrix[0] : matrix[i];
+  return (line?.length === 1 ? line[0] : line?.[j]) ?? null;
+}
+
 /** Each single value by itself, or each of several. */
-export function each(work: (...values: Scalar[]) => Scalar): Native {
-  const safe = (...values: Scalar[]): Scalar => {
-    try {
-      return work(...values);
-    } catch (error) {
-      if (error instanceof NativeError) return error;
-      throw error;
-    }
-  };
+export function each(work: Single): Native {
   return (given, cells) => {
-    if (given.every(isSingle)) return safe(...given.map((value) => cells.first(value)));
+    const [a, b, c] = [given[0]!, given[1]!, given[2]!];
+    if (given.every(isSingle)) return safe(work, cells.first(a), cells.first(b), cells.first(c));
     const all = given.map((value) => cells.matrix(value));
     const rows = Math.max(...all.map((matrix) => matrix.length));
     const columns = Math.max(...all.map((matrix) => matrix[0]!.length));
-    const pick = (matrix: Matrix, i: number, j: number) => {
-      const line = matrix.length === 1 ? matrix[0] : matrix[i];
-      return (line?.length === 1 ? line[0] : line?.[j]) ?? null;
-    };
     return Array.from({ length: rows }, (_, i) =>
-      Array.from({ length: columns }, (_, j) => safe(...all.map((matrix) => pick(matrix, i, j)))),
+      Array.from({ length: columns }, (_, j) => {
+        const picked = all.map((matrix) => pick(matrix, i, j));
+        return safe(work, picked[0]!, picked[1]!, picked[2]!);
+      }),
     );
   };
 }
 
 /** All values of arguments, cells or not. */
-export const flat = (given: readonly Value[], cells: Cells): Scalar[] =>
-  given.flatMap((value) => cells.matrix(value).flat());
+export function flat(given: readonly Value[], cells: Cells): Scalar[] {
+  const all: Scalar[] = [];
+  for (const value of given) {
+    if (isSingle(value)) all.push(cells.first(value));
+    else for (const line of cells.matrix(value)) all.push(...line);
+  }
+  return all;
+}
 
 /** The numbers that a statistic counts: texts, logical values and blanks in cells do not count. */
 export function numbers(given: readonly Value[], cells: Cells): number[] {
-  return given.flatMap((value) => {
-    if (!isArea(value) && !isMatrix(value)) return [numberOf(value)];
-    return cells.matrix(value).flatMap((line) =>
-      line.filter((cell): cell is number => {
+  const all: number[] = [];
+  for (const value of given) {
+    if (!isArea(value) && !isMatrix(value)) all.push(numberOf(value));
+    else {
+      for (const cell of flat([value], cells)) {
         if (cell instanceof NativeError) throw cell;
-        return typeof cell === "number";
-      }),
-    );
-  });
+        if (typeof cell === "number") all.push(cell);
+      }
+    }
+  }
+  return all;
 }
 
 export const nth = (sorted: number[], place: number): number => {
@@ -139,8 +158,8 @@ export function index(given: readonly Value[], cells: Cells): Value {
   return {
     sheet: of.sheet,
     top: of.top + i - 1,
-    bottom: of.top + i - 1,
     left: of.left + j - 1,
+    bottom: of.top + i - 1,
     right: of.left + j - 1,
   };
 }

@@ -1,42 +1,28 @@
-import { namesOf } from "../../build";
-import { cellAt, firstCell } from "../../places";
+import { cellAt } from "../../places";
 import type { SheetSpec } from "../../sheet-spec";
-import { areaOf, type SheetArea } from "../area";
+import { addressParts, type SheetArea } from "../area";
 import { type FileBook, namedArea } from "../book";
 import type { Stated } from "../copy-report";
 import type { FileCell } from "../sheet-cells";
-import { NATIVE, SIGNS } from "./functions";
+import { compiled, type Evaluate } from "./compiled";
+import { cellNumber, type FormulaCell, formulaCells, namedAreas } from "./formula-cells";
 import type { Cells } from "./given";
-import { type Node, treeOf } from "./syntax";
-import { isArea, isMatrix, type Matrix, NativeError, type Scalar, truthOf, Unsure, type Value } from "./value";
+import { isArea, isMatrix, type Matrix, NativeError, type Scalar, Unsure, type Value } from "./value";
 
 const MOST_CELLS = 20_000;
 
-interface Sheets {
-  /** The formulas taken apart, by `Sheet!A1`. */
-  trees: Map<string, Node>;
-  /** The formula of each cell, by `Sheet!A1`. */
-  formulas: ReadonlyMap<string, string>;
-  /** What each name stands for, in capitals. */
-  areas: ReadonlyMap<string, SheetArea>;
+/** One sheet of a file; cells by their numbers. */
+interface SheetValues {
+  formulas: ReadonlyMap<number, FormulaCell>;
+  /** What stands in cells instead of the audit's own formulas; null where something is typed. */
+  others: Map<number, Evaluate | null>;
+  /** undefined while a value is being worked out. */
+  known: Map<number, Scalar | undefined>;
+  file: ReadonlyMap<string, FileCell>;
 }
 
-const described = new WeakMap<readonly SheetSpec[], Sheets>();
-
-function sheetsOf(specs: readonly SheetSpec[]): Sheets {
-  const known = described.get(specs);
-  if (known) return known;
-  const formulas = specs.flatMap(({ name, cells }) =>
-    cells.flatMap(({ at, formula }) =>
-      formula === undefined ? [] : [[`${name}!${firstCell(at)}`, formula] as [string, string]],
-    ),
-  );
-  const areas = specs.flatMap((spec) =>
-    [...namesOf(spec)].map(([name, range]) => [name.toUpperCase(), areaOf(range, spec.name)!] as [string, SheetArea]),
-  );
-  const sheets = { trees: new Map(), formulas: new Map(formulas), areas: new Map(areas) };
-  described.set(specs, sheets);
-  return sheets;
+function typed(cell: FileCell | undefined): Scalar {
+  return cell?.error === undefined ? (cell?.value ?? null) : new NativeError(cell.error);
 }
 
 /**
@@ -44,88 +30,47 @@ function sheetsOf(specs: readonly SheetSpec[]): Sheets {
  * Canfall describes them, never from the file, and figures that core works out are taken from there.
  */
 export class NativeValues implements Cells {
-  private readonly sheets: Sheets;
-  private readonly cells: ReadonlyMap<string, ReadonlyMap<string, FileCell>>;
-  private readonly known = new Map<string, Scalar>();
+  private readonly sheets = new Map<string, SheetValues>();
+  private readonly areas = new Map<string, SheetArea>();
   /** The values of whole areas, which many formulas read. */
   private readonly matrices = new Map<string, Matrix>();
-  private readonly others = new Map<string, string | null>();
-  private readonly doing = new Set<string>();
 
   constructor(
     private readonly book: FileBook,
-    specs: readonly SheetSpec[],
+    private readonly specs: readonly SheetSpec[],
     /** Figures worked out otherwise, by their names. */
     figures: ReadonlyMap<string, Stated>,
   ) {
-    this.sheets = sheetsOf(specs);
-    this.cells = new Map(book.sheets.map(({ name, cells }) => [name, cells]));
     for (const [name, figure] of figures) {
-      const area = this.sheets.areas.get(name.toUpperCase());
-      if (area && figure !== null) this.know(area.sheet, cellAt(area.top, area.left), figure);
+      const area = namedAreas(specs).get(name.toUpperCase());
+      if (area && figure !== null) this.sheet(area.sheet).known.set(cellNumber(area.top, area.left), figure);
     }
   }
 
   /** Another formula than the audit's own in a cell, or null where something is typed. */
   standsAt(sheet: string, address: string, formula: string | null): void {
-    this.others.set(`${sheet}!${address}`, formula);
-  }
-
-  /** Takes the value of a cell as given. */
-  know(sheet: string, address: string, value: Scalar): void {
-    this.known.set(`${sheet}!${address}`, value);
+    const { row, column } = addressParts(address);
+    const other = formula === null ? null : compiled(formula, sheet);
+    this.sheet(sheet).others.set(cellNumber(row, column), other);
   }
 
   /** What a cell should show; throws Unsure where that is not certain. */
-  at(sheet: string, address: string): Scalar {
-    const key = `${sheet}!${address}`;
-    const known = this.known.get(key);
-    if (known !== undefined) return known;
-    const value = this.worked(key, sheet, address);
-    this.known.set(key, value);
-    return value;
-  }
-
-  private worked(key: string, sheet: string, address: string): Scalar {
-    const other = this.others.get(key);
-    const formula = other === undefined ? this.sheets.formulas.get(key) : other;
-    if (formula === undefined || formula === null) return this.typed(sheet, address);
-    if (this.doing.has(key)) throw new Unsure();
-    this.doing.add(key);
-    try {
-      return this.first(this.valueOf(this.treeAt(key, formula, sheet), sheet)) ?? 0;
-    } catch (error) {
-      if (error instanceof NativeError) return error;
-      throw error;
-    } finally {
-      this.doing.delete(key);
-    }
-  }
-
-  /** The tree of a cell's formula, kept for the next file. */
-  private treeAt(key: string, formula: string, sheet: string): Node {
-    if (this.others.has(key)) return treeOf(formula, sheet);
-    const { trees } = this.sheets;
-    const tree = trees.get(key) ?? treeOf(formula, sheet);
-    trees.set(key, tree);
-    return tree;
-  }
-
-  private typed(sheet: string, address: string): Scalar {
-    const cell = this.cells.get(sheet)?.get(address);
-    return cell?.error === undefined ? (cell?.value ?? null) : new NativeError(cell.error);
+  at(sheet: string, row: number, column: number): Scalar {
+    return this.valueIn(this.sheet(sheet), row, column);
   }
 
   matrix(value: Value): Matrix {
     if (isMatrix(value)) return value;
     if (!isArea(value)) return [[value]];
     const { sheet, top, left, bottom, right } = value;
+    if (top === bottom && left === right) return [[this.at(sheet, top, left)]];
     if ((bottom - top + 1) * (right - left + 1) > MOST_CELLS) throw new Unsure();
     const key = `${sheet}!${top},${left},${bottom},${right}`;
     const known = this.matrices.get(key);
     if (known) return known;
+    const values = this.sheet(sheet);
     const matrix = Array.from({ length: bottom - top + 1 }, (_, i) =>
-      Array.from({ length: right - left + 1 }, (_, j) => this.at(sheet, cellAt(top + i, left + j))),
+      Array.from({ length: right - left + 1 }, (_, j) => this.valueIn(values, top + i, left + j)),
     );
     this.matrices.set(key, matrix);
     return matrix;
@@ -133,57 +78,51 @@ export class NativeValues implements Cells {
 
   first(value: Value): Scalar {
     if (isMatrix(value)) return value[0]?.[0] ?? null;
-    return isArea(value) ? this.at(value.sheet, cellAt(value.top, value.left)) : value;
+    return isArea(value) ? this.at(value.sheet, value.top, value.left) : value;
   }
 
-  private areaNamed(text: string): SheetArea {
-    const area = this.sheets.areas.get(text.toUpperCase()) ?? namedArea(this.book, text);
+  named(name: string): SheetArea {
+    const known = this.areas.get(name);
+    if (known) return known;
+    const area = namedAreas(this.specs).get(name.toUpperCase()) ?? namedArea(this.book, name);
     if (!area) throw new Unsure();
+    this.areas.set(name, area);
     return area;
   }
 
-  private valueOf(node: Node, sheet: string): Value {
-    switch (node.kind) {
-      case "value":
-        return node.value;
-      case "cells":
-        return node.area ?? this.areaNamed(node.text);
-      case "minus":
-        return SIGNS["-"]!([0, this.valueOf(node.of, sheet)], this);
-      case "sign":
-        return node.sign === ":"
-          ? this.between(node, sheet)
-          : SIGNS[node.sign]!([this.valueOf(node.left, sheet), this.valueOf(node.right, sheet)], this);
-      case "call":
-        return this.called(node, sheet);
-    }
+  private sheet(name: string): SheetValues {
+    const known = this.sheets.get(name);
+    if (known) return known;
+    const spec = this.specs.find((one) => one.name === name);
+    const values: SheetValues = {
+      formulas: spec ? formulaCells(spec) : new Map(),
+      others: new Map(),
+      known: new Map(),
+      file: this.book.sheets.find((one) => one.name === name)?.cells ?? new Map(),
+    };
+    this.sheets.set(name, values);
+    return values;
   }
 
-  private between({ left, right }: Node & { kind: "sign" }, sheet: string): Value {
-    const [from, to] = [this.valueOf(left, sheet), this.valueOf(right, sheet)];
-    if (!isArea(from) || !isArea(to)) throw new Unsure();
-    return { ...from, bottom: to.bottom, right: to.right };
+  private valueIn(values: SheetValues, row: number, column: number): Scalar {
+    const { known, others, formulas } = values;
+    const number = cellNumber(row, column);
+    const found = known.get(number);
+    if (found !== undefined) return found;
+    const other = others.get(number);
+    const evaluate = other === undefined ? formulas.get(number)?.evaluate : other;
+    const value = evaluate ? this.worked(evaluate, known, number) : typed(values.file.get(cellAt(row, column)));
+    known.set(number, value);
+    return value;
   }
 
-  private called({ name, given }: Node & { kind: "call" }, sheet: string): Value {
-    if (name === "IF") {
-      const met = truthOf(this.first(this.valueOf(given[0]!, sheet)));
-      const chosen = met ? given[1] : given[2];
-      return chosen ? this.valueOf(chosen, sheet) : met;
-    }
-    const native = NATIVE[name];
-    if (!native) throw new Unsure();
-    return native(
-      given.map((one) => this.safe(one, sheet)),
-      this,
-    );
-  }
-
-  /** An error stays a value here: some functions ask for it. */
-  private safe(node: Node, sheet: string): Value {
+  private worked(evaluate: Evaluate, known: Map<number, Scalar | undefined>, number: number): Scalar {
+    if (known.has(number)) throw new Unsure();
+    known.set(number, undefined);
     try {
-      return this.valueOf(node, sheet);
+      return this.first(evaluate(this)) ?? 0;
     } catch (error) {
+      known.delete(number);
       if (error instanceof NativeError) return error;
       throw error;
     }

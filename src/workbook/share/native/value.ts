@@ -51,9 +51,9 @@ const likeBlank = (other: Scalar): Scalar => (typeof other === "string" ? "" : t
 /** Below, equal or above 0, in the order of spreadsheets: numbers, texts without regard to capitals, logical values. */
 export function compared(one: Scalar, other: Scalar): number {
   const [a, b] = [one ?? likeBlank(other), other ?? likeBlank(one)];
+  if (typeof a === "number" && typeof b === "number") return alike(a, b) ? 0 : a - b;
   for (const value of [a, b]) if (value instanceof NativeError) throw value;
   if (rank(a) !== rank(b)) return rank(a) - rank(b);
-  if (typeof a === "number" && typeof b === "number") return alike(a, b) ? 0 : a - b;
   const [p, q] = [textOf(a).toUpperCase(), textOf(b).toUpperCase()];
   return p < q ? -1 : p > q ? 1 : 0;
 }
