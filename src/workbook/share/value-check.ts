@@ -58,9 +58,9 @@ export function valueFindings(
   return specs.flatMap((spec) => {
     const cells = book.sheets.find(({ name }) => name === spec.name)?.cells;
     if (!cells) return [];
-    return [...formulaCells(spec).values()].flatMap((own) => {
-      const { address, name } = own;
-      if (replaced.has(`${spec.name}!${address}`) || (name && figures.has(name))) return [];
+    return formulaCells(spec).flatMap((own) => {
+      const { address, key, name } = own;
+      if (replaced.has(key) || (name && figures.has(name))) return [];
       const cell = cells.get(address);
       const given = valueAt(values, spec.name, own);
       if (given === undefined || (cell?.error === undefined && same(given, cell?.value ?? null))) return [];

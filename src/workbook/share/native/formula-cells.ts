@@ -2,38 +2,45 @@ import { namesOf } from "../../build";
 import { firstCell } from "../../places";
 import type { SheetSpec } from "../../sheet-spec";
 import { addressParts, areaOf, type SheetArea } from "../area";
-import { compiled, type Evaluate } from "./compiled";
-
-const COLUMNS = 16_384;
-
-/** One number for a row and a column, both from 1. */
-export const cellNumber = (row: number, column: number) => row * COLUMNS + column;
+import { type Compiled, compiled } from "./compiled";
+import { Grid } from "./grid";
 
 /** A cell of the audit's sheets that holds a formula. */
-export interface FormulaCell {
+export interface FormulaCell extends Compiled {
   address: string;
+  /** `Sheet!A1`. */
+  key: string;
   row: number;
   column: number;
   name: string | undefined;
-  evaluate: Evaluate;
 }
 
-const knownCells = new WeakMap<SheetSpec, ReadonlyMap<number, FormulaCell>>();
+const knownCells = new WeakMap<SheetSpec, readonly FormulaCell[]>();
+const knownGrids = new WeakMap<SheetSpec, Grid<Compiled>>();
 const knownAreas = new WeakMap<readonly SheetSpec[], ReadonlyMap<string, SheetArea>>();
 
-/** The formulas of a sheet by the numbers of their cells. */
-export function formulaCells(spec: SheetSpec): ReadonlyMap<number, FormulaCell> {
-  const known = knownCells.get(spec);
-  if (known) return known;
-  const cells = new Map<number, FormulaCell>();
-  for (const { at, formula, name } of spec.cells) {
-    if (formula === undefined) continue;
-    const address = firstCell(at);
-    const { row, column } = addressParts(address);
-    cells.set(cellNumber(row, column), { address, row, column, name, evaluate: compiled(formula, spec.name) });
-  }
+/** The formulas of a sheet in the order of its description. */
+export function formulaCells(spec: SheetSpec): readonly FormulaCell[] {
+  const cells =
+    knownCells.get(spec) ??
+    spec.cells.flatMap(({ at, formula, name }) => {
+      if (formula === undefined) return [];
+      const address = firstCell(at);
+      const key = `${spec.name}!${address}`;
+      return [{ address, key, ...addressParts(address), name, ...compiled(formula, spec.name) }];
+    });
   knownCells.set(spec, cells);
   return cells;
+}
+
+/** The formulas of a sheet by their cells. */
+export function formulaGrid(spec: SheetSpec): Grid<Compiled> {
+  const known = knownGrids.get(spec);
+  if (known) return known;
+  const grid = new Grid<Compiled>();
+  for (const cell of formulaCells(spec)) grid.set(cell.row, cell.column, cell);
+  knownGrids.set(spec, grid);
+  return grid;
 }
 
 /** What each name of the audit's sheets stands for, in capitals. */

@@ -4,20 +4,23 @@ import { addressParts, type SheetArea } from "../area";
 import { type FileBook, namedArea } from "../book";
 import type { Stated } from "../copy-report";
 import type { FileCell } from "../sheet-cells";
-import { compiled, type Evaluate } from "./compiled";
-import { cellNumber, type FormulaCell, formulaCells, namedAreas } from "./formula-cells";
+import { type Compiled, compiled } from "./compiled";
+import { formulaGrid, namedAreas } from "./formula-cells";
 import type { Cells } from "./given";
+import { Grid } from "./grid";
 import { isArea, isMatrix, type Matrix, NativeError, type Scalar, Unsure, type Value } from "./value";
 
 const MOST_CELLS = 20_000;
 
-/** One sheet of a file; cells by their numbers. */
+/** Stands for a value while it is being worked out. */
+const DOING = Symbol();
+
+/** One sheet of a file. */
 interface SheetValues {
-  formulas: ReadonlyMap<number, FormulaCell>;
+  formulas: Grid<Compiled>;
   /** What stands in cells instead of the audit's own formulas; null where something is typed. */
-  others: Map<number, Evaluate | null>;
-  /** undefined while a value is being worked out. */
-  known: Map<number, Scalar | undefined>;
+  others: Grid<Compiled | null>;
+  known: Grid<Scalar | typeof DOING | undefined>;
   file: ReadonlyMap<string, FileCell>;
 }
 
@@ -43,7 +46,7 @@ export class NativeValues implements Cells {
   ) {
     for (const [name, figure] of figures) {
       const area = namedAreas(specs).get(name.toUpperCase());
-      if (area && figure !== null) this.sheet(area.sheet).known.set(cellNumber(area.top, area.left), figure);
+      if (area && figure !== null) this.sheet(area.sheet).known.set(area.top, area.left, figure);
     }
   }
 
@@ -51,7 +54,7 @@ export class NativeValues implements Cells {
   standsAt(sheet: string, address: string, formula: string | null): void {
     const { row, column } = addressParts(address);
     const other = formula === null ? null : compiled(formula, sheet);
-    this.sheet(sheet).others.set(cellNumber(row, column), other);
+    this.sheet(sheet).others.set(row, column, other);
   }
 
   /** What a cell should show; throws Unsure where that is not certain. */
@@ -95,34 +98,35 @@ export class NativeValues implements Cells {
     if (known) return known;
     const spec = this.specs.find((one) => one.name === name);
     const values: SheetValues = {
-      formulas: spec ? formulaCells(spec) : new Map(),
-      others: new Map(),
-      known: new Map(),
+      formulas: spec ? formulaGrid(spec) : new Grid(),
+      others: new Grid(),
+      known: new Grid(),
       file: this.book.sheets.find((one) => one.name === name)?.cells ?? new Map(),
     };
     this.sheets.set(name, values);
     return values;
   }
 
-  private valueIn(values: SheetValues, row: number, column: number): Scalar {
-    const { known, others, formulas } = values;
-    const number = cellNumber(row, column);
-    const found = known.get(number);
+  private valueIn({ known, others, formulas, file }: SheetValues, row: number, column: number): Scalar {
+    const found = known.at(row, column);
+    if (found === DOING) throw new Unsure();
     if (found !== undefined) return found;
-    const other = others.get(number);
-    const evaluate = other === undefined ? formulas.get(number)?.evaluate : other;
-    const value = evaluate ? this.worked(evaluate, known, number) : typed(values.file.get(cellAt(row, column)));
-    known.set(number, value);
+    const other = others.at(row, column);
+    const formula = other === undefined ? formulas.at(row, column) : other;
+    known.set(row, column, DOING);
+    let value: Scalar | undefined;
+    try {
+      value = formula ? this.worked(formula) : typed(file.get(cellAt(row, column)));
+    } finally {
+      known.set(row, column, value);
+    }
     return value;
   }
 
-  private worked(evaluate: Evaluate, known: Map<number, Scalar | undefined>, number: number): Scalar {
-    if (known.has(number)) throw new Unsure();
-    known.set(number, undefined);
+  private worked({ evaluate, leaves }: Compiled): Scalar {
     try {
-      return this.first(evaluate(this)) ?? 0;
+      return this.first(evaluate(this, leaves)) ?? 0;
     } catch (error) {
-      known.delete(number);
       if (error instanceof NativeError) return error;
       throw error;
     }
