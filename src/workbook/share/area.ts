@@ -25,8 +25,7 @@ export function addressParts(address: string): { row: number; column: number } {
   return { row, column };
 }
 
-/** The rectangle that a reference names, on `sheet` where it names none; null where it is no such reference. */
-export function areaOf(reference: string, sheet: string): SheetArea | null {
+function parsedArea(reference: string, sheet: string): SheetArea | null {
   const parsed = parseA1Ref(reference);
   if (!parsed || !("range" in parsed) || ("workbookName" in parsed && parsed.workbookName)) return null;
   const { top, left, bottom, right } = parsed.range;
@@ -37,6 +36,20 @@ export function areaOf(reference: string, sheet: string): SheetArea | null {
     bottom: (bottom ?? MOST_ROWS - 1) + 1,
     right: (right ?? MOST_COLUMNS - 1) + 1,
   };
+}
+
+const KNOWN_MOST = 50_000;
+const known = new Map<string, SheetArea | null>();
+
+/** The rectangle that a reference names, on `sheet` where it names none; null where it is no such reference. */
+export function areaOf(reference: string, sheet: string): Readonly<SheetArea> | null {
+  const key = `${sheet.length} ${sheet}${reference}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const area = parsedArea(reference, sheet);
+  if (known.size >= KNOWN_MOST) known.clear();
+  known.set(key, area);
+  return area;
 }
 
 /** `Cans!B7`, with the sheet's name in quotes where it needs them. */

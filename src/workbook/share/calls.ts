@@ -25,7 +25,7 @@ export function ourName(token: Token | undefined): string | null {
 
 /** Whether a formula may call the add-in; a quick look before it is taken apart. */
 export function mayCallOurs(formula: string): boolean {
-  return formula.toUpperCase().includes("CANFALL");
+  return /canfall/i.test(formula);
 }
 
 /** The names of the add-in's functions that a formula calls. */

@@ -19,11 +19,15 @@ export interface TypedInput {
   formula?: string;
 }
 
+const namesOfInputs = new WeakMap<readonly SheetSpec[], readonly string[]>();
+
 /**
  * The names of what is typed into an audit, in the order of its sheets: of single cells, of rectangles, and references
  * to those cells that have no name.
  */
-export function inputNames(specs: readonly SheetSpec[]): string[] {
+export function inputNames(specs: readonly SheetSpec[]): readonly string[] {
+  const known = namesOfInputs.get(specs);
+  if (known) return known;
   const names = specs.flatMap((spec) => {
     const areas = Object.entries(spec.areas ?? {}).map(([name, range]) => ({ name, places: new Set(placesOf(range)) }));
     const open = spec.cells.filter(({ kind, formula }) => (kind === "input" || kind === "reading") && !formula);
@@ -33,7 +37,9 @@ export function inputNames(specs: readonly SheetSpec[]): string[] {
       return name ?? around?.name ?? absolute(areaOf(place, spec.name)!);
     });
   });
-  return [...new Set(names)];
+  const once = [...new Set(names)];
+  namesOfInputs.set(specs, once);
+  return once;
 }
 
 function listed(book: FileBook, name: string, area: SheetArea): TypedInput[] {

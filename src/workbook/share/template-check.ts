@@ -15,45 +15,49 @@ function shown({ value, error }: FileCell): string {
 }
 
 function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined): string | null {
-  const place = placeName(sheet, firstCell(spec.at));
-  if (isTyped(spec)) {
-    return cell?.formula === undefined ? null : `${place}: a formula stands where a value should be typed.`;
-  }
+  if (isTyped(spec)) return cell?.formula === undefined ? null : "a formula stands where a value should be typed";
   if (spec.formula === undefined) {
     const same = cell?.formula === undefined && sameValue(cell?.value ?? null, spec.value ?? null);
-    return same || spec.value === undefined
-      ? null
-      : `${place}: "${spec.value}" was changed to ${cell ? shown(cell) : "nothing"}.`;
+    return same || spec.value === undefined ? null : `"${spec.value}" was changed to ${cell ? shown(cell) : "nothing"}`;
   }
-  if (cell?.formula === undefined)
-    return `${place}: the formula was typed over with ${cell ? shown(cell) : "nothing"}.`;
-  return sameFormula(spec.formula, cell.formula, sheet) ? null : `${place}: the formula was changed.`;
+  if (cell?.formula === undefined) return `the formula was typed over with ${cell ? shown(cell) : "nothing"}`;
+  return sameFormula(spec.formula, cell.formula, sheet) ? null : "the formula was changed";
 }
 
-const addresses = new WeakMap<SheetSpec, readonly string[]>();
+interface Template {
+  cells: readonly { own: CellSpec; address: string; key: string }[];
+  /** Where each name leads. */
+  names: readonly { name: string; leads: string }[];
+}
 
-/** The address of each cell of a sheet, worked out once. */
-function addressesOf(spec: SheetSpec): readonly string[] {
-  const known = addresses.get(spec) ?? spec.cells.map(({ at }) => firstCell(at));
-  addresses.set(spec, known);
-  return known;
+const templates = new WeakMap<SheetSpec, Template>();
+
+/** What a sheet is held against, worked out once. */
+function templateOf(spec: SheetSpec): Template {
+  const known = templates.get(spec);
+  if (known) return known;
+  const cells = spec.cells.map((own) => {
+    const address = firstCell(own.at);
+    return { own, address, key: `${spec.name}!${address}` };
+  });
+  const names = [...namesOf(spec)].map(([name, range]) => ({ name, leads: absolute(areaOf(range, spec.name)!) }));
+  const template = { cells, names };
+  templates.set(spec, template);
+  return template;
 }
 
 function sheetFindings(spec: SheetSpec, sheet: BookSheet, replaced: ReadonlySet<string>): string[] {
-  const places = addressesOf(spec);
-  return spec.cells.flatMap((cell, index) => {
-    const address = places[index]!;
-    return replaced.has(`${spec.name}!${address}`)
-      ? []
-      : (cellFinding(cell, spec.name, sheet.cells.get(address)) ?? []);
+  return templateOf(spec).cells.flatMap(({ own, address, key }) => {
+    const finding = replaced.has(key) ? null : cellFinding(own, spec.name, sheet.cells.get(address));
+    return finding === null ? [] : [`${placeName(spec.name, address)}: ${finding}.`];
   });
 }
 
 function nameFindings(spec: SheetSpec, book: FileBook): string[] {
-  return [...namesOf(spec)].flatMap(([name, range]) => {
+  return templateOf(spec).names.flatMap(({ name, leads }) => {
     const area = namedArea(book, name);
     if (!area) return [`The name ${name} is missing or leads nowhere.`];
-    return absolute(area) === absolute(areaOf(range, spec.name)!) ? [] : [`The name ${name} leads to another place.`];
+    return absolute(area) === leads ? [] : [`The name ${name} leads to another place.`];
   });
 }
 

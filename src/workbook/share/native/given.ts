@@ -4,6 +4,7 @@ import {
   isArea,
   isMatrix,
   type Matrix,
+  matrixOf,
   NativeError,
   numberOf,
   type Scalar,
@@ -51,12 +52,10 @@ export function each(work: Single): Native {
     const all = given.map((value) => cells.matrix(value));
     const rows = Math.max(...all.map((matrix) => matrix.length));
     const columns = Math.max(...all.map((matrix) => matrix[0]!.length));
-    return Array.from({ length: rows }, (_, i) =>
-      Array.from({ length: columns }, (_, j) => {
-        const picked = all.map((matrix) => pick(matrix, i, j));
-        return safe(work, picked[0]!, picked[1]!, picked[2]!);
-      }),
-    );
+    return matrixOf(rows, columns, (i, j) => {
+      const picked = all.map((matrix) => pick(matrix, i, j));
+      return safe(work, picked[0]!, picked[1]!, picked[2]!);
+    });
   };
 }
 

@@ -8,7 +8,7 @@ import { type Compiled, compiled } from "./compiled";
 import { formulaGrid, namedAreas } from "./formula-cells";
 import type { Cells } from "./given";
 import { Grid } from "./grid";
-import { isArea, isMatrix, type Matrix, NativeError, type Scalar, Unsure, type Value } from "./value";
+import { isArea, isMatrix, type Matrix, matrixOf, NativeError, type Scalar, Unsure, type Value } from "./value";
 
 const MOST_CELLS = 20_000;
 
@@ -67,14 +67,13 @@ export class NativeValues implements Cells {
     if (!isArea(value)) return [[value]];
     const { sheet, top, left, bottom, right } = value;
     if (top === bottom && left === right) return [[this.at(sheet, top, left)]];
-    if ((bottom - top + 1) * (right - left + 1) > MOST_CELLS) throw new Unsure();
+    const [rows, columns] = [bottom - top + 1, right - left + 1];
+    if (rows * columns > MOST_CELLS) throw new Unsure();
     const key = `${sheet}!${top},${left},${bottom},${right}`;
     const known = this.matrices.get(key);
     if (known) return known;
     const values = this.sheet(sheet);
-    const matrix = Array.from({ length: bottom - top + 1 }, (_, i) =>
-      Array.from({ length: right - left + 1 }, (_, j) => this.valueIn(values, top + i, left + j)),
-    );
+    const matrix = matrixOf(rows, columns, (i, j) => this.valueIn(values, top + i, left + j));
     this.matrices.set(key, matrix);
     return matrix;
   }

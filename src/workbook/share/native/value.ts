@@ -16,6 +16,17 @@ export const isArea = (value: Value): value is SheetArea =>
   typeof value === "object" && value !== null && "sheet" in value;
 export const isMatrix = (value: Value): value is Matrix => Array.isArray(value);
 
+/** A value for each of so many rows and columns; places from 0. */
+export function matrixOf(rows: number, columns: number, at: (row: number, column: number) => Scalar): Matrix {
+  const matrix: Scalar[][] = [];
+  for (let row = 0; row < rows; row += 1) {
+    const line: Scalar[] = [];
+    for (let column = 0; column < columns; column += 1) line.push(at(row, column));
+    matrix.push(line);
+  }
+  return matrix;
+}
+
 const VALUE = () => new NativeError("#VALUE!");
 /** So many of the last bits of two numbers may differ before a spreadsheet program calls them different. */
 const ALIKE = 2 ** -48;
