@@ -76,13 +76,14 @@ export function replacedFindings(book: FileBook, { formulas }: Evidence): string
 
 /** Cells that still call the add-in. */
 export function remainingCalls(book: FileBook): string[] {
-  return book.sheets.flatMap(({ name, cells }) =>
-    [...cells].flatMap(([address, { formula }]) =>
-      formula && ourCalls(formula).length > 0
-        ? [`${placeName(name, address)}: a function of the add-in, which a share copy does not need.`]
-        : [],
-    ),
-  );
+  const findings: string[] = [];
+  for (const { name, cells } of book.sheets) {
+    for (const [address, { formula }] of cells) {
+      if (!formula || ourCalls(formula).length === 0) continue;
+      findings.push(`${placeName(name, address)}: a function of the add-in, which a share copy does not need.`);
+    }
+  }
+  return findings;
 }
 
 /** The keys of the cells that Evidence accounts for, each once. */

@@ -48,7 +48,7 @@ function pick(matrix: Matrix, i: number, j: number): Scalar {
 export function each(work: Single): Native {
   return (given, cells) => {
     const [a, b, c] = [given[0]!, given[1]!, given[2]!];
-    if (given.every(isSingle)) return safe(work, cells.first(a), cells.first(b), cells.first(c));
+    if (isSingle(a) && isSingle(b) && isSingle(c)) return safe(work, cells.first(a), cells.first(b), cells.first(c));
     const all = given.map((value) => cells.matrix(value));
     const rows = Math.max(...all.map((matrix) => matrix.length));
     const columns = Math.max(...all.map((matrix) => matrix[0]!.length));
