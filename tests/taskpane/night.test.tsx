@@ -58,7 +58,9 @@ describe("a night in the pane", () => {
     const host = await open();
     await page.press("Fit the night");
     await page.press("Write the start times");
-    await page.shows("4 start times stand in the sheet Start times. To print: open that sheet, print, page 1 only.");
+    await page.shows(
+      "4 start times stand in the sheet Start times. To print: open that sheet, print: page 1 in order of time, page 2 by block.",
+    );
     expect((await lines(host)).slice().sort()).toEqual(
       expect.arrayContaining([
         ["Bed 2", 1, 1200, 20],

@@ -1,14 +1,105 @@
-import { describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
+import type { Entries } from "../../src/workbook/build";
+import { NURSERY } from "../../src/workbook/sheets/nursery";
+import { PROGRAM } from "../../src/workbook/sheets/program";
 import { START_TIMES } from "../../src/workbook/sheets/start-times";
+import { type Calculated, calculated } from "../support/audits";
+import { DEMAND_STUB } from "../support/demand-stub";
+
+const ROW = /^([A-Z]+)(\d+)/;
+const HALVES = [
+  ["Z", "AA", "AB", "AC", "AD", "AE"],
+  ["AG", "AH", "AI", "AJ", "AK", "AL"],
+] as const;
+const PAGES = { "in order of time": 7, "by block": 68 } as const;
 
 describe("the lines of Start times that are printed", () => {
   it("have neither fill nor edges until something stands in them", () => {
-    const printed = START_TIMES.cells.filter(({ at }) => /^[A-I]\d+$/.test(at) && Number(at.slice(1)) > 5);
-    expect(printed).toHaveLength(9 * 240);
+    const printed = START_TIMES.cells.filter(({ at }) => {
+      const [, letters = "", row = ""] = ROW.exec(at)!;
+      return Number(row) > 5 && HALVES.flat().some((letter) => letter === letters) && !at.includes(":");
+    });
+    expect(printed).toHaveLength(2 * 2 * 60 * 6);
     expect(printed.filter(({ bare }) => !bare)).toEqual([]);
-    expect(START_TIMES.shades!.filter(({ range }) => range === "A6:I245").map(({ formula }) => formula)).toEqual([
-      'AND($I6<>"",$I6<>"ok")',
-      "COUNTA($B6:$E6)>0",
+    expect(START_TIMES.shades!.filter(({ range }) => range === "Z7:AE127").map(({ formula }) => formula)).toEqual([
+      'IF(ISNUMBER($AN7),INDEX($I$6:$I$245,$AN7)<>"ok",FALSE)',
+      "ISNUMBER($AN7)",
+    ]);
+  });
+
+  it("take two pages, one in order of time and one by block", () => {
+    expect([START_TIMES.printed, START_TIMES.pageEnds]).toEqual(["Z1:AL127", [66]]);
+  });
+});
+
+const minute = (hours: number, minutes: number) => (60 * hours + minutes) / 1440;
+const BASE: Entries = {
+  Program_Month: 7,
+  Pump_Flow_Lmin: 1000,
+  Program_Windows: [[20 / 24, 6 / 24]],
+  // run times 60 x 6 x 1 / 12 = 30 min, in two pulses of 15, and 60 x 4 / 12 = 20 min
+  Program_Blocks: [
+    ["palms", "", 100, 12, 1, 6, 3, 30, ""],
+    ["ferns", "", 100, 12, 1, 4, "", "", ""],
+  ],
+};
+const TYPED = [
+  ["ferns", 1, minute(0, 10), 20],
+  ["palms", 2, minute(23, 0), 15],
+  ["", "", "", ""],
+  ["palms", 1, minute(21, 30), 15],
+  ["weeds", 1, minute(20, 0), 5],
+];
+const LONG = Array.from({ length: 130 }, (_, index) => ["ferns", index + 1, minute(20, index), 1]);
+
+describe("the paper of a night, calculated by LibreOffice", () => {
+  let books: Calculated[];
+  beforeAll(async () => {
+    const all = [
+      { ...BASE, Start_Times: TYPED },
+      { ...BASE, Start_Times: LONG },
+      { ...BASE, Start_Times: LONG, Paper_Part: 2 },
+    ];
+    books = await calculated(all, [NURSERY, DEMAND_STUB, PROGRAM, START_TIMES]);
+  }, 300_000);
+  const lines = (book: number, page: keyof typeof PAGES): (string | number)[][] =>
+    HALVES.flatMap((letters) =>
+      Array.from({ length: 60 }, (_, index) =>
+        letters.map((letter) => {
+          const value = books[book]!.at(`Start times!${letter}${PAGES[page] + index}`);
+          return typeof value === "number" && value < 1 ? Math.round(1440 * value) : String(value);
+        }),
+      ),
+    ).filter((line) => line.some((cell) => cell !== ""));
+
+  it("has the lines in order of time from the start of the night, whatever order they are typed in", () => {
+    expect(lines(0, "in order of time")).toEqual([
+      ["weeds", "1", 1200, 1205, "5", "5 !"],
+      ["palms", "1", 1290, 1305, "15", "4"],
+      ["palms", "2", 1380, 1395, "15", "2"],
+      ["ferns", "1", 10, 30, "20", "1"],
+    ]);
+  });
+
+  it("has them by block in the order of the Program, those of no block at the end", () => {
+    expect(lines(0, "by block").map(([block, pulse]) => `${block} ${pulse}`)).toEqual([
+      "palms 1",
+      "palms 2",
+      "ferns 1",
+      "weeds 1",
+    ]);
+  });
+
+  it("takes 120 lines and says which they are; the others are part 2", () => {
+    expect(lines(1, "in order of time").map(([, pulse]) => Number(pulse))).toEqual(
+      LONG.slice(0, 120).map(([, n]) => n),
+    );
+    expect(lines(2, "in order of time").map(([, pulse]) => Number(pulse))).toEqual(LONG.slice(120).map(([, n]) => n));
+    expect(lines(2, "by block")).toHaveLength(10);
+    expect(books.map(({ at }) => at("Start times!AD1"))).toEqual([
+      "",
+      "Part 1 of 2: lines 1 to 120 of 130. Print parts 1 and 2; part:",
+      "Part 2 of 2: lines 121 to 130 of 130. Print parts 1 and 2; part:",
     ]);
   });
 });

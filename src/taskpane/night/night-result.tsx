@@ -5,6 +5,7 @@ import type { Program } from "../../core/program/program";
 import { verifyNight } from "../../core/program/verify-night";
 import type { Host } from "../../hosts/host";
 import { MONTHS } from "../../workbook/months";
+import { PAPER_LINES } from "../../workbook/sheets/start-times-places";
 import type { Done } from "../done";
 import { placeAtSelection } from "../map/place-picture";
 import type { Question } from "../question";
@@ -20,7 +21,6 @@ import { StartTable } from "./start-table";
 import { linesThere, startTimesCsv, writeStartTimes } from "./start-times";
 
 const PICTURE = "Canfall night";
-const LINES_A_PAGE = 60;
 
 /** A night that was fitted, and the program that it belongs to. */
 export interface Fitted {
@@ -59,8 +59,8 @@ export function NightResult({
 
   async function put(): Promise<string> {
     keep(await writeStartTimes(host, night.schedule));
-    const pages = Math.ceil(night.schedule.length / LINES_A_PAGE);
-    return `${night.schedule.length} start times stand in the sheet Start times. To print: open that sheet, print, ${pages === 1 ? "page 1 only" : `pages 1 to ${pages}`}. Undo takes them out`;
+    const parts = night.schedule.length > PAPER_LINES ? "; its part 2 holds the other lines" : "";
+    return `${night.schedule.length} start times stand in the sheet Start times. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
   }
   const write = () =>
     task.attempt("Writing the start times", async (): Promise<string | Question> => {

@@ -65,6 +65,7 @@ export const PROGRAM: SheetSpec = {
     Window_Starts_min: area("T:T", FIRST_WINDOW, LAST_WINDOW),
     Window_Lengths_min: area("U:U", FIRST_WINDOW, LAST_WINDOW),
     Program_Apart: area("P:Q", FIRST_PAIR, LAST_PAIR),
+    Program_Apart_Says: area("R:R", FIRST_PAIR, LAST_PAIR),
   },
   checks: [...SETTING_PART.checks, ...WINDOW_CHECKS, ...BLOCK_CHECKS],
   shades: [
