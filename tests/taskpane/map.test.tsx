@@ -66,6 +66,23 @@ describe("the map", () => {
     await page.shows("Likely: wind during the test");
   });
 
+  it("says why ground is white where a can was not read, and only there", async () => {
+    const host = await open("A1:C3");
+    await page.type("Cans from", "grid");
+    await page.type("Cans apart across the width", "2");
+    await page.type("Cans apart along the length", "3");
+    await page.shows("3 of 8 cans get under three quarters of the mean");
+    const caption = "×: not read. No rate is known round it, so that ground stays white.";
+    expect(page.text("svg tspan")).toEqual([caption]);
+    await host.type({ sheet: "Bed", address: "C2" }, [[10]]);
+    await page.shows("3 of 9 cans get under three quarters of the mean");
+    expect(page.text("svg tspan")).toEqual([]);
+    await host.type({ sheet: "Bed", address: "A1:A3" }, [[4], ["x"], [9]]);
+    await host.select({ sheet: "Bed", address: "A1:A3" });
+    await page.shows("2 cans");
+    expect(page.text("svg tspan")).toEqual(["×: not read."]);
+  });
+
   it("colours only ground between four cans that were read", async () => {
     await open("A1:C3");
     await page.type("Cans from", "grid");

@@ -3,6 +3,7 @@ import { AUDIT_SHEETS } from "../../src/workbook/audit";
 import { type Entries, namesOf } from "../../src/workbook/build";
 import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
 import { firstCell } from "../../src/workbook/places";
+import { symbolCell } from "../../src/workbook/sheets/coverage-places";
 import { type Calculated, calculated } from "../support/audits";
 import { DATA_CHECKS } from "./data-check-cases";
 
@@ -18,6 +19,9 @@ const over = (value: string | number): Entries => ({
   ...everywhere(value),
   Cans_Readings: EXAMPLE_ENTRIES.Cans_Readings!,
 });
+const BELOW_ZERO = (EXAMPLE_ENTRIES.Cans_Readings as (string | number)[][]).map((line, i) =>
+  line.map((reading, j) => (i === 1 && j === 2 ? -3 : reading)),
+);
 const errors = ({ places, at }: Calculated) =>
   places.filter((place) => /^(#|Err:)/.test(String(at(place)))).map((place) => `${place} ${at(place)}`);
 
@@ -27,14 +31,16 @@ describe("a whole audit, calculated by LibreOffice", () => {
   let zeros: Calculated;
   let negatives: Calculated;
   let texts: Calculated;
+  let belowZero: Calculated;
   beforeAll(async () => {
-    [blank, example, zeros, negatives, texts] = (await calculated([
+    [blank, example, zeros, negatives, texts, belowZero] = (await calculated([
       {},
       EXAMPLE_ENTRIES,
       over(0),
       over(-1),
       over("twelve"),
-    ])) as [Calculated, Calculated, Calculated, Calculated, Calculated];
+      { ...EXAMPLE_ENTRIES, Cans_Readings: BELOW_ZERO },
+    ])) as [Calculated, Calculated, Calculated, Calculated, Calculated, Calculated];
   });
 
   it("shows no error value while nothing is filled in", () => {
@@ -52,5 +58,11 @@ describe("a whole audit, calculated by LibreOffice", () => {
 
   it("shows no error value where zeros, negatives or words were pasted over the checks of typing", () => {
     expect([errors(zeros), errors(negatives), errors(texts)]).toEqual([[], [], []]);
+  });
+
+  it("marks a reading below 0 on Coverage, and the data check on Cans says where it stands", () => {
+    expect(errors(belowZero)).toEqual([]);
+    expect(belowZero.at(`Coverage!${symbolCell(1, 2)}`)).toBe("< 0");
+    expect(belowZero.check("Cans", "Readings")).toContain("(below 0): type again.");
   });
 });

@@ -97,6 +97,8 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
     bottom: facts.length ?? along.at(-1)!,
   };
   const plot = plotOf(ground);
+  const coloured = readGround(field);
+  const holed = coloured.length < (across.length - 1) * (along.length - 1);
   const heads = facts.heads ?? [];
   const marks = along.flatMap((y) => across.map((x) => [x, y] as const));
   return (
@@ -106,7 +108,7 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
       words={`${facts.title}. ${facts.sentence}`}
       height={plot.height + LEGEND_HEIGHT}
     >
-      <Bands bands={canBands(field, m)} plot={plot} ground={readGround(field)} marks={marks} id={id} />
+      <Bands bands={canBands(field, m)} plot={plot} ground={coloured} marks={marks} id={id} />
       <rect
         x={plot.x(ground.left)}
         y={plot.y(ground.top)}
@@ -123,7 +125,7 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
         Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads." : ""}
         {rates.length < marks.length && (
           <tspan x="40" dy="14">
-            ×: not read; the ground round it stays white.
+            ×: not read.{holed && " No rate is known round it, so that ground stays white."}
           </tspan>
         )}
       </Legend>

@@ -35,6 +35,7 @@ const WHITE = "#ffffff";
 const LAST_ROW = TOP + 2 * MOST_ALONG - 1;
 const LAST_COLUMN = columnLetters(MOST_ACROSS + 1);
 const MARKS = { driest: "▼", wettest: "▲", head: "●" };
+const BELOW_0 = "< 0";
 /** A symbol that fits into the cell of a can. */
 const shortSymbol = (symbol: string): string => symbol.replaceAll(" ", "");
 const isDark = (number: number) => number === 1 || number === 7;
@@ -46,7 +47,7 @@ function picture(): CellSpec[] {
     const mark = (fact: "driest" | "wettest") => `IF(${source}=${factCell(fact)},"${MARKS[fact]}","")`;
     const marks = `IF(${factCell("wettest")}>${factCell("driest")},${mark("driest")}&${mark("wettest")},"")`;
     const head = `IF(AND(N(${ofColumn("heads", j)})>0,N(${ofRow("heads", i)})>0),"${MARKS.head}","")`;
-    const shown = `${marks}&LOOKUP(${source},${CLASS_LIMITS},${SYMBOLS})&${head}`;
+    const shown = `IF(${source}<0,"${BELOW_0}",${marks}&LOOKUP(${source},${CLASS_LIMITS},${SYMBOLS})&${head})`;
     const symbol = `IF(AND(ISNUMBER(${source}),ISNUMBER(${factCell("mean")})),${shown},"")`;
     return [
       { at: rateCell(i, j), kind: "rate", formula: source, format: "0.0" },
@@ -164,7 +165,7 @@ export const COVERAGE: SheetSpec = {
     {
       at: `A3:${LAST_COLUMN}3`,
       kind: "said",
-      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head stands on the can's ground, by layout and spacing of Block. x: not read.`,
+      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head stands on the can's ground, by layout and spacing of Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
     },
     ...legend(),
     ...figures(),
