@@ -30,7 +30,11 @@ function writeCell(sheet: Worksheet, spec: CellSpec, results: Results): void {
     cell.value = { formula: spec.formula, result: results.get(`${sheet.name}!${cell.address}`) ?? "" };
   } else if (spec.value !== undefined) cell.value = spec.value;
   if (spec.format) cell.numFmt = spec.format;
-  if (spec.align) cell.alignment = { ...look.alignment, horizontal: spec.align };
+  const { wrapText, ...oneLine } = look.alignment ?? {};
+  cell.alignment = {
+    ...(spec.shrink ? { ...oneLine, shrinkToFit: true } : look.alignment),
+    ...(spec.align && { horizontal: spec.align }),
+  };
 }
 
 function writeSheet(book: Workbook, spec: SheetSpec, results: Results, said: Said): void {

@@ -31,6 +31,8 @@ export interface CellSpec {
   align?: "left" | "center" | "right";
   /** Without fill and edges, so that it is blank paper until a shade fills it. */
   bare?: true;
+  /** Text stays on one line, smaller where it is too long. */
+  shrink?: true;
   /** The workbook-wide name of this cell. */
   name?: string;
 }

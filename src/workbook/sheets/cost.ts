@@ -1,7 +1,7 @@
 import { joined } from "../form";
 import type { SheetSpec } from "../sheet-spec";
 import { AMOUNT_LINES } from "./cost-amounts";
-import { CHART, CHART_LAST, KINDS, WORKING } from "./cost-places";
+import { CHART, CHART_LAST, KINDS, UPGRADE, WORKING, YEAR } from "./cost-places";
 import { PRICE_AREAS, PRICES } from "./cost-prices";
 import { SAVING } from "./cost-saving";
 import { UPGRADE_LINES } from "./cost-upgrade";
@@ -19,7 +19,10 @@ export const COST: SheetSpec = {
   roomy: true,
   widths: [30, 22, 22, 20, 14, 14, 14, 44],
   heights,
+  landscape: true,
   printed: `A1:H${CHART_LAST}`,
+  repeated: "1:1",
+  pageEnds: [YEAR - 1, UPGRADE - 1],
   areas: PRICE_AREAS,
   cells: [
     { at: "A1:H1", kind: "title", value: "Cost" },

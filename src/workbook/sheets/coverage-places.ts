@@ -85,6 +85,9 @@ const FACTS = [
 export type Fact = (typeof FACTS)[number];
 const FACT_COLUMN = 57;
 
+/** What stands in the picture for a reading below 0, which belongs to no class. */
+export const BELOW_0 = "< 0";
+
 /** Facts of the whole picture, one a row. */
 export const factRow = (fact: Fact) => TOP + FACTS.indexOf(fact);
 export const factLabel = (fact: Fact) => cellAt(factRow(fact), FACT_COLUMN - 1);

@@ -8,6 +8,7 @@ import { factCells, SENTENCE } from "./coverage-facts";
 import {
   acrossCell,
   alongCell,
+  BELOW_0,
   CLASS_LIMITS,
   classLimit,
   classStart,
@@ -35,7 +36,6 @@ const WHITE = "#ffffff";
 const LAST_ROW = TOP + 2 * MOST_ALONG - 1;
 const LAST_COLUMN = columnLetters(MOST_ACROSS + 1);
 const MARKS = { driest: "▼", wettest: "▲", head: "●" };
-const BELOW_0 = "< 0";
 /** A symbol that fits into the cell of a can. */
 const shortSymbol = (symbol: string): string => symbol.replaceAll(" ", "");
 const isDark = (number: number) => number === 1 || number === 7;
@@ -154,7 +154,7 @@ export const COVERAGE: SheetSpec = {
   }),
   heights: {
     2: 30,
-    3: 30,
+    3: 46,
     [TOP - 1]: 26,
     ...Object.fromEntries(Array.from({ length: 2 * MOST_ALONG }, (_, index) => [TOP + index, HALF_HEIGHT])),
   },

@@ -121,7 +121,7 @@ export const DEMAND: SheetSpec = {
     ...tall(HOW_FROM, 28),
   },
   landscape: true,
-  pageEnds: [CHART_FROM - 1, HOW_FROM - 3],
+  pageEnds: [CHART_FROM - 2, HOW_FROM - 3],
   cells: [
     { at: "A1:I1", kind: "title", value: "Demand: what the pots need" },
     {

@@ -118,7 +118,12 @@ const says = (row: number) => {
 
 const line = (row: number): CellSpec[] => [
   ...TYPED_FORMATS.map(
-    (format, index): CellSpec => ({ at: `${"ABCDEFGHI"[index]}${row}`, kind: "input", ...(format && { format }) }),
+    (format, index): CellSpec => ({
+      at: `${"ABCDEFGHI"[index]}${row}`,
+      kind: "input",
+      shrink: true,
+      ...(format && { format }),
+    }),
   ),
   ...[depth, runTime, pulses, minutes, litres, flow].map(
     (formula, index): CellSpec => ({

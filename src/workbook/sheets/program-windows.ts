@@ -42,8 +42,8 @@ const windowLine = (row: number): CellSpec[] => [
 const isBlock = (cell: string) => `SUMPRODUCT((${ofBlocks("T")}=TRIM(${cell}))*1)>0`;
 
 const pairLine = (row: number): CellSpec[] => [
-  { at: `P${row}`, kind: "input" },
-  { at: `Q${row}`, kind: "input" },
+  { at: `P${row}`, kind: "input", shrink: true },
+  { at: `Q${row}`, kind: "input", shrink: true },
   {
     at: `R${row}`,
     kind: "note",

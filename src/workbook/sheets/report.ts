@@ -4,7 +4,7 @@ import { areaCell } from "../area-cell";
 import { cellAt } from "../places";
 import type { CellSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
 import { COVERAGE } from "./coverage";
-import { SOURCE_LEFT, TOP as SOURCE_TOP } from "./coverage-places";
+import { BELOW_0, SOURCE_LEFT, TOP as SOURCE_TOP } from "./coverage-places";
 import { actionTable, comparisonTable, FACTS, inRow, measureTable, waterTable } from "./report-blocks";
 
 const TOP = 5;
@@ -65,7 +65,7 @@ function picture(): CellSpec[] {
     return {
       at: cellAt(TOP + i, PICTURE_LEFT + j),
       kind: "tile",
-      formula: `IF(COUNT(Coverage_Limits)>0,IF(ISNUMBER(${rate}),MATCH(${rate},Coverage_Limits,1),""),"")`,
+      formula: `IF(COUNT(Coverage_Limits)>0,IF(ISNUMBER(${rate}),IF(${rate}<0,"${BELOW_0}",MATCH(${rate},Coverage_Limits,1)),""),"")`,
     };
   });
 }

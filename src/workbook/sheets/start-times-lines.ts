@@ -9,7 +9,7 @@ const lineOfBlock = (name: string) =>
 
 const line = (row: number): CellSpec[] => [
   { at: `A${row}`, kind: "entry", formula: `IF(COUNTA(B${row}:E${row})=0,"",ROW()-${HEADINGS})`, align: "center" },
-  { at: `B${row}`, kind: "input" },
+  { at: `B${row}`, kind: "input", shrink: true },
   { at: `C${row}`, kind: "input", align: "center" },
   { at: `D${row}`, kind: "input", format: "hh:mm", align: "center" },
   { at: `E${row}`, kind: "input", format: "0.##", align: "center" },

@@ -51,8 +51,9 @@ const half = (list: number, side: number): CellSpec[] => {
       ...COLUMNS.map(
         ({ of, format }, i): CellSpec => ({
           at: `${columns[i]}${row}`,
-          kind: "entry",
+          kind: "label",
           bare: true,
+          shrink: true,
           formula: shown(of, `$${line}${row}`),
           align: i === 0 ? "left" : "center",
           ...(format && { format }),
