@@ -1,12 +1,12 @@
-import { type Style, Workbook, type Worksheet } from "@cj-tech-master/excelts";
+import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { columnLetters } from "../hosts/address";
-import { lookOfKind } from "./kinds";
 import { absolute, firstCell, placesOf } from "./places";
-import { heightsWithRoom, type Said, saidIn } from "./room";
+import { rowHeights } from "./room";
 import { writeCharts } from "./sheet-charts";
 import { writeChecks } from "./sheet-checks";
 import { writeShades } from "./sheet-shades";
 import type { CellSpec, SheetSpec } from "./sheet-spec";
+import { styleOf } from "./style";
 
 const AUTHOR = "Canfall";
 const VERSION_DAY = new Date(Date.UTC(2026, 10, 25));
@@ -22,22 +22,20 @@ export type Results = ReadonlyMap<string, string | number | boolean>;
 
 function writeCell(sheet: Worksheet, spec: CellSpec, results: Results): void {
   const cell = sheet.getCell(firstCell(spec.at));
-  const { fill, border, ...bare } = lookOfKind(spec.kind);
-  const look: Partial<Style> = spec.bare ? bare : { ...bare, ...(fill && { fill }), ...(border && { border }) };
-  for (const address of placesOf(spec.at)) sheet.getCell(address).style = { ...look };
+  const style = styleOf(spec);
+  for (const address of placesOf(spec.at)) sheet.getCell(address).style = style;
   if (spec.at.includes(":")) sheet.mergeCells(spec.at);
   if (spec.formula !== undefined) {
     cell.value = { formula: spec.formula, result: results.get(`${sheet.name}!${cell.address}`) ?? "" };
   } else if (spec.value !== undefined) cell.value = spec.value;
-  if (spec.format) cell.numFmt = spec.format;
-  const { wrapText, ...oneLine } = look.alignment ?? {};
-  cell.alignment = {
-    ...(spec.shrink ? { ...oneLine, shrinkToFit: true } : look.alignment),
-    ...(spec.align && { horizontal: spec.align }),
-  };
 }
 
-function writeSheet(book: Workbook, spec: SheetSpec, results: Results, said: Said): void {
+function writeSheet(
+  book: Workbook,
+  spec: SheetSpec,
+  results: Results,
+  heights: Readonly<Record<number, number>>,
+): void {
   const sheet = book.addWorksheet(spec.name, {
     views: [
       spec.frozenRows || spec.frozenColumns
@@ -70,8 +68,7 @@ function writeSheet(book: Workbook, spec: SheetSpec, results: Results, said: Sai
   spec.widths.forEach((width, column) => {
     sheet.getColumn(column + 1).width = width;
   });
-  for (const [row, height] of Object.entries(spec.roomy ? heightsWithRoom(spec, said) : (spec.heights ?? {})))
-    sheet.getRow(Number(row)).height = height;
+  for (const [row, height] of Object.entries(heights)) sheet.getRow(Number(row)).height = height;
   for (const cell of spec.cells) writeCell(sheet, cell, results);
   for (const row of spec.pageEnds ?? []) sheet.getRow(row).addPageBreak();
   writeChecks(sheet, spec.checks ?? []);
@@ -91,14 +88,18 @@ function writeNames(book: Workbook, spec: SheetSpec): void {
 }
 
 function enter(book: Workbook, specs: readonly SheetSpec[], entries: Entries): void {
+  const names = new Map(
+    specs.flatMap((spec) => [...namesOf(spec)].map(([name, range]) => [name, { sheet: spec.name, range }] as const)),
+  );
   for (const [name, entry] of Object.entries(entries)) {
-    const spec = specs.find((one) => namesOf(one).has(name));
-    if (!spec) throw new Error(`there is no cell named ${name}`);
-    const start = book.getWorksheet(spec.name)!.getCell(firstCell(namesOf(spec).get(name)!));
+    const named = names.get(name);
+    if (!named) throw new Error(`there is no cell named ${name}`);
+    const sheet = book.getWorksheet(named.sheet)!;
+    const start = sheet.getCell(firstCell(named.range));
     const lines = typeof entry === "object" ? entry : [[entry]];
     lines.forEach((line, i) => {
       line.forEach((value, j) => {
-        const cell = book.getWorksheet(spec.name)!.getCell(Number(start.row) + i, Number(start.col) + j);
+        const cell = sheet.getCell(Number(start.row) + i, Number(start.col) + j);
         cell.value = value === "" ? null : value;
       });
     });
@@ -114,8 +115,8 @@ export async function buildWorkbook(
   const book = new Workbook();
   Object.assign(book, { creator: AUTHOR, lastModifiedBy: AUTHOR, created: VERSION_DAY, modified: VERSION_DAY });
   book.calcProperties.fullCalcOnLoad = true;
-  const said = saidIn(specs);
-  for (const spec of specs) writeSheet(book, spec, results, said);
+  const heights = rowHeights(specs);
+  for (const spec of specs) writeSheet(book, spec, results, heights.get(spec)!);
   for (const spec of specs) writeNames(book, spec);
   enter(book, specs, entries);
   for (const spec of specs) {

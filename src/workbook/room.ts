@@ -86,3 +86,17 @@ export function heightsWithRoom(spec: SheetSpec, said: Said): Record<number, num
   }
   return heights;
 }
+
+const known = new WeakMap<readonly SheetSpec[], ReadonlyMap<SheetSpec, Readonly<Record<number, number>>>>();
+
+/** Row heights [points] of the sheets of a workbook, roomy where they ask for it; worked out once for the same sheets. */
+export function rowHeights(sheets: readonly SheetSpec[]): ReadonlyMap<SheetSpec, Readonly<Record<number, number>>> {
+  const before = known.get(sheets);
+  if (before) return before;
+  const said = saidIn(sheets);
+  const heights = new Map(
+    sheets.map((spec) => [spec, spec.roomy ? heightsWithRoom(spec, said) : (spec.heights ?? {})] as const),
+  );
+  known.set(sheets, heights);
+  return heights;
+}
