@@ -1,12 +1,31 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
+const root = fileURLToPath(new URL("..", import.meta.url));
+
 export default defineConfig({
+  cacheDir: `${root}.cache/vitest`,
   test: {
-    root: fileURLToPath(new URL("..", import.meta.url)),
+    root,
     include: ["tests/**/*.test.{ts,tsx}"],
     testTimeout: 60_000,
     hookTimeout: 300_000,
     maxWorkers: 2,
+    deps: {
+      // for the tests of the pane: Fluent is thousands of modules, which each test file would load one by one
+      optimizer: {
+        client: {
+          enabled: true,
+          include: [
+            "@fluentui/react-components",
+            "react",
+            "react-dom",
+            "react-dom/client",
+            "react/jsx-dev-runtime",
+            "react/jsx-runtime",
+          ],
+        },
+      },
+    },
   },
 });
