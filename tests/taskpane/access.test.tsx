@@ -1,8 +1,8 @@
 // @vitest-environment jsdom
-import axe from "axe-core";
 import { afterEach, describe, expect, it } from "vitest";
 import { Pane } from "../../src/taskpane/pane";
 import { STEPS } from "../../src/taskpane/steps";
+import { axeFindings } from "../support/axe-findings";
 import { screen } from "../support/screen";
 import { at, bedHost } from "./bed";
 
@@ -33,33 +33,27 @@ async function open() {
   await page.shows("Driest can");
 }
 
-/** jsdom has no layout, so colour contrast is looked at in the browser tests. */
-async function findings(): Promise<string[]> {
-  const { violations } = await axe.run(page.place, { rules: { "color-contrast": { enabled: false } } });
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
-}
-
 describe("access", () => {
   it("axe finds nothing in the pane, nor with a wrong setting and a question open", async () => {
     await open();
-    expect(await findings()).toEqual([]);
+    expect(await axeFindings(page.place)).toEqual([]);
     await page.step("Readings");
     await page.type("Length of the test", "no");
     await page.shows('got "no"');
-    expect(await findings()).toEqual([]);
+    expect(await axeFindings(page.place)).toEqual([]);
     await page.step("Results");
     await page.type("Into the cell", "F3");
     await page.type("Into the cell", "B1");
     await page.type("Measure", "2");
     await page.press("Insert");
     await page.shows("Replace what is there?");
-    expect(await findings()).toEqual([]);
+    expect(await axeFindings(page.place)).toEqual([]);
   });
 
   it.each(STEPS)("axe finds nothing in the step $title", async ({ title }) => {
     await open();
     await page.step(title);
-    expect(await findings()).toEqual([]);
+    expect(await axeFindings(page.place)).toEqual([]);
   });
 
   it("the steps are tabs, of which the open one is named by its tab", async () => {

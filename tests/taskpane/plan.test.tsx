@@ -1,5 +1,4 @@
 // @vitest-environment jsdom
-import axe from "axe-core";
 import { afterEach, describe, expect, it } from "vitest";
 import { compare } from "../../src/core/layout/compare";
 import { namedProfile } from "../../src/core/layout/profile";
@@ -8,6 +7,7 @@ import type { Area, Input } from "../../src/hosts/host";
 import { Pane } from "../../src/taskpane/pane";
 import { FIRST_LAYOUT } from "../../src/taskpane/plan/layout-entries";
 import { FIRST_SEARCH, searchOf } from "../../src/taskpane/plan/search-entries";
+import { axeFindings } from "../support/axe-findings";
 import { memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";
 
@@ -179,7 +179,6 @@ describe("planning a layout", () => {
     await small();
     await page.press("Compare the usual four");
     await page.shows("4: centre line");
-    const { violations } = await axe.run(page.place, { rules: { "color-contrast": { enabled: false } } });
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`)).toEqual([]);
+    expect(await axeFindings(page.place)).toEqual([]);
   });
 });

@@ -1,6 +1,5 @@
 // @vitest-environment jsdom
 import { File as NodeFile } from "node:buffer";
-import axe from "axe-core";
 import { act } from "react";
 import { afterEach, describe, expect, it } from "vitest";
 import { caughtDepth } from "../../src/core/application/depth";
@@ -16,6 +15,7 @@ import { AUDIT_SHEETS } from "../../src/workbook/audit";
 import { buildWorkbook } from "../../src/workbook/build";
 import { dayOf } from "../../src/workbook/day-number";
 import { type GeneratedAudit, generatedAudits } from "../support/audit-figures";
+import { axeFindings } from "../support/axe-findings";
 import { type MemoryHost, memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";
 
@@ -164,8 +164,7 @@ describe("the step Register", () => {
     await page.shows("Replace them");
     await choose([asFile("no workbook", "notes.xlsx")]);
     await page.shows("Not read, and skipped:");
-    const { violations } = await axe.run(page.place, { rules: { "color-contrast": { enabled: false } } });
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`)).toEqual([]);
+    expect(await axeFindings(page.place)).toEqual([]);
   });
 });
 
