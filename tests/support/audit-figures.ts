@@ -1,4 +1,3 @@
-import type { Workbook } from "@cj-tech-master/excelts";
 import type { Entries } from "../../src/workbook/build";
 import { normalDeviate, randomNumbers } from "./random";
 
@@ -117,12 +116,4 @@ export function generatedAudits(): GeneratedAudit[] {
     };
     return { title, readings, across, along, width, length, entries };
   });
-}
-
-/** What stands in the cell behind a defined name. */
-export function figure(book: Workbook, name: string): unknown {
-  const [range] = book.definedNames.getRanges(name).ranges;
-  const [sheet, address] = range!.replaceAll("$", "").split("!");
-  const cell = book.getWorksheet(sheet!.replaceAll("'", ""))!.getCell(address!.split(":")[0]!);
-  return cell.formula ? (cell.result ?? "") : cell.value;
 }

@@ -4,6 +4,7 @@ import { firstCell } from "../../src/workbook/places";
 import type { SheetSpec } from "../../src/workbook/sheet-spec";
 import { formulaResults } from "./formula-results";
 import { converted } from "./libreoffice";
+import { plantedResults } from "./planted";
 
 /** An audit as LibreOffice calculated it. */
 export interface Calculated {
@@ -16,11 +17,10 @@ export interface Calculated {
   places: readonly string[];
 }
 
-function placeOfName(sheets: readonly SheetSpec[], name: string): string {
-  const spec = sheets.find((one) => namesOf(one).has(name));
-  if (!spec) throw new Error(`there is no cell named ${name}`);
-  return `${spec.name}!${firstCell(namesOf(spec).get(name)!)}`;
-}
+const placesOfNames = (sheets: readonly SheetSpec[]) =>
+  new Map(
+    sheets.flatMap((spec) => [...namesOf(spec)].map(([name, range]) => [name, `${spec.name}!${firstCell(range)}`])),
+  );
 
 function placeOfCheck(sheets: readonly SheetSpec[], sheet: string, label: string): string {
   const { cells } = sheets.find(({ name }) => name === sheet)!;
@@ -30,18 +30,24 @@ function placeOfCheck(sheets: readonly SheetSpec[], sheet: string, label: string
   return `${sheet}!${firstCell(said.at)}`;
 }
 
-/** Audits with these entries, or some of their sheets, calculated by LibreOffice in one run. */
+/** Audits with these entries, or some of their sheets, every cached value planted wrong, calculated by LibreOffice. */
 export async function calculated(
   all: readonly Entries[],
   sheets: readonly SheetSpec[] = AUDIT_SHEETS,
 ): Promise<Calculated[]> {
-  const files = await Promise.all(all.map((entries) => buildWorkbook(sheets, entries)));
-  const results = await Promise.all((await converted(files, "xlsx")).map(formulaResults));
-  return results.map((found) => {
+  const planted = plantedResults(sheets);
+  const names = placesOfNames(sheets);
+  const files = await Promise.all(all.map((entries) => buildWorkbook(sheets, entries, planted)));
+  return (await converted(files, "xlsx")).map((file) => {
+    const found = formulaResults(file);
     const at = (place: string) => found.get(place) ?? "";
     return {
       at,
-      named: (name) => at(placeOfName(sheets, name)),
+      named: (name) => {
+        const place = names.get(name);
+        if (place === undefined) throw new Error(`there is no cell named ${name}`);
+        return at(place);
+      },
       check: (sheet, label) => String(at(placeOfCheck(sheets, sheet, label))),
       places: [...found.keys()],
     };

@@ -25,7 +25,7 @@ export interface PlanBook {
 export async function calculatedPlans(all: readonly Entries[], sheets: readonly SheetSpec[]): Promise<PlanBook[]> {
   const planted = plantedResults(sheets);
   const files = await Promise.all(all.map((entries) => buildWorkbook(sheets, entries, planted)));
-  const results = await Promise.all((await converted(files, "xlsx")).map(formulaResults));
+  const results = (await converted(files, "xlsx")).map(formulaResults);
   return results.map((found) => ({
     cells: (name) => {
       const spec = sheets.find((one) => namesOf(one).has(name))!;

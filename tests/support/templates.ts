@@ -28,7 +28,7 @@ export async function calculatedBooks(all: readonly Template[]): Promise<Uint8Ar
   const calculated = await converted(files, "xlsx");
   const finished: Uint8Array[] = [];
   for (const [index, { sheets, entries }] of all.entries()) {
-    finished.push(await buildWorkbook(sheets, entries, await formulaResults(calculated[index]!)));
+    finished.push(await buildWorkbook(sheets, entries, formulaResults(calculated[index]!)));
   }
   return finished;
 }

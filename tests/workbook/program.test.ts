@@ -37,7 +37,7 @@ describe("Program and Start times, calculated by LibreOffice with wrong values p
   beforeAll(async () => {
     const planted = plantedResults(SHEETS);
     const files = await Promise.all(PLANS.map(({ entries }) => buildWorkbook(SHEETS, entries, planted)));
-    books = (await Promise.all((await converted(files, "xlsx")).map(formulaResults))) as typeof books;
+    books = (await converted(files, "xlsx")).map(formulaResults) as typeof books;
   });
 
   it("give the run times, pulses, minutes, litres and flows of core", () => {

@@ -69,8 +69,8 @@ describe("a share copy of a workbook with functions of the add-in", () => {
     expect(cellOf(copy, "Bed 7", "A1")?.given.get("s")).toBe(cellOf(original, "Bed 7", "A1")?.given.get("s"));
   });
 
-  it("gives the same in LibreOffice when all its cached values are wrong", async () => {
-    const results = await formulaResults(recalculated);
+  it("gives the same in LibreOffice when all its cached values are wrong", () => {
+    const results = formulaResults(recalculated);
     expect(["B2", "B3", "B4", "D1", "D2", "D3"].map((address) => results.get(`Bed 7!${address}`))).toEqual([
       1.5, 1.5, 90, 20, 30, 40,
     ]);

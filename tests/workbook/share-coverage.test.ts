@@ -68,7 +68,7 @@ describe("a Coverage sheet that was painted from other cells", () => {
     const entries = [EXAMPLE_ENTRIES, {}];
     const sheets = [inAudit, alone];
     const raw = await Promise.all(sheets.map((specs, i) => buildWorkbook(specs, entries[i]!)));
-    const results = await Promise.all((await converted(raw, "xlsx")).map(formulaResults));
+    const results = (await converted(raw, "xlsx")).map(formulaResults);
     copies = [];
     for (const [i, specs] of sheets.entries()) {
       copies.push(await shareCopy(await buildWorkbook(specs, entries[i]!, results[i]!), new Date(2026, 10, 25)));
