@@ -14,8 +14,9 @@ export interface Compiled {
   leaves: readonly Value[];
 }
 
+const unsure = new Unsure();
 const UNSURE: Evaluate = () => {
-  throw new Unsure();
+  throw unsure;
 };
 const shapes = new Map<string, Evaluate>();
 
@@ -53,11 +54,11 @@ function called(name: string, given: readonly Evaluate[]): Evaluate {
   if (name === "IF") return choice(given[0]!, given[1], given[2]);
   const native = NATIVE[name];
   if (!native) return UNSURE;
-  return (cells, leaves) => {
-    const values: Value[] = [];
-    for (const one of given) values.push(safe(one, cells, leaves));
-    return native(values, cells);
-  };
+  return (cells, leaves) =>
+    native(
+      given.map((one) => safe(one, cells, leaves)),
+      cells,
+    );
 }
 
 /** The shape of a formula, its leaves put behind those before it. */
