@@ -1,9 +1,10 @@
 import type { IRange } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/preset-sheets-core";
 import { ISheetDrawingService } from "@univerjs/preset-sheets-drawing";
-import { cells, typed } from "../hosts/desk-cells";
+import { cells, type SheetCells, sheetCells } from "../hosts/desk-cells";
 import type { DeskDrawing } from "../hosts/desk-drawing";
 import { bookOf, type Grid, type Sheet } from "../hosts/desk-grid";
+import { bookNames } from "../hosts/desk-names";
 import type { Cell, Input } from "../hosts/host";
 import type { BookName, Frozen, Look } from "../hosts/xlsx-book";
 import { lookOfStyle } from "./looks";
@@ -36,18 +37,16 @@ function spilledRange(grid: Grid, sheet: Sheet, row: number, column: number): IR
   return ranges[bookOf(grid).getId()]?.[sheet.getSheetId()]?.[row]?.[column] ?? undefined;
 }
 
-function cellState(grid: Grid, sheet: Sheet, row: number, column: number): CellState {
-  const range = sheet.getRange(row, column);
-  const input = typed(sheet, range)[0]![0]!;
-  const value = cells(grid, sheet, range)[0]![0]!;
+function cellState(grid: Grid, sheet: Sheet, all: SheetCells, row: number, column: number): CellState {
+  const input = all.input(row, column);
   const data = sheet.getSheet().getCellMatrix().getValue(row, column);
-  const own = data ? bookOf(grid).getWorkbook().getStyles().getStyleByCell(data) : undefined;
+  const own = data ? sheet.getWorkbook().getStyles().getStyleByCell(data) : undefined;
   const spread = typeof input === "string" && input.startsWith("=") && spilledRange(grid, sheet, row, column);
   return {
     row,
     column,
     input,
-    value,
+    value: all.value(row, column),
     look: lookOfStyle(own),
     ...(spread && { spill: cells(grid, sheet, sheet.getRange(spread)) }),
   };
@@ -63,11 +62,12 @@ function drawings(grid: Grid, sheet: Sheet): DeskDrawing[] {
 
 function sheetState(grid: Grid, sheet: Sheet): SheetState {
   const found = new Map<string, CellState>();
+  const all = sheetCells(grid, sheet);
   sheet
     .getSheet()
     .getCellMatrix()
     .forValue((row, column) => {
-      found.set(`${row} ${column}`, cellState(grid, sheet, row, column));
+      found.set(`${row} ${column}`, cellState(grid, sheet, all, row, column));
     });
   const { xSplit, ySplit } = sheet.getFreeze();
   const columns = sheet.getSheet().getConfig().columnData;
@@ -87,9 +87,6 @@ export function bookState(grid: Grid): BookState {
   const book = bookOf(grid);
   return {
     sheets: book.getSheets().map((sheet) => sheetState(grid, sheet)),
-    names: book
-      .getDefinedNames()
-      .filter((one) => one.isWorkbookScope())
-      .map((one) => ({ name: one.getName(), reference: one.getFormulaOrRefString() })),
+    names: bookNames(grid).map(({ name, formulaOrRefString: reference }) => ({ name, reference })),
   };
 }

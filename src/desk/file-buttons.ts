@@ -36,6 +36,7 @@ export function fileButtons(files: Files, { open, save, name }: Parts): void {
     chooser.value = "";
     void attempt(`Opening ${file.name}`, async () => {
       await files.load(new Uint8Array(await file.arrayBuffer()), file.name);
+      files.focus();
       return files.name;
     });
   });

@@ -1,4 +1,5 @@
 import type { IResources, IWorkbookData } from "@univerjs/core";
+import { ILayoutService } from "@univerjs/preset-sheets-core";
 import type { DeskFiles } from "../hosts/desk-files";
 import { bookOf, type Grid } from "../hosts/desk-grid";
 import { download } from "../hosts/download";
@@ -25,7 +26,7 @@ function joined(some: IResources = [], more: IResources = []): IResources {
   return [...names].map((name) => ({ name, data: JSON.stringify({ ...part(some, name), ...part(more, name) }) }));
 }
 
-async function read(bytes: Uint8Array): Promise<XlsxFile> {
+export async function readXlsx(bytes: Uint8Array): Promise<XlsxFile> {
   checkedZip(bytes);
   const { XlsxFile } = await import("../hosts/xlsx");
   return XlsxFile.open(bytes);
@@ -72,7 +73,11 @@ export class Files implements DeskFiles {
 
   /** Opens a file in place of the open workbook, whatever is in that. */
   async load(bytes: Uint8Array, name: string): Promise<void> {
-    const file = await read(bytes);
+    await this.take(await readXlsx(bytes), name);
+  }
+
+  /** The same of a file that was read. */
+  async take(file: XlsxFile, name: string): Promise<void> {
     const book = file.book();
     this.count += 1;
     this.cells.forget();
@@ -93,7 +98,7 @@ export class Files implements DeskFiles {
   }
 
   async insert(bytes: Uint8Array): Promise<void> {
-    const other = await read(bytes);
+    const other = await readXlsx(bytes);
     if (this.file) await this.write();
     const open = bookOf(this.grid);
     const active = open.getActiveSheet().getSheetId();
@@ -120,6 +125,11 @@ export class Files implements DeskFiles {
     };
     bookOf(this.grid).setActiveSheet(active);
     await this.calculated();
+  }
+
+  /** Gives the keys to the grid. */
+  focus(): void {
+    this.grid.injector.get(ILayoutService).focus();
   }
 
   deliver(file: Uint8Array, name: string): void {

@@ -22,8 +22,9 @@ import { startGrid } from "./grid";
 import { mendLists } from "./lists";
 import { Messages } from "./messages";
 import { functionsMetadata } from "./metadata";
-import { openFirst } from "./open-first";
+import { openFirst, readFirst } from "./open-first";
 import { partsByKey } from "./parts-by-key";
+import { mendPlainTexts } from "./plain-texts";
 import { ProtectedCells } from "./protected-cells";
 import { registerFunctions } from "./register";
 import { scriptAccess } from "./script-access";
@@ -46,12 +47,13 @@ function part(id: string): HTMLElement {
 }
 
 async function start(): Promise<void> {
-  const known = await functionsMetadata();
-  const grid = startGrid(part("grid"), exampleWorkbook());
+  const [known, first] = await Promise.all([functionsMetadata(), readFirst()]);
+  const grid = startGrid(part("grid"), "file" in first ? {} : exampleWorkbook());
   registerFunctions(grid.injector, known, blank());
   mendSort(grid.injector);
   mendComparison();
   mendValues();
+  mendPlainTexts();
   mendDependencies(grid.injector);
   mendEditing(grid.injector);
   mendFormulaCache();
@@ -64,7 +66,7 @@ async function start(): Promise<void> {
     part("file").textContent = name;
   });
   const host = freeHost(deskHost(grid, files), cells);
-  part("file").textContent = await openFirst(grid, files, host);
+  part("file").textContent = await openFirst(first, grid, files, host);
   await messages.follow(host, grid);
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
   fileButtons(files, { open: part("open"), save: part("save"), name: part("file") });

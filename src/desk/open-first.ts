@@ -1,38 +1,48 @@
 import { bookOf, type Grid } from "../hosts/desk-grid";
 import type { Host } from "../hosts/host";
+import type { XlsxFile } from "../hosts/xlsx";
 import { EXAMPLE_READINGS } from "./example";
-import type { Files } from "./files";
+import { type Files, readXlsx } from "./files";
 
 interface Example {
-  file: string;
+  name: string;
   /** The sheet that it opens on. */
   sheet: string;
 }
 
-const AUDIT: Example = { file: "example-audit.xlsx", sheet: "Results" };
-const NURSERY: Example = { file: "example-nursery.xlsx", sheet: "Program" };
+const AUDIT: Example = { name: "example-audit.xlsx", sheet: "Results" };
+const NURSERY: Example = { name: "example-nursery.xlsx", sheet: "Program" };
 
-async function openExample({ file, sheet }: Example, grid: Grid, files: Files): Promise<void> {
-  const answer = await fetch(file);
+/** What the desk opens with: an example's file, or the worked sheet of the functions, and what to say of that. */
+export type First = (Example & { file: XlsxFile }) | { said: string };
+
+async function fetched({ name }: Example): Promise<XlsxFile> {
+  const answer = await fetch(name);
   if (!answer.ok) throw new Error(`the page's address answered with status ${answer.status}`);
-  await files.load(new Uint8Array(await answer.arrayBuffer()), file);
-  bookOf(grid).setActiveSheet(bookOf(grid).getSheetByName(sheet) ?? bookOf(grid).getSheets()[0]!);
+  return readXlsx(new Uint8Array(await answer.arrayBuffer()));
 }
 
-/** Opens the example that the page's address asks for, the audit where it names none; answers what to say of it. */
-export async function openFirst(grid: Grid, files: Files, host: Host): Promise<string> {
-  let said = "";
+/** Reads the example that the page's address asks for, the audit where it names none. */
+export async function readFirst(): Promise<First> {
   const asked = new URLSearchParams(location.search).get("example");
-  if (asked !== "functions") {
-    const example = asked === "nursery" ? NURSERY : AUDIT;
-    try {
-      await openExample(example, grid, files);
-      return files.name;
-    } catch (problem) {
-      said = `${example.file} could not be opened: ${problem instanceof Error ? problem.message : String(problem)}`;
-    }
+  if (asked === "functions") return { said: "" };
+  const example = asked === "nursery" ? NURSERY : AUDIT;
+  try {
+    return { ...example, file: await fetched(example) };
+  } catch (problem) {
+    const reason = problem instanceof Error ? problem.message : String(problem);
+    return { said: `${example.name} could not be opened: ${reason}` };
+  }
+}
+
+/** Shows it calculated; answers what to say of it. */
+export async function openFirst(first: First, grid: Grid, files: Files, host: Host): Promise<string> {
+  if ("file" in first) {
+    await files.take(first.file, first.name);
+    bookOf(grid).setActiveSheet(bookOf(grid).getSheetByName(first.sheet) ?? bookOf(grid).getSheets()[0]!);
+    return files.name;
   }
   grid.api.getFormula().executeCalculation();
   await host.select(EXAMPLE_READINGS);
-  return said;
+  return first.said;
 }

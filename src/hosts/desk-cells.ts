@@ -24,32 +24,43 @@ function shown(content: Nullable<Content>): Cell {
   return message ? { error: value, message: String(message) } : { error: value };
 }
 
-/** Every cell's value, to the last digit. */
-export function cells(grid: Grid, sheet: Sheet, range: Range): Cell[][] {
-  const spilled = spills(grid, sheet);
-  const matrix = sheet.getSheet().getCellMatrix();
-  return places(range).map((line) =>
-    line.map(({ row, column }) => {
-      const own = shown(matrix.getValue(row, column));
-      return own ?? shown(spilled[row]?.[column]);
-    }),
-  );
+/** The cells of a sheet. */
+export interface SheetCells {
+  /** The value, to the last digit. */
+  value(row: number, column: number): Cell;
+  /** What was typed. */
+  input(row: number, column: number): Input;
 }
 
-/** What was typed into every cell. */
-export function typed(sheet: Sheet, range: Range): Input[][] {
+export function sheetCells(grid: Grid, sheet: Sheet): SheetCells {
+  const spilled = spills(grid, sheet);
   const matrix = sheet.getSheet().getCellMatrix();
-  const formulas = range.getFormulas();
-  return places(range).map((line, i) =>
-    line.map(({ row, column }, j) => {
-      const formula = formulas[i]?.[j];
+  const formulas = grid.injector.get(FormulaDataModel);
+  const [unit, key] = [bookOf(grid).getId(), sheet.getSheetId()];
+  return {
+    value: (row, column) => shown(matrix.getValue(row, column)) ?? shown(spilled[row]?.[column]),
+    input: (row, column) => {
+      const formula = formulas.getFormulaStringByCell(row, column, key, unit);
       if (formula) return formula;
       const value = shown(matrix.getValue(row, column));
       if (value !== null && typeof value === "object") return value.error;
       return value ?? "";
-    }),
+    },
+  };
+}
+
+function each<T>(range: Range, one: (row: number, column: number) => T): T[][] {
+  const { startRow, endRow, startColumn, endColumn } = range.getRange();
+  return Array.from({ length: endRow - startRow + 1 }, (_, i) =>
+    Array.from({ length: endColumn - startColumn + 1 }, (_, j) => one(startRow + i, startColumn + j)),
   );
 }
+
+/** Every cell's value. */
+export const cells = (grid: Grid, sheet: Sheet, range: Range): Cell[][] => each(range, sheetCells(grid, sheet).value);
+
+/** What was typed into every cell. */
+export const typed = (grid: Grid, sheet: Sheet, range: Range): Input[][] => each(range, sheetCells(grid, sheet).input);
 
 /** A cell as the grid stores it after somebody typed `input`. */
 export function entered(input: Input): ICellData {
@@ -61,11 +72,4 @@ export function entered(input: Input): ICellData {
   if (TYPED_NUMBER.test(input.trim())) return { ...empty, v: Number(input), t: NUMBER };
   if (/^(true|false)$/i.test(input)) return { ...empty, v: input.toLowerCase() === "true" ? 1 : 0, t: BOOLEAN };
   return { ...empty, v: input.replace(/^'/, ""), t: TEXT };
-}
-
-function places(range: Range): { row: number; column: number }[][] {
-  const { startRow, endRow, startColumn, endColumn } = range.getRange();
-  return Array.from({ length: endRow - startRow + 1 }, (_, i) =>
-    Array.from({ length: endColumn - startColumn + 1 }, (_, j) => ({ row: startRow + i, column: startColumn + j })),
-  );
 }

@@ -29,9 +29,12 @@ export function bookOf({ api }: Grid): Book {
 }
 
 export function sheetOf(grid: Grid, name: string): Sheet {
-  const sheet = bookOf(grid)
+  const book = bookOf(grid);
+  const found = book
+    .getWorkbook()
     .getSheets()
-    .find((one) => one.getSheetName().toLowerCase() === name.toLowerCase());
+    .find((one) => one.getName().toLowerCase() === name.toLowerCase());
+  const sheet = found && book.getSheetBySheetId(found.getSheetId());
   if (!sheet) throw new Error(`there is no sheet named "${name}"`);
   return sheet;
 }

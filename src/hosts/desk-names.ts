@@ -1,7 +1,10 @@
+import { IDefinedNamesService, type IDefinedNamesServiceParam } from "@univerjs/preset-sheets-core";
 import { plainAddress } from "./address";
 import { bookOf, type Grid } from "./desk-grid";
 import type { Area } from "./host";
 
+/** The scope of a name of the whole workbook. */
+export const WHOLE_BOOK = "AllDefaultWorkbook";
 const REFERENCE = /^=?(?:'((?:[^']|'')+)'|([^'!]+))!(\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?)$/i;
 
 /** A defined name of the whole workbook. */
@@ -18,14 +21,20 @@ function areaOf(reference: string): Area | null {
   return parts && { sheet: parts[1]?.replaceAll("''", "'") ?? parts[2]!, address: plainAddress(parts[3]!) };
 }
 
-export const definedNames = (grid: Grid): DeskName[] =>
-  bookOf(grid)
-    .getDefinedNames()
-    .filter((one) => one.isWorkbookScope())
-    .map((one) => {
-      const reference = one.getFormulaOrRefString();
-      return { name: one.getName(), area: areaOf(reference), lost: reference.includes("#REF!") };
-    });
+/** The defined names of the whole workbook as the grid keeps them. */
+export function bookNames(grid: Grid): IDefinedNamesServiceParam[] {
+  const all = grid.injector.get(IDefinedNamesService).getDefinedNameMap(bookOf(grid).getId()) ?? {};
+  return Object.values(all).filter(({ localSheetId }) => localSheetId === WHOLE_BOOK);
+}
 
-export const named = (grid: Grid, name: string): Area | null =>
-  definedNames(grid).find((one) => one.name.toLowerCase() === name.toLowerCase())?.area ?? null;
+export const definedNames = (grid: Grid): DeskName[] =>
+  bookNames(grid).map(({ name, formulaOrRefString: reference }) => ({
+    name,
+    area: areaOf(reference),
+    lost: reference.includes("#REF!"),
+  }));
+
+export function named(grid: Grid, name: string): Area | null {
+  const found = bookNames(grid).find((one) => one.name.toLowerCase() === name.toLowerCase());
+  return found ? areaOf(found.formulaOrRefString) : null;
+}

@@ -52,7 +52,7 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
       };
     },
     read: async (area) => cells(grid, sheetOf(grid, area.sheet), rangeOf(area)),
-    inputs: async (area) => typed(sheetOf(grid, area.sheet), rangeOf(area)),
+    inputs: async (area) => typed(grid, sheetOf(grid, area.sheet), rangeOf(area)),
     write: async (area, inputs) => {
       rangeOf(area).setValues(inputs.map((line) => line.map(entered)));
     },

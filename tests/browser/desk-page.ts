@@ -7,6 +7,8 @@ import type {} from "../../src/desk/script-access";
 import type { Cell, Input } from "../../src/hosts/host";
 import { productionBuild } from "./dist";
 
+const WORKED_SHEET = { sheet: "Example", address: "A1:Z60" };
+const WORKED_QUERY = "?example=functions";
 const FLAGS = [
   "--headless",
   "--no-sandbox",
@@ -33,7 +35,10 @@ function serve(folder: string): Promise<Server> {
       response.writeHead(404).end();
       return;
     }
-    response.writeHead(200, { "Content-Type": TYPES[extname(file)] ?? "application/octet-stream" });
+    response.writeHead(200, {
+      "Content-Type": TYPES[extname(file)] ?? "application/octet-stream",
+      "Cache-Control": "max-age=3600",
+    });
     createReadStream(file).pipe(response);
   });
   return new Promise((ready) => server.listen(0, "127.0.0.1", () => ready(server)));
@@ -56,6 +61,8 @@ export interface Desks {
    * of its own scripts.
    */
   open(query?: string, first?: () => void): Promise<Desk>;
+  /** The open page where it was opened by the same query, with the worked sheet as it came; else opens it. */
+  restored(query?: string): Promise<Desk>;
   close(): Promise<void>;
 }
 
@@ -68,11 +75,13 @@ export async function desks(): Promise<Desks> {
   });
   const { port } = server.address() as AddressInfo;
 
+  /** One for all pages, so that they share what was fetched and compiled. */
+  const context = await browser.newContext({ viewport: { width: 1600, height: 900 } });
   let before: Page | undefined;
 
-  async function open(query = "?example=functions", first?: () => void): Promise<Desk> {
+  async function open(query = WORKED_QUERY, first?: () => void): Promise<Desk> {
     await before?.close();
-    const page = await browser.newPage({ viewport: { width: 1600, height: 900 } });
+    const page = await context.newPage();
     before = page;
     if (first) await page.addInitScript(first);
     const complaints: string[] = [];
@@ -106,9 +115,23 @@ export async function desks(): Promise<Desks> {
     };
   }
 
+  let shared: { query: string; desk: Desk; came: Input[][] } | undefined;
+
+  async function restored(query = WORKED_QUERY): Promise<Desk> {
+    if (shared?.query === query && shared.desk.page === before) {
+      await shared.desk.write(WORKED_SHEET.address, shared.came);
+    } else {
+      const desk = await open(query);
+      const came = await desk.page.evaluate((area) => window.desk.host.inputs(area), WORKED_SHEET);
+      shared = { query, desk, came };
+    }
+    await shared.desk.page.evaluate(() => window.desk.settled());
+    return shared.desk;
+  }
+
   async function close(): Promise<void> {
     await browser.close();
     server.close();
   }
-  return { open, close };
+  return { open, restored, close };
 }

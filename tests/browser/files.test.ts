@@ -10,14 +10,17 @@ beforeAll(async () => {
 });
 afterAll(() => all?.close());
 
-async function opened(bytes: Uint8Array): Promise<Desk> {
-  const desk = await all.open();
+let count = 0;
+
+/** Opens a file at the desk, in a page that nothing was left unsaved in. */
+async function opened(desk: Desk, bytes: Uint8Array): Promise<Desk> {
+  const name = `bed ${++count}.xlsx`;
   const [chooser] = await Promise.all([
     desk.page.waitForEvent("filechooser"),
     desk.page.getByRole("button", { name: "Open .xlsx" }).click(),
   ]);
-  await chooser.setFiles({ name: "bed 7.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
-  await desk.page.getByText("bed 7.xlsx", { exact: true }).waitFor();
+  await chooser.setFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
+  await desk.page.getByText(name, { exact: true }).waitFor();
   return desk;
 }
 
@@ -37,7 +40,7 @@ async function load(bytes: Uint8Array): Promise<Workbook> {
 
 describe("files at the desk", () => {
   test("a file opens with its functions calculated, in either form that files hold", async () => {
-    const desk = await opened(await sampleFile());
+    const desk = await opened(await all.open(), await sampleFile());
     expect(await desk.read("A1:B4", "Bed 7")).toEqual([
       ["Caught [mL]", "Driest can"],
       [20, 1.5], // (20 + 30 + 40) / 3 / 20
@@ -52,9 +55,18 @@ describe("files at the desk", () => {
     expect(desk.complaints).toEqual([]);
   });
 
+  test("what is typed after a file was opened goes into its cells", async () => {
+    const desk = await opened(await all.open(), await sampleFile());
+    await expect.poll(() => desk.page.evaluate(() => document.activeElement?.closest("#grid") !== null)).toBe(true);
+    await desk.page.evaluate(() => window.desk.host.select({ sheet: "Bed 7", address: "F9" }));
+    await desk.page.keyboard.type("12");
+    await desk.page.keyboard.press("Enter");
+    expect(await desk.read("F9", "Bed 7")).toEqual([[12]]);
+  });
+
   test("saving changes what was changed and keeps all that the desk does not show", async () => {
     const before = await sampleFile();
-    const desk = await opened(before);
+    const desk = await opened(await all.open(), before);
     await desk.write("A2:A5", [[10], [30], [40], [40]], "Bed 7");
     await desk.write("F1", "=CANFALL.SC.CAN(A2:A5)", "Bed 7");
     const after = await saved(desk);
@@ -76,7 +88,7 @@ describe("files at the desk", () => {
     const desk = await all.open();
     const values = await desk.read("A1:L26");
     const file = await saved(desk);
-    const again = await opened(file);
+    const again = await opened(desk, file);
     expect(await again.read("A1:L26")).toEqual(values);
     expect(await again.page.evaluate(() => window.desk.host.named("Cans_Readings"))).toEqual({
       sheet: "Example",
@@ -88,7 +100,7 @@ describe("files at the desk", () => {
   });
 
   test("a file that is no workbook is refused in words and the open one stays", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     const [chooser] = await Promise.all([
       desk.page.waitForEvent("filechooser"),
       desk.page.getByRole("button", { name: "Open .xlsx" }).click(),
@@ -99,7 +111,7 @@ describe("files at the desk", () => {
   });
 
   test("opening another file over unsaved changes asks first", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     const asked: string[] = [];
     desk.page.on("dialog", async (dialog) => {
       asked.push(dialog.message());
@@ -112,7 +124,7 @@ describe("files at the desk", () => {
   });
 
   test("F6 goes from the grid to the pane, to the file buttons and back", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     await desk.page.mouse.click(400, 500);
     const parts: (string | undefined)[] = [];
     for (let i = 0; i < 3; i++) {

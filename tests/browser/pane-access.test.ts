@@ -7,6 +7,7 @@ let desk: Desk;
 beforeAll(async () => {
   all = await desks();
   desk = await all.open("");
+  await desk.page.addStyleTag({ content: NO_FADING });
   await desk.page.evaluate(axe.source);
 });
 afterAll(() => all?.close());
@@ -23,15 +24,15 @@ const READY = {
   Functions: "Enter add-in functions again",
 };
 const STEPS = Object.keys(READY) as (keyof typeof READY)[];
-/** For colours that fade from disabled to enabled. */
-const FADE_MS = 500;
+/** So that no colour is met on its way from disabled to enabled. */
+const NO_FADING = "*, ::before, ::after { transition: none !important }";
 
 /** Opens a step and waits until it is all there. */
 async function open(step: keyof typeof READY): Promise<void> {
   const pane = desk.page.locator("#pane");
   await pane.getByRole("tab", { name: step }).click();
   await pane.getByText(READY[step]).filter({ visible: true }).first().waitFor();
-  await desk.page.waitForTimeout(FADE_MS);
+  await desk.page.evaluate(() => new Promise<void>((idle) => requestIdleCallback(() => idle())));
 }
 
 const EXCLUDED = [

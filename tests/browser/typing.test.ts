@@ -21,7 +21,7 @@ async function type(desk: Desk, formula: string, cell: keyof typeof CELLS = "G13
 
 describe("typing at the desk", () => {
   test("a function typed in lower case over the cans gives mean over driest", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     const cans = (await desk.read("B2:B26")).flat() as number[];
     await type(desk, "=canfall.sc.can(b2:b26)");
     const mean = cans.reduce((sum, can) => sum + can, 0) / cans.length;
@@ -30,7 +30,7 @@ describe("typing at the desk", () => {
   });
 
   test("a typed function that answers with a table fills the cells below and beside it", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     await desk.write("A30:A32", [[20], [25], [30]]);
     await type(desk, "=canfall.depth.caught(a30:a32,100)");
     const mouthArea = Math.PI * 50 ** 2; // mm2
@@ -41,7 +41,7 @@ describe("typing at the desk", () => {
   });
 
   test("the summary typed over the cans spills its table", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     const cans = (await desk.read("B2:B26")).flat() as number[];
     await type(desk, "=canfall.summary(b2:b26,15,100)", "M13");
     const mean = cans.reduce((sum, can) => sum + can, 0) / cans.length;
@@ -65,7 +65,7 @@ describe("typing at the desk", () => {
   });
 
   test("an error carries the message of the function, under the grid too", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     await desk.write("B4", "12 ml");
     await type(desk, "=canfall.sc.can(b2:b26)");
     const message = 'readings must be numbers, got "12 ml" in row 3, column 1';
@@ -75,7 +75,7 @@ describe("typing at the desk", () => {
   });
 
   test("nothing is fetched from anywhere but the page's own address", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     expect(desk.requests.length).toBeGreaterThan(2);
     const home = new URL(desk.page.url()).origin;
     expect(
@@ -85,7 +85,7 @@ describe("typing at the desk", () => {
   });
 
   test("the list of functions says what each one is while its name is typed", async () => {
-    const desk = await all.open();
+    const desk = await all.restored();
     await desk.page.mouse.click(CELLS.G13.x, CELLS.G13.y);
     await desk.page.keyboard.type("=canfall.du");
     await desk.page.getByText("CANFALL.DU.QUARTER").first().waitFor();
