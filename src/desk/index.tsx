@@ -12,6 +12,7 @@ import type { Blank } from "./arguments";
 import { mendChecks } from "./checks";
 import { mendComparison } from "./comparison";
 import { mendDependencies } from "./dependencies";
+import { mendDrawing } from "./drawing";
 import { mendEditing } from "./editing";
 import { exampleWorkbook } from "./example";
 import { fileButtons } from "./file-buttons";
@@ -55,6 +56,7 @@ async function start(): Promise<void> {
   mendValues();
   mendPlainTexts();
   mendDependencies(grid.injector);
+  mendDrawing();
   mendEditing(grid.injector);
   mendFormulaCache();
   mendChecks(grid.injector);
