@@ -1,7 +1,7 @@
 import * as formulajs from "@formulajs/formulajs";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { annuity } from "../../src/core/cost/annuity";
+import fc from "../support/properties";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

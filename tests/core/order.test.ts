@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { kthSmallest, lowestMean } from "../../src/core/order";
+import fc from "../support/properties";
 
 /** Fewer and more than those that are split without digits. */
 const SIZES = [5000, 20_000];

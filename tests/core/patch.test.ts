@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Grid } from "../../src/core/grid";
 import { patchSchedulingCoefficient } from "../../src/core/uniformity/patch";
+import fc from "../support/properties";
 
 function grid(rows: number[][]): Grid {
   return { rows: rows.length, columns: rows[0]!.length, values: Float64Array.from(rows.flat()) };

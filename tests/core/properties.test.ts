@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { caughtDepth } from "../../src/core/application/depth";
 import { caughtRate } from "../../src/core/application/rate";
@@ -15,6 +14,7 @@ import {
   schedulingCoefficient,
   shareSchedulingCoefficient,
 } from "../../src/core/uniformity/scheduling-coefficient";
+import fc from "../support/properties";
 
 const CLOSE = 1e-9;
 const catches = fc.double({ min: 0.01, max: 1000, noNaN: true });

@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { distributionUniformity, quarterCount } from "../../src/core/uniformity/distribution";
+import fc from "../support/properties";
 
 describe("the low quarter", () => {
   it.each([

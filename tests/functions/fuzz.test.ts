@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import { cell, fakeCustomFunctions } from "../support/custom-functions";
+import fc from "../support/properties";
 import { BED, CALLS, type Call, COLUMN } from "./calls";
 
 const RUNS = 2000;

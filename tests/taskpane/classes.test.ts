@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { catchClasses } from "../../src/taskpane/classes";
+import fc from "../support/properties";
 
 const reading = fc.oneof(fc.constant(0), fc.double({ min: 1e-100, max: 1e9, noNaN: true }));
 

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import { InputError } from "../../src/core/errors";
@@ -7,6 +6,7 @@ import { checkCopy } from "../../src/workbook/share/check-copy";
 import { shareCopy } from "../../src/workbook/share/share-copy";
 import { BLOCK } from "../../src/workbook/sheets/block";
 import { CANS } from "../../src/workbook/sheets/cans";
+import fc from "../support/properties";
 
 const NOW = new Date(2026, 10, 25);
 const RUNS = 300;

@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { correctedRunTime, leachingFraction } from "../../../src/core/application/leaching";
 import { drainedShare, grossDepth, leachingMultiplier } from "../../../src/core/application/leaching-depth";
+import fc from "../../support/properties";
 
 const share = fc.double({ min: 0, max: 0.9, noNaN: true });
 const above = fc.double({ min: 1, max: 5, noNaN: true });

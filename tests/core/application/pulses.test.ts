@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { pulses } from "../../../src/core/application/pulses";
+import fc from "../../support/properties";
 
 const quantity = fc.double({ min: 0.5, max: 300, noNaN: true });
 

@@ -1,8 +1,8 @@
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { blockTariffCost, type PriceStep } from "../../../src/core/cost/block-tariff";
 import { powerCost, pumpingEnergy } from "../../../src/core/cost/energy";
 import { type HourlyPrice, hourlyPowerCost } from "../../../src/core/cost/hourly-tariff";
+import fc from "../../support/properties";
 
 const STEPS: PriceStep[] = [{ upTo: 200, price: 2 }, { upTo: 500, price: 3 }, { price: 5 }];
 const DAY: HourlyPrice = { name: "peak", start: 420, end: 1320, price: 0.4 };

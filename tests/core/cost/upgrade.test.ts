@@ -1,5 +1,4 @@
 import * as excel from "@formulajs/formulajs";
-import fc from "fast-check";
 import { expect, it } from "vitest";
 import { annuity } from "../../../src/core/cost/annuity";
 import {
@@ -10,6 +9,7 @@ import {
   type Upgrade,
   upgradeCost,
 } from "../../../src/core/cost/upgrade";
+import fc from "../../support/properties";
 
 const UPGRADE: Upgrade = { parts: 4200, labour: 1800, grant: 1500, life: 12, discountRate: 0.07 };
 const money = fc.integer({ min: 0, max: 100_000 });

@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { sampleStandardDeviation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { type MonthGiven, monthlyDemand } from "../../../src/core/demand/monthly-demand";
 import { lessRain, weatherUse } from "../../../src/core/demand/weather-use";
 import { potUse, weighedUse } from "../../../src/core/demand/weighings";
+import fc from "../../support/properties";
 
 describe("potUse", () => {
   it("has the standard error of a statistics package", () => {

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dayOfYear } from "../../../src/core/demand/day-of-year";
 import { extraterrestrialRadiation } from "../../../src/core/demand/extraterrestrial-radiation";
@@ -6,6 +5,7 @@ import { hargreaves } from "../../../src/core/demand/hargreaves";
 import { penman } from "../../../src/core/demand/penman-monteith";
 import { potDepth } from "../../../src/core/demand/pot-depth";
 import { daylight, radians } from "../../../src/core/demand/sun";
+import fc from "../../support/properties";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const day = fc.integer({ min: 1, max: 366 });

@@ -1,8 +1,8 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { canPlaces } from "../../../src/core/layout/can-places";
 import { type CanBed, canPlan } from "../../../src/core/layout/can-plan";
 import { meetsHeads } from "../../../src/core/layout/can-spacing";
+import fc from "../../support/properties";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const headSpacing = fc.oneof(fc.constant(null), between(1, 15));

@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { coverage, type Plan } from "../../../src/core/layout/coverage";
 import { judgement } from "../../../src/core/layout/judgement";
 import { overlap } from "../../../src/core/layout/overlap";
 import { measuredProfile, namedProfile } from "../../../src/core/layout/profile";
+import fc from "../../support/properties";
 import { doubleLoop } from "./double-loop";
 import { anyPlan, planOf } from "./plans";
 

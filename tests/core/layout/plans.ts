@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import type { Plan } from "../../../src/core/layout/coverage";
 import type { Arcs, Arrangement } from "../../../src/core/layout/heads";
 import { measuredProfile, namedProfile, type Profile } from "../../../src/core/layout/profile";
+import fc from "../../support/properties";
 
 /** A bed of 12 x 30 m with heads of 400 L/h and 4 m throw every 4 m on its border, cut into 0.25 m. */
 export function planOf(changes: Partial<Plan> = {}): Plan {

@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { beforeAll, expect, it } from "vitest";
 import { layoutCompare, layoutCoverage } from "../../../src/functions/layout";
 import { cell, fakeCustomFunctions } from "../../support/custom-functions";
+import fc from "../../support/properties";
 
 const odd = fc.oneof(
   fc.constantFrom<unknown>(null, "", 0, -1, Number.NaN, Number.POSITIVE_INFINITY, 1e-9, 1e9, 5e-324, "4", true, [[]]),

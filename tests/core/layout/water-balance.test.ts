@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, it } from "vitest";
 import { coverage } from "../../../src/core/layout/coverage";
 import { namedProfile, type ShapeName } from "../../../src/core/layout/profile";
+import fc from "../../support/properties";
 import { planOf } from "./plans";
 
 const STANDS = [

@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { RATE_CLASSES, rateClass } from "../../../src/core/pattern/rate-classes";
+import fc from "../../support/properties";
 
 describe("classes of a coverage map", () => {
   it("follow one on another from nothing upwards", () => {

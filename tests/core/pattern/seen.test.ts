@@ -1,8 +1,8 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { canField, canFieldOfList } from "../../../src/core/pattern/can-field";
 import { likelyCauses } from "../../../src/core/pattern/causes";
 import { seen } from "../../../src/core/pattern/seen";
+import fc from "../../support/properties";
 
 /** A bed 3 m apart across and 5 m apart along: 1 is a dry can, 9 a wet one, x one that was not read. */
 function bed(...lines: string[]) {

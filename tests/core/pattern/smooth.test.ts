@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { canField } from "../../../src/core/pattern/can-field";
 import { rateBetween } from "../../../src/core/pattern/smooth";
+import fc from "../../support/properties";
 
 const places = fc
   .uniqueArray(fc.integer({ min: 0, max: 60 }), { minLength: 2, maxLength: 6 })

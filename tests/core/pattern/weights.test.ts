@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { strips } from "../../../src/core/pattern/strips";
 import { areaWeights, weightedChristiansen, weightedLowQuarter, weightedMean } from "../../../src/core/pattern/weights";
 import { christiansen } from "../../../src/core/uniformity/christiansen";
 import { distributionUniformity } from "../../../src/core/uniformity/distribution";
+import fc from "../../support/properties";
 
 const reading = fc.double({ min: 0.01, max: 100, noNaN: true });
 const area = fc.double({ min: 0.01, max: 10, noNaN: true });

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Board } from "../../../src/core/program/board";
 import { heaviestClique } from "../../../src/core/program/clique";
@@ -10,6 +9,7 @@ import { randomBelow } from "../../../src/core/program/random";
 import { minuteAfter, openMinutes, spans } from "../../../src/core/program/spans";
 import { Supply } from "../../../src/core/program/supply";
 import { taskOf } from "../../../src/core/program/task";
+import fc from "../../support/properties";
 import { smallProgram, valve } from "./small";
 
 describe("dualFeasible", () => {
