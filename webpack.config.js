@@ -77,7 +77,7 @@ function shared(name, production) {
           },
         },
         { test: /\.css$/, use: ["style-loader", "css-loader"] },
-        { test: /@univerjs\/[^/]+\/lib\/es\/\w+\.js$/, loader: resolve(__dirname, "fields-loader.js") },
+        { test: /@univerjs\/[^/]+\/lib\/es\/\w+\.js$/, loader: resolve(__dirname, "src/desk/fields-loader.js") },
       ],
     },
     optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })] },
