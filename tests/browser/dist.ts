@@ -8,7 +8,7 @@ const DIST = join(ROOT, "dist");
 const LAST = join(DIST, "desk/index.html");
 const LOCK = join(ROOT, ".cache/building");
 const LOCK_LIMIT_MS = 240_000;
-const SOURCES = ["src", "webpack.config.js", "fields-loader.js", "manifest.xml", "package-lock.json"];
+const SOURCES = ["src", "webpack.config.js", "manifest.xml", "package-lock.json"];
 
 function newest(path: string): number {
   const entry = statSync(path);
