@@ -5,6 +5,7 @@ import "../functions/water";
 import "../functions/summary";
 import "../functions/demand";
 import "../functions/layout";
+import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk";
 import { Pane } from "../taskpane/pane";
@@ -73,6 +74,7 @@ async function start(): Promise<void> {
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
   fileButtons(files, { open: part("open"), save: part("save"), name: part("file") });
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
+  await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   window.desk = scriptAccess(host);
 }
 

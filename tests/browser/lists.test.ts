@@ -15,7 +15,7 @@ const list = () => desk.page.locator('[data-u-comp="sheets-dropdown-list"]');
 const selected = () => desk.page.evaluate(() => window.desk.host.selection());
 
 /** The arrow of B27 in a window of 1600 by 900. */
-const ARROW = { x: 248, y: 634 };
+const ARROW = { x: 248, y: 651 };
 
 async function openList(): Promise<void> {
   await startAt(desk, "Program", "B32");
