@@ -1,15 +1,19 @@
 import { useId } from "react";
 import type { CheckedFile, CopyReport, Figure, Stated } from "../workbook/share/copy-report";
-import { figure } from "./figure";
 import { useRevealed } from "./use-revealed";
 
-function inWords(value: Stated, unit: string): string {
+/** Of figures that agree; more are shown of those that do not, since they may differ only far behind. */
+const DIGITS = 6;
+const DIGITS_APART = 12;
+
+function inWords(value: Stated, unit: string, digits: number): string {
   if (value === null || value === "") return "blank";
-  if (typeof value === "number") return `${Number.isInteger(value) ? value : figure(value)} ${unit}`.trim();
+  if (typeof value === "number") return `${Number(value.toPrecision(digits))} ${unit}`.trim();
   return typeof value === "boolean" ? String(value).toUpperCase() : value;
 }
 
 function Row({ one: { label, name, place, unit, stated, recomputed, agrees } }: { one: Figure }) {
+  const digits = agrees ? DIGITS : DIGITS_APART;
   return (
     <tr>
       <th scope="row">
@@ -18,11 +22,11 @@ function Row({ one: { label, name, place, unit, stated, recomputed, agrees } }: 
       </th>
       <td>
         <span className="detail">stated</span>
-        {inWords(stated, unit)}
+        {inWords(stated, unit, digits)}
       </td>
       <td>
         <span className="detail">recomputed</span>
-        {inWords(recomputed, unit)}
+        {inWords(recomputed, unit, digits)}
       </td>
       <td>
         <span aria-hidden="true">{agrees ? "✓ " : "✗ "}</span>

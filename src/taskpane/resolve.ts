@@ -2,6 +2,7 @@ import { InputError } from "../core/errors";
 import type { Area, Cell, Host } from "../hosts/host";
 import { boxOf, parseArea, reference } from "./address";
 import type { Entry } from "./entries";
+import { insteadOfPercent } from "./typed-number";
 import { words } from "./words";
 
 /** A setting after reading: its value, the cell that it came from, or what is wrong with it; none of them when blank. */
@@ -62,7 +63,8 @@ export async function resolve<T>(
   try {
     if (NUMBER.test(text)) return { value: check(Number(text)) };
     const area = await areaOf(host, entry);
-    if (!area) throw new InputError(parameter, "be a number or a cell such as Example!F2", text);
+    if (!area)
+      throw new InputError(parameter, `be a number${insteadOfPercent(text)} or a cell such as Example!F2`, text);
     const { rows, columns } = boxOf(area);
     if (rows * columns > 1) return { problem: `${parameter} must be one cell, got ${reference(area)}` };
     return await fromCell(host, area, entry, check);

@@ -16,7 +16,7 @@ interface Props {
 function hintOf(setting: Setting<number | "mm"> | undefined, unit: string, blank: string): string {
   if (setting?.area && setting.value === undefined) return `${reference(setting.area)} is not filled in yet`;
   if (setting?.value === undefined) return blank;
-  if (!setting.area) return "";
+  if (!setting.area) return "Counts in this pane only; the address of a cell links it to the workbook";
   const value = setting.value === "mm" ? "readings in mm already" : `${figure(setting.value)} ${unit}`.trim();
   return `${value}, from ${reference(setting.area)}`;
 }

@@ -4,11 +4,16 @@ import { InputError } from "../core/errors";
 const DECIMAL_COMMA = /^(-?\d*),(\d{1,2})$/;
 const NUMBER = /^-?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
 
+/** What to type in place of a percentage; "" for any other text. */
+export const insteadOfPercent = (text: string): string =>
+  text.trim().endsWith("%") ? " without %, such as 0.9 for 90 %" : "";
+
 /** A typed number; anything else is an error that names the quantity, and its place where there are several. */
 export function numberOf(name: string, text: string, place?: string): number {
   const plain = text.trim().replace(DECIMAL_COMMA, "$1.$2");
   if (NUMBER.test(plain) && Number.isFinite(Number(plain))) return Number(plain);
-  throw new InputError(name, place ? "be numbers" : "be a number", text, place ? { place } : {});
+  const rule = `${place ? "be numbers" : "be a number"}${insteadOfPercent(text)}`;
+  throw new InputError(name, rule, text, place ? { place } : {});
 }
 
 /** Reads a typed number by a rule of core. */

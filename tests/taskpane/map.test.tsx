@@ -66,17 +66,19 @@ describe("the map", () => {
     await page.shows("Likely: wind during the test");
   });
 
-  it("says why ground is white where a can was not read, and only there", async () => {
+  it("says why ground is hatched where a can was not read, and only there", async () => {
     const host = await open("A1:C3");
     await page.type("Cans from", "grid");
     await page.type("Cans apart across the width", "2");
     await page.type("Cans apart along the length", "3");
     await page.shows("3 of 8 cans get under three quarters of the mean");
-    const caption = "×: not read. No rate is known round it, so that ground stays white.";
+    const caption = "×: not read. No rate is known round it, so that ground is hatched.";
     expect(page.text("svg tspan")).toEqual([caption]);
+    expect(page.place.querySelectorAll("svg pattern")).toHaveLength(1);
     await host.type({ sheet: "Bed", address: "C2" }, [[10]]);
     await page.shows("3 of 9 cans get under three quarters of the mean");
     expect(page.text("svg tspan")).toEqual([]);
+    expect(page.place.querySelectorAll("svg pattern")).toHaveLength(0);
     await host.type({ sheet: "Bed", address: "A1:A3" }, [[4], ["x"], [9]]);
     await host.select({ sheet: "Bed", address: "A1:A3" });
     await page.shows("2 cans");

@@ -28,6 +28,7 @@ describe("a test setting", () => {
     ["0", "minutes must be more than 0 min, got 0"],
     ["-3", "minutes must be more than 0 min, got -3"],
     ["30 min", 'minutes must be a number or a cell such as Example!F2, got "30 min"'],
+    ["90%", 'minutes must be a number without %, such as 0.9 for 90 % or a cell such as Example!F2, got "90%"'],
     ["F4", 'minutes must be more than 0 min, got "half an hour" in Example!F4'],
     ["F5", "Example!F5 shows #NAME?"],
     ["F9", "minutes must be more than 0 min, got a blank cell in Example!F9"],

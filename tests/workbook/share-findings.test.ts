@@ -89,6 +89,9 @@ describe("the findings of a check", () => {
     const painted = await checkBook(withValues(copy, { [checkPlace("Wind")]: "calm" }), AUDIT_SHEETS);
     expect(painted.findings).toHaveLength(1);
     expect(painted.follows).toEqual([]);
+    expect(painted.sentence).toMatch(
+      /^All \d+ figures follow from the readings as they stand, but there is 1 finding of what was changed/,
+    );
   });
 
   it("leave each figure with the cell in which it stands", async () => {

@@ -4,6 +4,7 @@ import { mean } from "../../core/readings";
 import { figure } from "../figure";
 import { Bands } from "./bands";
 import { canBands, readGround } from "./can-bands";
+import { Hatching } from "./hatching";
 import { HeadMarks } from "./head-marks";
 import { LEGEND_HEIGHT, Legend } from "./legend";
 import { Axes, INK, PAPER, Picture, type Plot, plotOf } from "./plot";
@@ -108,6 +109,7 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
       words={`${facts.title}. ${facts.sentence}`}
       height={plot.height + LEGEND_HEIGHT}
     >
+      {holed && <Hatching {...{ across, along, plot, id }} />}
       <Bands bands={canBands(field, m)} plot={plot} ground={coloured} marks={marks} id={id} />
       <rect
         x={plot.x(ground.left)}
@@ -125,7 +127,7 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
         Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads." : ""}
         {rates.length < marks.length && (
           <tspan x="40" dy="14">
-            ×: not read.{holed && " No rate is known round it, so that ground stays white."}
+            ×: not read.{holed && " No rate is known round it, so that ground is hatched."}
           </tspan>
         )}
       </Legend>

@@ -72,8 +72,12 @@ function sentenceOf(figures: readonly Figure[], findings: number, follows: numbe
   if (wrong === 0 && findings === 0) {
     return `All ${figures.length} figures agree with what was recomputed from the readings, to one part in 1,000,000,000. ${MEANING}`;
   }
+  const more = follows > 0 ? `, from which ${follows} more ${follows === 1 ? "follows" : "follow"}` : "";
   const said = findings === 1 ? "1 finding" : `${findings} findings`;
-  return `${wrong} of ${figures.length} figures do not agree with what was recomputed from the readings; ${said} beside them${follows > 0 ? `, from which ${follows} more ${follows === 1 ? "follows" : "follow"}` : ""}. Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
+  if (wrong === 0) {
+    return `All ${figures.length} figures follow from the readings as they stand, but there ${findings === 1 ? "is" : "are"} ${said} of what was changed or is not as it should be${more}. ${MEANING}`;
+  }
+  return `${wrong} of ${figures.length} figures ${wrong === 1 ? "does" : "do"} not agree with what was recomputed from the readings; ${said} beside them${more}. Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
 }
 
 function limited(findings: string[]): string[] {
