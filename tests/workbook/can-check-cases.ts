@@ -86,6 +86,40 @@ export const CAN_CASES: readonly Case[] = [
     ],
   },
   {
+    title: "one can with next to nothing among full ones",
+    // a fifth of the middle one: 20 / 5 = 4 mL
+    typed: { Cans_Readings: withReading(0.31) },
+    said: [
+      ["Cans", "A very wet can", "ok"],
+      [
+        "Cans",
+        "A very dry can",
+        "Can J8 holds 0.31 mL, under 1/5 of the middle one, and may set the run time: look at that can, its head and what was typed.",
+      ],
+    ],
+  },
+  {
+    title: "a dry can and one not read beside one with a little",
+    typed: { Cans_Readings: [["x", 0, 3.9, 3.9, 20], ...grid(4, 5, 20)] },
+    said: [
+      [
+        "Cans",
+        "A very dry can",
+        "Can I6 holds 3.9 mL, under 1/5 of the middle one, and may set the run time: look at that can, its head and what was typed.",
+      ],
+    ],
+  },
+  {
+    title: "a dry can, and one with just a fifth of the middle one",
+    typed: { Cans_Readings: [[0, 4, 20, 20, 20], ...grid(4, 5, 20)] },
+    said: [["Cans", "A very dry can", "ok"]],
+  },
+  {
+    title: "cans of which most are dry",
+    typed: { Cans_Readings: [[1, 2, 20, 20, 20], ...grid(4, 5, 0)] },
+    said: [["Cans", "A very dry can", "ok"]],
+  },
+  {
     title: "a reading with its unit",
     typed: { Cans_Readings: withReading("12 mL") },
     said: [["Cans", "Readings", "1 reading is neither a number from 0 up nor x, first in J8 (text): type again."]],

@@ -29,6 +29,7 @@ const CANS = [
   "Cans against heads",
   "Clock",
   "A very wet can",
+  "A very dry can",
 ];
 const HEADS = [
   "Pressure",

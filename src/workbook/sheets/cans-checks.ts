@@ -1,11 +1,15 @@
 import { cases } from "../cases";
 import type { DataCheck } from "../check-lines";
 import { CANS_GRID } from "./cans-grid";
+import { addressOf, LEAST_CATCH } from "./cans-problems";
 
 const R = "Cans_Readings";
 const { countsAcross, countsAlong } = CANS_GRID;
 const NO_CANS = ["Cans_Counted=0", '""'] as const;
 const EDGE = 0.6;
+/** Times apart from the middle can: common practice, no source. */
+const VERY_WET = 3;
+const VERY_DRY = 5;
 
 /** A check that is silent without cans and says "ok" where nothing is to be done. */
 const check = (label: string, ...pairs: readonly (readonly [string, string])[]): DataCheck => ({
@@ -114,7 +118,11 @@ export const CAN_CHECKS: readonly DataCheck[] = [
     ],
   ),
   check("A very wet can", [
-    `IF(Readings_Problem="",MAX(${R})>3*MEDIAN(${R}),FALSE)`,
-    `"One can holds "&MAX(${R})&" mL, over 3 times the middle one: a leak, or a typing error?"`,
+    `IF(Readings_Problem="",MAX(${R})>${VERY_WET}*MEDIAN(${R}),FALSE)`,
+    `"One can holds "&MAX(${R})&" mL, over ${VERY_WET} times the middle one: a leak, or a typing error?"`,
+  ]),
+  check("A very dry can", [
+    `IF(Readings_Problem="",IF(MEDIAN(${R})>0,${VERY_DRY}*${LEAST_CATCH}<MEDIAN(${R}),FALSE),FALSE)`,
+    `"Can "&${addressOf("Driest_Can_Place")}&" holds "&${LEAST_CATCH}&" mL, under 1/${VERY_DRY} of the middle one, and may set the run time: look at that can, its head and what was typed."`,
   ]),
 ];

@@ -7,15 +7,23 @@ const { countsAcross, countsAlong, neighboursAcross, neighboursAlong } = CANS_GR
 /** 1 for each place of the grid that holds neither a number from 0 up nor x. */
 const WRONG = `(ISTEXT(${R})*(UPPER(TRIM(${R}))<>"X")+ISNUMBER(${R})*(${R}<0)+ISLOGICAL(${R}))`;
 
-/** How many readings are wrong; and the first of them as 1000 × row + column, in reading order. */
+/** The first place where something holds as 1000 × row + column, in reading order. */
+const first = (holds: string) => `SUMPRODUCT(MIN(1E6*(${holds}=0)+1000*ROW(${R})+COLUMN(${R})))`;
+/** The address of a place that is given as 1000 × row + column. */
+export const addressOf = (place: string) => `ADDRESS(INT(${place}/1000),MOD(${place},1000),4)`;
+
+/** How many readings are wrong, and the first of them. */
 export const WRONG_COUNT = `IF(SUMPRODUCT(--ISERROR(${R}))>0,0,SUMPRODUCT(${WRONG}))`;
-export const firstWrong = (count: string) =>
-  `IF(${count}=0,"",SUMPRODUCT(MIN(1E6*(${WRONG}=0)+1000*ROW(${R})+COLUMN(${R}))))`;
+export const firstWrong = (count: string) => `IF(${count}=0,"",${first(WRONG)})`;
+
+/** The least that any can caught, dry cans apart, and the first can that caught no more. */
+export const LEAST_CATCH = `SMALL(${R},1+Cans_Dry)`;
+export const DRIEST_CAN = `IF(OR(Readings_Problem<>"",N(Cans_Dry)>=Cans_Counted),"",${first(`(${R}=${LEAST_CATCH})`)})`;
 
 /** What is wrong with the readings, in words; "" where nothing is. */
-export function readingsProblem(count: string, first: string): string {
-  const row = `INT(${first}/1000)`;
-  const column = `MOD(${first},1000)`;
+export function readingsProblem(count: string, place: string): string {
+  const row = `INT(${place}/1000)`;
+  const column = `MOD(${place},1000)`;
   const value = `INDEX(${R},${row}-MIN(ROW(${R}))+1,${column}-MIN(COLUMN(${R}))+1)`;
   const kind = cases(
     [
@@ -33,7 +41,7 @@ export function readingsProblem(count: string, first: string): string {
       ],
       [`${count}=0`, '""'],
     ],
-    `${count}&IF(${count}=1," reading is"," readings are")&" neither a number from 0 up nor x, first in "&ADDRESS(${row},${column},4)&" ("&${kind}&"): type again."`,
+    `${count}&IF(${count}=1," reading is"," readings are")&" neither a number from 0 up nor x, first in "&${addressOf(place)}&" ("&${kind}&"): type again."`,
   );
 }
 

@@ -5,7 +5,7 @@ import type { CellSpec, SheetSpec } from "../sheet-spec";
 import { CAN_CHECKS } from "./cans-checks";
 import { CAN_FIGURES } from "./cans-figures";
 import { CANS_GRID, GRID_CELLS, GRID_CHECKS, GRID_SHADES } from "./cans-grid";
-import { firstWrong, POSITIONS_PROBLEM, readingsProblem, WRONG_COUNT } from "./cans-problems";
+import { DRIEST_CAN, firstWrong, POSITIONS_PROBLEM, readingsProblem, WRONG_COUNT } from "./cans-problems";
 
 const FORM = { label: "A", entry: "B:C", unit: "D", noteLine: 40 };
 const NOTE = 8;
@@ -26,6 +26,7 @@ const working = [
     formula: readingsProblem(wrongCount(WORKING), wrongCount(WORKING + 1)),
   },
   { label: "Working: what is wrong with positions", name: "Positions_Problem", formula: POSITIONS_PROBLEM },
+  { label: "Working: 1000 × row + column of the driest", name: "Driest_Can_Place", formula: DRIEST_CAN },
 ].flatMap(({ label, ...answer }, index): CellSpec[] => [
   { at: `A${WORKING + index}:B${WORKING + index}`, kind: "note", value: label },
   { at: `C${WORKING + index}`, kind: "working", ...answer },
