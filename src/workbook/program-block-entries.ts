@@ -8,6 +8,9 @@ import type { ProgramSheet, Stated } from "./program-sheet";
 
 const MINUTES = 60;
 
+/** What a block lacks, each with the cell that would hold it where that is not on its own line, else "". */
+type Lacking = Map<string, string>;
+
 /** The blocks whose lines are whole, and the names of all lines in lower case. */
 export function blocksOf(sheet: ProgramSheet, month: number | null, reading: Reading) {
   const names = new Set<string>();
@@ -44,7 +47,7 @@ function blockOf(sheet: ProgramSheet, line: Stated[], month: number | null, read
     Stated,
   ];
   const before = reading.wrong.length;
-  const lacking: string[] = [];
+  const lacking: Lacking = new Map();
   const found = {
     area: reading.optional(area, (value) => positive("area", value, "m²")),
     rate: reading.optional(rate, (value) => positive("MAR", value, "mm/h")),
@@ -54,12 +57,17 @@ function blockOf(sheet: ProgramSheet, line: Stated[], month: number | null, read
     flow: reading.optional(flow, (value) => positive("flow", value, "L/min")),
   };
   const depth = depthOf(sheet, line, month, reading, lacking);
-  if (name.value === null) lacking.push("a name");
-  if (rate.value === null) lacking.push("MAR");
-  if (multiplier.value === null) lacking.push("a multiplier");
-  if (area.value === null && flow.value === null) lacking.push("an area or a flow");
-  if (lacking.length > 0) reading.lacking(lacking.join(", "), `${nameIn(name) || "a block"} in ${name.place}`);
-  if (reading.wrong.length > before || lacking.length > 0) return undefined;
+  if (name.value === null) lacking.set("a name", "");
+  if (rate.value === null) lacking.set("MAR", "");
+  if (multiplier.value === null) lacking.set("a multiplier", "");
+  if (area.value === null && flow.value === null) lacking.set("an area or a flow", "");
+  if (lacking.size > 0) {
+    const called = nameIn(name) || "a block";
+    const all = [...lacking].map(([what, where]) => (where ? `${what} (${where})` : what));
+    reading.lacking(all.join(", "), `${called} in ${name.place}`);
+    reading.leftOut.push(`${called} (needs ${[...lacking.keys()].join(", ")})`);
+  }
+  if (reading.wrong.length > before || lacking.size > 0) return undefined;
   return {
     name: nameIn(name),
     area: found.area ?? (60 * found.flow!) / found.rate!,
@@ -81,11 +89,11 @@ const takeUpOf = (sheet: ProgramSheet, line: Stated[], typed: Stated): Stated =>
   typed.value === null ? (sheet.takeUps[0]![groupOf(sheet, line[1]!)] ?? typed) : typed;
 
 /** The typed depth, else that of the group in the month. */
-function depthOf(sheet: ProgramSheet, line: Stated[], month: number | null, reading: Reading, lacking: string[]) {
+function depthOf(sheet: ProgramSheet, line: Stated[], month: number | null, reading: Reading, lacking: Lacking) {
   const [group, typed] = [line[1]!, line[5]!];
   if (typed.value !== null) return reading.optional(typed, (value) => zeroOrMore("depth", value, "mm"));
   if (group.value === null) {
-    lacking.push("a depth or a group");
+    lacking.set("a depth or a group", "");
     return undefined;
   }
   const column = groupOf(sheet, group);
@@ -95,12 +103,12 @@ function depthOf(sheet: ProgramSheet, line: Stated[], month: number | null, read
     });
   }
   if (month === null) {
-    lacking.push(`the month (${sheet.month.place})`);
+    lacking.set("the month", sheet.month.place);
     return undefined;
   }
   const answer = sheet.depths[month - 1]![column]!;
   if (typeof answer.value === "number") return reading.of(answer.place, () => zeroOrMore("depth", answer.value, "mm"));
   const said = nameIn(answer);
-  lacking.push(`the depth of ${nameIn(group)} in ${MONTHS[month - 1]} (${answer.place}${said ? `: ${said}` : ""})`);
+  lacking.set(`the depth of ${nameIn(group)} in ${MONTHS[month - 1]}`, `${answer.place}${said ? `: ${said}` : ""}`);
   return undefined;
 }

@@ -16,6 +16,8 @@ export interface StatedProgram {
   wrong: string[];
   /** What is left out because something is missing, each with its cell. */
   missing: string[];
+  /** The blocks that are left out for it: `Bed 2 (needs a multiplier)`. */
+  leftOut: string[];
 }
 
 const LITRES_A_KL = 1000;
@@ -50,7 +52,7 @@ export function programOf(sheet: ProgramSheet, ofMonth?: number): StatedProgram 
         ...(volume !== undefined && { tank: { volume: volume * LITRES_A_KL, refill: (refill ?? 0) * MINUTES } }),
       }
     : null;
-  return { program, month, wrong: reading.wrong, missing: reading.missing };
+  return { program, month, wrong: reading.wrong, missing: reading.missing, leftOut: reading.leftOut };
 }
 
 function monthOf({ month }: ProgramSheet, reading: Reading): number | null {

@@ -5,6 +5,8 @@ import type { Stated } from "./program-sheet";
 export class Reading {
   readonly wrong: string[] = [];
   readonly missing: string[] = [];
+  /** The blocks that lack something, each with what. */
+  readonly leftOut: string[] = [];
   private readonly lacks = new Map<string, string[]>();
 
   /** Notes what a block lacks; `sumUp` says it once for all blocks that lack the same. */

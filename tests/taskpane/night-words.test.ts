@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fitNight } from "../../src/core/program/fit-night";
 import type { Program } from "../../src/core/program/program";
-import { shortWords, titleWords } from "../../src/taskpane/night/night-words";
+import { fitWords, lackWords, shortWords, titleWords } from "../../src/taskpane/night/night-words";
 
 /** 60 min at 6000 L/h: 6000 L. */
 const PROGRAM: Program = {
@@ -21,6 +21,19 @@ describe("the words of a night", () => {
     expect(lacking({ limit: 5000, tank: { volume: 5000, refill: 0 } })).toBe(
       "1,000 L more than the day's limit or the tank has",
     );
+  });
+
+  it("name three of the blocks that are left out, and what else the Program needs", () => {
+    const stated = { program: PROGRAM, month: 7, wrong: [], missing: ["a depth for 4 blocks"] };
+    const leftOut = ["A", "B", "C", "D"].map((name) => `${name} (needs a depth)`);
+    expect(lackWords({ ...stated, leftOut })).toBe(
+      "4 of 5 blocks are left out: A (needs a depth), B (needs a depth), C (needs a depth) and 1 more",
+    );
+    const missing = ["a second block for the pair in Program!P5"];
+    expect(lackWords({ ...stated, missing, leftOut: [] })).toBe(`the Program still needs ${missing}`);
+    expect(lackWords({ ...stated, missing: [], leftOut: [] })).toBe("");
+    const [night, lack] = [fitNight({ ...PROGRAM, limit: 5000 }), "1 of 2 blocks is left out: A (needs a depth)"];
+    expect(fitWords(PROGRAM, night, lack)).toMatch(/^It does not fit: .* Besides, 1 of 2 blocks is left out: A/);
   });
 
   it("say what a picture belongs to", () => {

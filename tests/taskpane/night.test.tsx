@@ -235,8 +235,18 @@ describe("a night in the pane", () => {
       `needs a depth or a group, a multiplier for Bed 2 in Program!${cellOf("Program_Blocks", 1, 0).address}`,
     );
     await page.press("Fit the night");
-    await page.shows("It fits: finished at 20:20");
+    const but = "1 of 2 blocks is left out: Bed 2 (needs a depth or a group, a multiplier)";
+    const said = `It fits, but ${but}. Without that: finished at 20:20, 1 h 40 min before the hours end.`;
+    await page.shows(`! ${said}`);
+    expect(page.place.textContent).not.toContain("✓");
+    expect(page.place.querySelector(".picture svg")!.getAttribute("aria-label")).toBe(
+      `Start times of a July night: 1 blocks, 1 pulses. ${said}`,
+    );
     expect(host.delivered).toEqual([]);
+    await page.press("Write the start times");
+    await page.shows(`1 start times stand in the sheet Start times, but ${but}. To print`);
+    await host.type(cellOf("Program_Blocks", 2, 0), [["Bed 3"]]);
+    await page.shows("The Program was changed since: fit the night again.");
   });
 
   it("is accessible with a night that does not fit in sight", async () => {

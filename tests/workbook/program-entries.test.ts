@@ -74,8 +74,9 @@ describe("the program that the sheets state", () => {
 
   it("says which group has no depth, with the words of Demand", async () => {
     const depths = Array.from({ length: 12 }, () => ["needs pot tops"]);
-    const { program, missing } = await read({ ...SMALL, Demand_Depths: depths });
+    const { program, missing, leftOut } = await read({ ...SMALL, Demand_Depths: depths });
     expect(program!.blocks).toHaveLength(2);
+    expect(leftOut).toEqual(["=Bed 3 (needs the depth of ferns in July)"]);
     expect(missing).toEqual([
       `the depth of ferns in July (${at("Demand_Depths", 6, 0)}: needs pot tops) for =Bed 3 in ${at("Program_Blocks", 2, 0)}`,
     ]);

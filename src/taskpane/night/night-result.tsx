@@ -19,6 +19,7 @@ import { RemediesSection } from "./remedies-section";
 import { Stale } from "./stale";
 import { StartTable } from "./start-table";
 import { linesThere, startTimesCsv, writeStartTimes } from "./start-times";
+import { Verified } from "./verified";
 
 const PICTURE = "Canfall night";
 
@@ -26,6 +27,8 @@ const PICTURE = "Canfall night";
 export interface Fitted {
   program: Program;
   month: number | null;
+  /** What the night goes without since the sheet lacks something, or "". */
+  lack: string;
   night: Night;
   stopped: boolean;
 }
@@ -45,7 +48,7 @@ export function NightResult({
   /** Whether the Program is another now. */
   stale: boolean;
 }) {
-  const { program, month, night, stopped } = fitted;
+  const { program, month, lack, night, stopped } = fitted;
   const task = useTask();
   const { clear } = task;
   useEffect(() => {
@@ -53,14 +56,14 @@ export function NightResult({
   }, [stale, clear]);
   const dark = useDark();
   const broken = night.short.flow > 0 ? [] : verifyNight(program, night.schedule);
-  const said = fitWords(program, night);
+  const said = fitWords(program, night, lack);
   const name = month ? `a ${MONTHS[month - 1]} night` : "a night";
   const words = `Start times of ${name}: ${program.blocks.length} blocks, ${night.schedule.length} pulses. ${said}`;
 
   async function put(): Promise<string> {
     keep(await writeStartTimes(host, night.schedule));
     const parts = night.schedule.length > PAPER_LINES ? "; its part 2 holds the other lines" : "";
-    return `${night.schedule.length} start times stand in the sheet Start times. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
+    return `${night.schedule.length} start times stand in the sheet Start times${lack && `, but ${lack}`}. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
   }
   const write = () =>
     task.attempt("Writing the start times", async (): Promise<string | Question> => {
@@ -88,7 +91,7 @@ export function NightResult({
       <h3 id={`${id}-result`}>{month ? `The night of ${MONTHS[month - 1]}` : "The night"}</h3>
       {stale && <Stale again="fit the night again." />}
       <p className={stale ? "note" : "seen"} role="status">
-        {!stale && <span aria-hidden="true">{night.fits ? "✓ " : "✗ "}</span>}
+        {!stale && <span aria-hidden="true">{markOf(night, lack)}</span>}
         {stale && "Before the change: "}
         {said}
       </p>
@@ -96,7 +99,7 @@ export function NightResult({
       <p>{gapWords(night)}</p>
       {night.schedule.length > 0 && (
         <>
-          {!stale && <Verified broken={broken} fits={night.fits} />}
+          {!stale && <Verified broken={broken} fits={night.fits} whole={!lack} />}
           <div className="picture">
             <NightChart {...{ program, schedule: night.schedule, words, dark }} />
           </div>
@@ -121,28 +124,14 @@ export function NightResult({
   );
 }
 
+const markOf = ({ fits }: Night, lack: string): string => {
+  if (!fits) return "✗ ";
+  return lack ? "! " : "✓ ";
+};
+
 /** The nursery's name as it is typed; "" where there is none. */
 async function nurseryName(host: Host): Promise<string> {
   const area = await host.named("Nursery_Name");
   const cell = area && (await host.read(area))[0]![0];
   return cell === null || cell === undefined || typeof cell === "object" ? "" : String(cell).trim();
-}
-
-/** What the separate check of every rule says. */
-function Verified({ broken, fits }: { broken: string[]; fits: boolean }) {
-  if (broken.length === 0) {
-    return <p>✓ Checked by separate code: every pulse, rest, window, pair, flow and litre keeps its rule.</p>;
-  }
-  return (
-    <details open={fits}>
-      <summary>
-        Checked by separate code: {broken.length} {broken.length === 1 ? "rule is" : "rules are"} broken
-      </summary>
-      <ul>
-        {broken.map((each) => (
-          <li key={each}>{each}</li>
-        ))}
-      </ul>
-    </details>
-  );
 }

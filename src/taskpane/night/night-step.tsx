@@ -13,6 +13,7 @@ import { useWatched } from "../use-watched";
 import { CheckSection } from "./check-section";
 import { MonthsSection } from "./months-section";
 import { type Fitted, NightResult } from "./night-result";
+import { lackWords } from "./night-words";
 import { same } from "./stale";
 import { useRun } from "./use-run";
 
@@ -46,7 +47,7 @@ export function NightStep({ host, keep }: StepProps) {
       best.current = said.night;
       setSofar(said.night);
     });
-    if (best.current) setFitted({ program, month, night: best.current, stopped: !whole });
+    if (best.current) setFitted({ program, month, lack: lackWords(now), night: best.current, stopped: !whole });
   }
 
   if (stated === null) {
@@ -57,7 +58,9 @@ export function NightStep({ host, keep }: StepProps) {
       </section>
     );
   }
-  const stale = fitted !== null && !same([stated?.program, stated?.month], [fitted.program, fitted.month]);
+  const stale =
+    fitted !== null &&
+    !same([stated?.program, stated?.month, stated && lackWords(stated)], [fitted.program, fitted.month, fitted.lack]);
   return (
     <section aria-labelledby={`${id}-night`}>
       <h2 id={`${id}-night`}>Night</h2>

@@ -4,8 +4,10 @@ import type { Program } from "../../core/program/program";
 import type { Remedy } from "../../core/program/remedies";
 import { spans } from "../../core/program/spans";
 import { MONTHS } from "../../workbook/months";
+import type { StatedProgram } from "../../workbook/program-entries";
 
 const MINUTES = 60;
+const MOST_NAMED = 3;
 
 /** Whole minutes in words: `1 h 05 min`, `45 min`. */
 export function minutesWords(minutes: number): string {
@@ -40,16 +42,27 @@ export function shortWords(program: Program, { short }: Night): string[] {
   ];
 }
 
-/** The verdict in a sentence or two. */
-export function fitWords(program: Program, night: Night): string {
+/** What the night goes without since the sheet lacks something; "" where it lacks nothing. */
+export function lackWords({ program, missing, leftOut }: StatedProgram): string {
+  if (leftOut.length === 0) return missing.length === 0 ? "" : `the Program still needs ${missing.join("; ")}`;
+  const all = (program?.blocks.length ?? 0) + leftOut.length;
+  const others = leftOut.length - MOST_NAMED;
+  const named = leftOut.slice(0, MOST_NAMED).join(", ") + (others > 0 ? ` and ${others} more` : "");
+  return `${leftOut.length} of ${all} blocks ${leftOut.length === 1 ? "is" : "are"} left out: ${named}`;
+}
+
+/** The verdict in a sentence or two; `lack` is what the night goes without, or "". */
+export function fitWords(program: Program, night: Night, lack: string): string {
   const line = spans(program.windows);
   const end = line.at(-1)!.end;
   if (night.fits) {
     const left = end - night.finish;
-    return `It fits: finished at ${clock(Math.ceil(night.finish))}${left > 0 ? `, ${minutesWords(left)} before the hours end` : ", just as the hours end"}.`;
+    const spare = left > 0 ? `${minutesWords(left)} before the hours end` : "just as the hours end";
+    const finished = `finished at ${clock(Math.ceil(night.finish))}, ${spare}.`;
+    return lack ? `It fits, but ${lack}. Without that: ${finished}` : `It fits: ${finished}`;
   }
   const why = night.proven ? "No order of the blocks can fit." : "No order that was tried fits.";
-  return `It does not fit: ${shortWords(program, night).join("; ")}. ${why}`;
+  return `It does not fit: ${shortWords(program, night).join("; ")}. ${why}${lack && ` Besides, ${lack}.`}`;
 }
 
 /** How far the result is from the bound that no schedule can beat. */
