@@ -32,6 +32,7 @@ import { registerFunctions } from "./register";
 import { scriptAccess } from "./script-access";
 import { mendShades } from "./shades";
 import { mendSort } from "./sort";
+import { mendTabStart } from "./tab-start";
 import { mendValues } from "./values";
 import "./page.css";
 
@@ -65,6 +66,7 @@ async function start(): Promise<void> {
   mendShades(grid.injector);
   const messages = new Messages(part("message"));
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));
+  mendTabStart(grid.injector); // after ProtectedCells, which moves on once more after Tab
   const files = new Files(grid, cells, (name) => {
     part("file").textContent = name;
   });

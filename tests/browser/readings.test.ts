@@ -31,6 +31,7 @@ async function newAudit(): Promise<void> {
   await pane.getByText("The audit is open as a workbook of its own.").waitFor();
 }
 
+const selected = () => desk.page.evaluate(() => window.desk.host.selection());
 const start = (sheet: string, address: string) => startAt(desk, sheet, address);
 const type = (text: string, last: "Tab" | "Enter") => typeByHand(desk, text, last);
 
@@ -69,6 +70,28 @@ describe("readings typed at the desk", { timeout: 240_000 }, () => {
     await typeLines(CANS);
     expect(await desk.read("G6:K10", "Cans")).toEqual(CANS);
     expect(await desk.page.evaluate(() => window.desk.host.selection())).toEqual({ sheet: "Cans", address: "G11" });
+  });
+
+  test("a click or an arrow key ends the line of entries that Tab began", async () => {
+    await start("Cans", "G5");
+    for (const metres of METRES) await type(String(metres), "Tab");
+    await desk.page.mouse.click(700, 300);
+    const { address } = await selected();
+    expect(address).not.toMatch(/^L/);
+    await desk.page.keyboard.press("Enter");
+    expect(await selected()).toEqual({
+      sheet: "Cans",
+      address: address.replace(/\d+/, (row) => String(Number(row) + 1)),
+    });
+    await start("Cans", "G5");
+    await type(String(METRES[0]), "Tab");
+    await desk.page.keyboard.press("ArrowLeft");
+    await desk.page.keyboard.press("ArrowLeft");
+    await desk.page.keyboard.press("ArrowDown");
+    for (const metres of METRES) await type(String(metres), "Enter");
+    expect((await desk.read("F6:F10", "Cans")).flat()).toEqual(METRES);
+    expect(await selected()).toEqual({ sheet: "Cans", address: "F11" });
+    expect(await desk.read("G6:K10", "Cans")).toEqual(CANS);
   });
 
   test("the results follow from them", async () => {
