@@ -97,7 +97,7 @@ const SAID: [verified: RegExp, native: RegExp][] = [
 function verified({ program, schedule }: Night, run: Run): string[] {
   const turned = (program.apart ?? []).map(([one, other]): [string, string] => [other, one]);
   const broken = verifyNight({ ...program, apart: [...(program.apart ?? []), ...turned] }, schedule);
-  const clock = `${Math.floor(run.start / 60) % 24}:${String(run.start % 60).padStart(2, "0")}`;
+  const clock = `${String(Math.floor(run.start / 60) % 24).padStart(2, "0")}:${String(run.start % 60).padStart(2, "0")}`;
   return broken.filter((said) => said.includes(`block "${run.block}", pulse ${run.pulse} at ${clock} `));
 }
 

@@ -5,12 +5,22 @@ const MINUTE = 1e-6;
 const LITRE = 0.01;
 const FLOW = 0.1;
 
+/** So many parts of a whole are shown, and a value this close to a part is that part. */
+const PARTS = 10;
+const CLOSE = 1e-6;
+
+/** Rounded such that what is broken still shows: up for what is needed or taken, down for what is there. */
+const up = (value: number, parts = PARTS) => Math.ceil(value * parts - CLOSE) / parts;
+const down = (value: number, parts = PARTS) => Math.floor(value * parts + CLOSE) / parts;
+const MINUTES_AN_HOUR = 60;
+const LITRES_A_KL = 1000;
+
 /**
  * Checks a schedule against its program, each rule by itself and without the code that made it.
  *
  * @param program Blocks, pump, windows and limits
  * @param schedule Pulses with their starts, in any order
- * @returns What is broken, in words, one a line; empty where nothing is
+ * @returns What is broken, in words, one a line, flows in L/min and water in kL; empty where nothing is
  * @source the rules of `fitNight`, written a second time
  */
 export function verifyNight(program: Program, schedule: Schedule): string[] {
@@ -28,8 +38,8 @@ export function verifyNight(program: Program, schedule: Schedule): string[] {
 }
 
 function named({ block, pulse, start }: Run): string {
-  const [hour, minute] = [Math.floor(start / 60) % 24, start % 60];
-  return `block "${block}", pulse ${pulse} at ${hour}:${minute < 10 ? "0" : ""}${minute}`;
+  const two = (number: number) => `${number < 10 ? "0" : ""}${number}`;
+  return `block "${block}", pulse ${pulse} at ${two(Math.floor(start / 60) % 24)}:${two(start % 60)}`;
 }
 
 function flowOf(program: Program, name: string): number {
@@ -43,11 +53,16 @@ function brokenPulses({ step = 1 }: Program, block: Block, runs: Run[]): string[
   const count = depth === 0 ? 0 : Math.max(1, Math.ceil(depth / (block.takeUp ?? Infinity) - 1e-9));
   if (runs.length !== count) return [`block "${block.name}" has ${runs.length} pulses, needs ${count}`];
   const each = (60 * depth) / block.rate / count;
+  const parts = step < 1 / PARTS ? PARTS * PARTS : PARTS;
   return runs.flatMap((run, i) => [
     ...(run.pulse === i + 1 ? [] : [`${named(run)} must be pulse ${i + 1}`]),
     ...(Number.isInteger(run.start) ? [] : [`${named(run)} must start at a whole minute`]),
-    ...(run.minutes >= each - MINUTE ? [] : [`${named(run)} runs ${run.minutes} min, needs ${each}`]),
-    ...(run.minutes < each + step + MINUTE ? [] : [`${named(run)} runs ${run.minutes} min, ${each} are enough`]),
+    ...(run.minutes >= each - MINUTE
+      ? []
+      : [`${named(run)} runs ${down(run.minutes, parts)} min, needs ${up(each, parts)}`]),
+    ...(run.minutes < each + step + MINUTE
+      ? []
+      : [`${named(run)} runs ${up(run.minutes, parts)} min, ${up(each, parts)} are enough`]),
   ]);
 }
 
@@ -66,7 +81,7 @@ function brokenRests({ changeOver = 0 }: Program, { rest = 0 }: Block, runs: Run
   return runs.slice(1).flatMap((run, i) => {
     const before = runs[i] as Run;
     const had = run.start - before.start - before.minutes;
-    return had >= least - MINUTE ? [] : [`${named(run)} comes after a rest of ${had} min, needs ${least}`];
+    return had >= least - MINUTE ? [] : [`${named(run)} comes after a rest of ${down(had)} min, needs ${up(least)}`];
   });
 }
 
@@ -80,7 +95,9 @@ function brokenPump(program: Program, schedule: Schedule): string[] {
   return schedule.flatMap((run) => {
     const running = schedule.filter((other) => other.start <= run.start && together(program, run, other));
     const flow = running.reduce((sum, { block }) => sum + flowOf(program, block), 0);
-    return flow <= program.pump + FLOW ? [] : [`${named(run)} makes ${flow} L/h, the pump gives ${program.pump} L/h`];
+    if (flow <= program.pump + FLOW) return [];
+    const [made, given] = [up(flow / MINUTES_AN_HOUR), down(program.pump / MINUTES_AN_HOUR)];
+    return [`${named(run)} makes ${made} L/min, the pump gives ${given} L/min`];
   });
 }
 
@@ -101,7 +118,8 @@ function brokenWater(program: Program, schedule: Schedule): string[] {
       return sum + (flowOf(program, block) * ran) / 60;
     }, 0);
   const total = usedBy(Infinity);
-  const over = total > limit + LITRE ? [`the day takes ${total} L, the limit is ${limit} L`] : [];
+  const taken = up(total / LITRES_A_KL);
+  const over = total > limit + LITRE ? [`the day takes ${taken} kL, the limit is ${limit / LITRES_A_KL} kL`] : [];
   if (!tank) return over;
   const begin = windows[0]?.start ?? 0;
   const ends = schedule.filter(({ start, minutes }) => {
