@@ -76,6 +76,9 @@ describe("a night in the pane", () => {
     await page.press("Undo");
     await page.shows("as before the start times");
     expect(await lines(host)).toEqual([]);
+    expect(page.place.textContent).not.toContain("stand in the sheet Start times");
+    expect(page.place.textContent).not.toContain("keep every rule of the Program");
+    await page.shows("The Program or the sheet Start times was changed since: check again.");
   });
 
   it("asks before it writes over lines that are there", async () => {
@@ -101,8 +104,31 @@ describe("a night in the pane", () => {
     await page.press("Check the start times in the sheet");
     await page.shows("must hold a block, a pulse, a start and minutes");
     await page.shows("rules are broken:");
+    const again = "The Program or the sheet Start times was changed since: check again.";
+    expect(page.place.textContent).not.toContain(again);
+    await host.type(cellOf("Start_Times", 0, 3), [[8]]);
+    await page.shows(again);
+    expect(page.place.textContent).not.toContain("rules are broken:");
+    await page.press("Check the start times in the sheet");
+    await page.shows("rules are broken:");
     await host.type(cellOf("Program_Blocks", 0, 5), [[25]]);
+    await page.shows(again);
     await page.shows("The Program was changed since: fit the night again.");
+  });
+
+  it("brings what it says of the writing and of the check into sight", async () => {
+    await open();
+    await page.press("Fit the night");
+    const seen = vi.spyOn(Element.prototype, "scrollIntoView");
+    const shown = () => seen.mock.contexts.map((element) => (element as Element).textContent).join("; ");
+    await page.press("Write the start times");
+    await page.shows("4 start times stand");
+    expect(shown()).toContain("4 start times stand in the sheet");
+    await page.press("Check the start times in the sheet");
+    await page.shows("4 start times keep every rule");
+    expect(shown()).toContain("4 start times keep every rule");
+    expect(seen.mock.calls).toContainEqual([{ block: "nearest" }]);
+    seen.mockRestore();
   });
 
   const usable = (name: string) =>
@@ -170,6 +196,7 @@ describe("a night in the pane", () => {
     );
     await page.press("Undo");
     await page.shows("The picture is taken out");
+    expect(page.place.textContent).not.toContain("The picture stands at");
     expect(await host.pictures("Demand")).toEqual([]);
   });
 
@@ -245,6 +272,8 @@ describe("a night in the pane", () => {
     expect(host.delivered).toEqual([]);
     await page.press("Write the start times");
     await page.shows(`1 start times stand in the sheet Start times, but ${but}. To print`);
+    await page.press("Check the start times in the sheet");
+    await page.shows(`1 start times keep every rule of the Program as it is now, but ${but}`);
     await host.type(cellOf("Program_Blocks", 2, 0), [["Bed 3"]]);
     await page.shows("The Program was changed since: fit the night again.");
   });

@@ -2,27 +2,48 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { verifyNight } from "../../core/program/verify-night";
 import type { Host } from "../../hosts/host";
-import { programOf } from "../../workbook/program-entries";
-import { readProgramSheet } from "../../workbook/program-sheet";
 import { TaskLine } from "../task-line";
+import { useInSight } from "../use-in-sight";
 import { useTask } from "../use-task";
+import { lackWords } from "./night-words";
+import { Stale, same } from "./stale";
 import { readStartTimes } from "./start-times";
+import { readStatedNight, type StatedNight } from "./stated-night";
 
-/** Checks what stands in the sheet Start times, typed or written, against the Program as it is now. */
-export function CheckSection({ host, id }: { host: Host; id: string }) {
-  const [found, setFound] = useState<string[]>([]);
+/** What the check found, and what stood in the sheets. */
+interface Checked {
+  of: StatedNight;
+  said: string;
+  broken: string[];
+}
+
+async function checked(host: Host): Promise<Checked> {
+  await host.settled();
+  const of = await readStatedNight(host);
+  const { program, wrong } = of.stated!;
+  if (!program) return { of, said: wrong[0] ?? "The Program is not complete: see above", broken: [] };
+  const { schedule, wrong: lines } = await readStartTimes(host, program);
+  const broken = [...lines, ...verifyNight(program, schedule)];
+  const lack = lackWords(of.stated!);
+  if (schedule.length === 0 && lines.length === 0) {
+    return { of, said: "The sheet Start times holds no start times yet", broken: [] };
+  }
+  if (broken.length === 1) return { of, said: "1 rule is broken:", broken };
+  if (broken.length > 1) return { of, said: `${broken.length} rules are broken:`, broken };
+  const kept = `${schedule.length} start times keep every rule of the Program as it is now`;
+  return { of, said: lack ? `${kept}, but ${lack}` : kept, broken };
+}
+
+/** Checks what stands in the sheet Start times, typed or written, against the Program as it is `now`. */
+export function CheckSection({ host, id, now }: { host: Host; id: string; now: StatedNight }) {
+  const [found, setFound] = useState<Checked | null>(null);
   const task = useTask();
+  const answer = useInSight(found);
   const check = () =>
     task.attempt("Checking", async () => {
-      setFound([]);
-      const { program, wrong } = programOf((await readProgramSheet(host))!);
-      if (!program) throw new Error(wrong[0] ?? "The Program is not complete: see above");
-      const { schedule, wrong: lines } = await readStartTimes(host, program);
-      if (schedule.length === 0 && lines.length === 0) return "The sheet Start times holds no start times yet";
-      const broken = [...lines, ...verifyNight(program, schedule)];
-      setFound(broken);
-      if (broken.length > 0) return `${broken.length} ${broken.length === 1 ? "rule is" : "rules are"} broken:`;
-      return `${schedule.length} start times keep every rule of the Program as it is now`;
+      setFound(null);
+      setFound(await checked(host));
+      return "";
     });
   return (
     <section aria-labelledby={`${id}-check`}>
@@ -34,11 +55,22 @@ export function CheckSection({ host, id }: { host: Host; id: string }) {
         <Button onClick={check}>Check the start times in the sheet</Button>
       </div>
       <TaskLine task={task} />
+      <div ref={answer}>{found && <Answer found={found} now={now} />}</div>
+    </section>
+  );
+}
+
+/** The answer for as long as the sheets hold what was checked. */
+function Answer({ found: { of, said, broken }, now }: { found: Checked; now: StatedNight }) {
+  if (!same(of, now)) return <Stale what="The Program or the sheet Start times" again="check again." />;
+  return (
+    <>
+      <p role="status">{said}</p>
       <ul>
-        {found.map((each) => (
+        {broken.map((each) => (
           <li key={each}>{each}</li>
         ))}
       </ul>
-    </section>
+    </>
   );
 }

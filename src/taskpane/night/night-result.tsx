@@ -54,6 +54,7 @@ export function NightResult({
   useEffect(() => {
     if (stale) clear();
   }, [stale, clear]);
+  const keepSaid = (done: Done) => keep({ ...done, takeBack: () => done.takeBack().then(clear) });
   const dark = useDark();
   const broken = night.short.flow > 0 ? [] : verifyNight(program, night.schedule);
   const said = fitWords(program, night, lack);
@@ -61,7 +62,7 @@ export function NightResult({
   const words = `Start times of ${name}: ${program.blocks.length} blocks, ${night.schedule.length} pulses. ${said}`;
 
   async function put(): Promise<string> {
-    keep(await writeStartTimes(host, night.schedule));
+    keepSaid(await writeStartTimes(host, night.schedule));
     const parts = night.schedule.length > PAPER_LINES ? "; its part 2 holds the other lines" : "";
     return `${night.schedule.length} start times stand in the sheet Start times${lack && `, but ${lack}`}. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
   }
@@ -81,7 +82,7 @@ export function NightResult({
     task.attempt("Placing the picture", async () => {
       const title = titleWords(program, month, await nurseryName(host));
       const png = await picturePng({ program, schedule: night.schedule, words, title });
-      return placeAtSelection(host, keep, { png, name: PICTURE, alternative: `${title}. ${words}` });
+      return placeAtSelection(host, keepSaid, { png, name: PICTURE, alternative: `${title}. ${words}` });
     });
   const save = () =>
     task.attempt("Saving", async () => host.deliver(startTimesCsv(program, night.schedule), "start times.csv"));

@@ -2,10 +2,8 @@ import { Button, Field, ProgressBar } from "@fluentui/react-components";
 import { useId, useRef, useState } from "react";
 import { clock } from "../../core/program/clock";
 import { EFFORT, type Night } from "../../core/program/fit-night";
-import type { Host } from "../../hosts/host";
 import { MONTHS } from "../../workbook/months";
-import { programOf, type StatedProgram } from "../../workbook/program-entries";
-import { readProgramSheet } from "../../workbook/program-sheet";
+import type { StatedProgram } from "../../workbook/program-entries";
 import { Failure } from "../failure";
 import { NurseryPlan } from "../nursery-plan";
 import type { StepProps } from "../step";
@@ -15,18 +13,13 @@ import { MonthsSection } from "./months-section";
 import { type Fitted, NightResult } from "./night-result";
 import { lackWords } from "./night-words";
 import { same } from "./stale";
+import { readStatedNight } from "./stated-night";
 import { useRun } from "./use-run";
-
-/** What the sheets state now; the program is null where the workbook has no such sheets. */
-const readStated = async (host: Host) => {
-  const sheet = await readProgramSheet(host);
-  return { sheet, stated: sheet && programOf(sheet) };
-};
 
 /** Start times of a night for the blocks that share a pump. */
 export function NightStep({ host, keep }: StepProps) {
   const id = useId();
-  const { found, failure } = useWatched(host, readStated);
+  const { found, failure } = useWatched(host, readStatedNight);
   const stated = found?.stated;
   const [fitted, setFitted] = useState<Fitted | null>(null);
   const [sofar, setSofar] = useState<Night | null>(null);
@@ -35,8 +28,7 @@ export function NightStep({ host, keep }: StepProps) {
 
   async function fit(): Promise<void> {
     await host.settled();
-    const sheet = await readProgramSheet(host);
-    const now = sheet && programOf(sheet);
+    const { stated: now } = await readStatedNight(host);
     if (!now?.program) return;
     const { program, month } = now;
     best.current = null;
@@ -85,7 +77,7 @@ export function NightStep({ host, keep }: StepProps) {
       <Failure words={problem} />
       {fitted && <NightResult {...{ host, keep, fitted, id, stale }} />}
       {stated && <MonthsSection host={host} id={id} sheet={found.sheet} />}
-      {stated && <CheckSection host={host} id={id} />}
+      {stated && <CheckSection host={host} id={id} now={found} />}
     </section>
   );
 }

@@ -17,6 +17,12 @@ async function place(host: Host): Promise<Area> {
   return area;
 }
 
+/** What the lines of the sheet hold; null where there is no such sheet. */
+export async function readLines(host: Host): Promise<Cell[][] | null> {
+  const area = await host.named(AREA);
+  return area && host.read(area);
+}
+
 /** How many lines of the sheet hold something. */
 export async function linesThere(host: Host): Promise<number> {
   const typed = await host.inputs(await place(host));

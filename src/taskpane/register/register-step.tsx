@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-components";
-import { useEffect, useId, useRef } from "react";
+import { useId } from "react";
 import { Failure } from "../failure";
 import { NurseryPlan } from "../nursery-plan";
 import type { StepProps } from "../step";
@@ -17,11 +17,6 @@ export function RegisterStep({ host, keep }: StepProps) {
   const id = useId();
   const { found: book, failure } = useWatched(host, readRegister);
   const task = useTask();
-  const said = useRef<HTMLDivElement>(null);
-  const { message, problem, question } = task;
-  useEffect(() => {
-    if (message || problem || question) said.current?.scrollIntoView({ block: "nearest" });
-  }, [message, problem, question]);
   return (
     <section aria-labelledby={`${id}-register`}>
       <h2 id={`${id}-register`}>Register</h2>
@@ -49,9 +44,7 @@ export function RegisterStep({ host, keep }: StepProps) {
               Put the latest audit of each block into the Program
             </Button>
           </div>
-          <div ref={said}>
-            <TaskLine task={task} />
-          </div>
+          <TaskLine task={task} />
         </>
       )}
     </section>
