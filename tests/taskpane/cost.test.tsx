@@ -84,9 +84,10 @@ describe("the step Cost", () => {
 
   it("says when the change pays", async () => {
     await open(costHost());
-    await page.shows("Pays back in 2.56 years (5.00 years to 1.72 years, from the low to the high prices)");
+    await page.shows("Pays back in 2.6 years (1.7 to 5.0 years, from the high to the low prices)");
     await page.shows("Net present value 1,830 (425 to 3,234");
-    await page.shows("Pays from a water price of 0.69 per kL");
+    await page.shows("What the savings of the change's life are worth today, less what the change costs.");
+    await page.shows("Pays from a water price of 0.69 per kL (0.68 to 0.70 per kL, from the high to the low prices)");
   });
 
   it("says what stands in the way where nothing pays, and that free water pays", async () => {
@@ -101,6 +102,10 @@ describe("the step Cost", () => {
     await page.shows("No saving yet");
     await page.shows("It pays even where water is free.");
     expect(page.place.textContent).not.toContain("Pays back in");
+    await page.close();
+    await open(costHost({ NPV: ["–", "–", "–"], Payback: [2.58, 2.56, 2.56] }));
+    await page.shows("Pays back in 2.6 yearsPays from");
+    expect(page.place.textContent).not.toContain("are worth today");
   });
 
   it("draws both years with their kinds in words", async () => {

@@ -1,16 +1,35 @@
-import { figure } from "../figure";
 import { type NamedCells, numberIn, textIn } from "../named";
 import { type Levels, money, paysOf, rangeWords, savedOf } from "./read-costs";
 
-const years = (value: number) => `${figure(value)} years`;
+const years = (value: number) => value.toFixed(1);
 
-function Line({ label, value, shown }: { label: string; value: Levels; shown: (value: number) => string }) {
+/** From the least to the most, whichever prices give it; "" where they give one. */
+function spanWords({ low, high, likely }: Levels, shown: (value: number) => string, unit: string): string {
+  if (low === undefined || high === undefined || shown(low) === shown(high)) return "";
+  const prices = low < high ? "from the low to the high prices" : "from the high to the low prices";
+  return ` (${rangeWords({ low: Math.min(low, high), likely, high: Math.max(low, high) }, shown)}${unit}, ${prices})`;
+}
+
+function Line({
+  label,
+  value,
+  shown,
+  unit = "",
+}: {
+  label: string;
+  value: Levels;
+  shown: (value: number) => string;
+  unit?: string;
+}) {
   if (value.likely === undefined) return null;
-  const range = rangeWords(value, shown);
   return (
     <p>
-      {label} <strong>{shown(value.likely)}</strong>
-      {range && ` (${range}, from the low to the high prices)`}
+      {label}{" "}
+      <strong>
+        {shown(value.likely)}
+        {unit}
+      </strong>
+      {spanWords(value, shown, unit)}
     </p>
   );
 }
@@ -28,17 +47,21 @@ function lack(found: NamedCells): string {
 /** What is saved, and when a change pays. */
 export function Pays({ found }: { found: NamedCells }) {
   const price = paysOf(found, "Paying_Price");
+  const worth = paysOf(found, "NPV");
   const free = price.likely !== undefined && price.likely <= 0;
   return (
     <div className="driest" role="status">
       <Line label="Saved a year" value={savedOf(found, "Total")} shown={money} />
       <p>{textIn(found.Saved_Why)}</p>
-      <Line label="Pays back in" value={paysOf(found, "Payback")} shown={years} />
-      <Line label="Net present value" value={paysOf(found, "NPV")} shown={money} />
+      <Line label="Pays back in" value={paysOf(found, "Payback")} shown={years} unit=" years" />
+      <Line label="Net present value" value={worth} shown={money} />
+      {worth.likely !== undefined && (
+        <p className="note">What the savings of the change's life are worth today, less what the change costs.</p>
+      )}
       {free ? (
         <p>It pays even where water is free.</p>
       ) : (
-        <Line label="Pays from a water price of" value={price} shown={(value) => `${money(value)} per kL`} />
+        <Line label="Pays from a water price of" value={price} shown={money} unit=" per kL" />
       )}
       {lack(found) && <p>{lack(found)}.</p>}
     </div>
