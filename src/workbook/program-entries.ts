@@ -93,8 +93,9 @@ function minutesOf(parameter: string, value: unknown): number {
 }
 
 function pairsOf(sheet: ProgramSheet, names: ReadonlySet<string>, reading: Reading): [string, string][] {
-  return sheet.apart.flatMap((line) => {
+  return sheet.apart.flatMap((line, index) => {
     if (isBlank(line)) return [];
+    const which = `line ${index + 1} of the blocks that may not run together`;
     const [one, other] = line as [Stated, Stated];
     if (one.value === null || other.value === null) {
       reading.missing.push(`a second block for the pair in ${one.place}`);
@@ -102,12 +103,13 @@ function pairsOf(sheet: ProgramSheet, names: ReadonlySet<string>, reading: Readi
     }
     for (const cell of [one, other]) {
       reading.of(cell.place, () => {
-        if (!names.has(nameIn(cell).toLowerCase())) throw new InputError("apart", "name two blocks", nameIn(cell));
+        const name = nameIn(cell);
+        if (!names.has(name.toLowerCase())) throw new InputError(which, "name two blocks of the Program", name);
       });
     }
     if (nameIn(one).toLowerCase() === nameIn(other).toLowerCase()) {
       reading.of(other.place, () => {
-        throw new InputError("apart", "name two different blocks", nameIn(other));
+        throw new InputError(which, "name two different blocks", nameIn(other));
       });
     }
     return [[one, other].map((cell) => spelled(sheet, nameIn(cell))) as [string, string]];

@@ -16,11 +16,27 @@ const lacking = (more: Partial<Program>) => {
 
 describe("the words of a night", () => {
   it("name the day's limit and the tank only where they are", () => {
-    expect(lacking({ limit: 5000 })).toBe("1,000 L more than the day's limit");
-    expect(lacking({ tank: { volume: 5000, refill: 0 } })).toBe("1,000 L more than the tank has");
+    expect(lacking({ limit: 5000 })).toBe("1 kL more than the day's limit");
+    expect(lacking({ tank: { volume: 5000, refill: 0 } })).toBe("1 kL more than the tank has");
     expect(lacking({ limit: 5000, tank: { volume: 5000, refill: 0 } })).toBe(
-      "1,000 L more than the day's limit or the tank has",
+      "1 kL more than the day's limit or the tank has",
     );
+  });
+
+  it("say how many blocks are larger than the pump, and the largest", () => {
+    const bed = (name: string, flow: number, depth = 5) => ({ ...PROGRAM.blocks[0]!, name, flow: flow * 60, depth });
+    const blocks = [bed("Low Bed", 160), bed("Hill Top", 210), bed("Shed Row", 90), bed("Dry Row", 300, 0)];
+    expect(lacking({ blocks, pump: 150 * 60 })).toBe(
+      "2 of 3 blocks want more than the pump gives; the largest: Hill Top, 210 L/min, 60 L/min more",
+    );
+    expect(lacking({ blocks, pump: 80 * 60 })).toMatch(
+      /^all 3 blocks want more than the pump gives; the largest: Hill/,
+    );
+    expect(lacking({ blocks, pump: 170 * 60 })).toBe("Hill Top wants 210 L/min, 40 L/min more than the pump gives");
+  });
+
+  it("say the water that is over in kL with one decimal, rounded up", () => {
+    expect(lacking({ limit: 4820 })).toBe("1.2 kL more than the day's limit");
   });
 
   it("name three of the blocks that are left out, and what else the Program needs", () => {

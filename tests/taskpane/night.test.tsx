@@ -94,6 +94,26 @@ describe("a night in the pane", () => {
     expect(await lines(host)).toHaveLength(4);
   });
 
+  it("asks before it writes a night that does not fit, with the reason, and then before it writes over lines", async () => {
+    const host = await open({
+      ...JANUARY,
+      Program_Windows: [[20 / 24, 21 / 24]],
+      Start_Times: [["Bed 1", 1, 0.9, 5]],
+    });
+    await page.press("Fit the night");
+    await page.press("Write the start times");
+    const reason = "30 min past the end of the hours";
+    await page.shows(`This night does not fit: ${reason}. Write its start times all the same?`);
+    await page.press("Write nothing");
+    expect(await lines(host)).toEqual([["Bed 1", 1, 1296, 5]]);
+    await page.press("Write the start times");
+    await page.press("Write them all the same");
+    await page.shows("The sheet Start times holds a line. Write over what stands there?");
+    await page.press("Write over it");
+    await page.shows(`4 start times stand in the sheet Start times, but the night does not fit: ${reason}. To print`);
+    expect(await lines(host)).toHaveLength(4);
+  });
+
   it("sees what was changed by hand in the sheet, and a Program that was changed since", async () => {
     const host = await open();
     await page.press("Fit the night");
@@ -213,12 +233,14 @@ describe("a night in the pane", () => {
   it("says what flow and what water are lacking", async () => {
     await open({ ...SMALL, Pump_Flow_Lmin: [[80]] });
     await page.press("Fit the night");
-    await page.shows("It does not fit: 20 L/min more for the largest block than the pump gives.");
+    await page.shows(
+      "It does not fit: all 3 blocks want more than the pump gives; the largest: Bed 1, 100 L/min, 20 L/min more.",
+    );
     await page.close();
     await open({ ...SMALL, Day_Limit_kL: [[8]] });
     await page.press("Fit the night");
     // 90 min at 100 L/min
-    await page.shows("It does not fit: 1,000 L more than the day's limit.");
+    await page.shows("It does not fit: 1 kL more than the day's limit.");
     await page.shows("A limit of the day of 9 kL (now 8 kL)");
   });
 

@@ -176,13 +176,19 @@ describe("the program that the sheets state", () => {
     ],
     [
       "a pair with a stranger",
-      { ...SMALL, Program_Apart: [["Bed 1", "Bed x"]] },
-      `apart must name two blocks, got "Bed x" in ${at("Program_Apart", 0, 1)}`,
+      {
+        ...SMALL,
+        Program_Apart: [
+          ["Bed 1", "Bed 2"],
+          ["Bed 1", "Bed x"],
+        ],
+      },
+      `line 2 of the blocks that may not run together must name two blocks of the Program, got "Bed x" in ${at("Program_Apart", 1, 1)}`,
     ],
     [
       "a pair of one",
       { ...SMALL, Program_Apart: [["Bed 1", "bed 1"]] },
-      `apart must name two different blocks, got "bed 1" in ${at("Program_Apart", 0, 1)}`,
+      `line 1 of the blocks that may not run together must name two different blocks, got "bed 1" in ${at("Program_Apart", 0, 1)}`,
     ],
   ])("refuses %s and names the cell", async (_, entries, said) => {
     const { program, wrong } = await read(entries);

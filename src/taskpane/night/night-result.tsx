@@ -13,7 +13,7 @@ import { TaskLine } from "../task-line";
 import { useDark } from "../use-dark";
 import { useTask } from "../use-task";
 import { NightChart } from "./night-chart";
-import { fitWords, gapWords, titleWords } from "./night-words";
+import { fitWords, gapWords, markOf, shortWords, titleWords } from "./night-words";
 import { picturePng } from "./picture-png";
 import { RemediesSection } from "./remedies-section";
 import { Stale } from "./stale";
@@ -22,6 +22,7 @@ import { linesThere, startTimesCsv, writeStartTimes } from "./start-times";
 import { Verified } from "./verified";
 
 const PICTURE = "Canfall night";
+const WRITING = "Writing the start times";
 
 /** A night that was fitted, and the program that it belongs to. */
 export interface Fitted {
@@ -58,24 +59,36 @@ export function NightResult({
   const dark = useDark();
   const broken = night.short.flow > 0 ? [] : verifyNight(program, night.schedule);
   const said = fitWords(program, night, lack);
+  const short = shortWords(program, night).join("; ");
   const name = month ? `a ${MONTHS[month - 1]} night` : "a night";
   const words = `Start times of ${name}: ${program.blocks.length} blocks, ${night.schedule.length} pulses. ${said}`;
 
   async function put(): Promise<string> {
     keepSaid(await writeStartTimes(host, night.schedule));
     const parts = night.schedule.length > PAPER_LINES ? "; its part 2 holds the other lines" : "";
-    return `${night.schedule.length} start times stand in the sheet Start times${lack && `, but ${lack}`}. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
+    const but = [...(night.fits ? [] : [`the night does not fit: ${short}`]), ...(lack ? [lack] : [])].join("; ");
+    return `${night.schedule.length} start times stand in the sheet Start times${but && `, but ${but}`}. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
+  }
+  async function overwrite(): Promise<string | Question> {
+    const there = await linesThere(host);
+    if (there === 0) return put();
+    return {
+      text: `The sheet Start times holds ${there === 1 ? "a line" : `${there} lines`}. Write over what stands there? Undo brings it back.`,
+      yes: "Write over it",
+      no: "Keep it",
+      doing: WRITING,
+      act: put,
+    };
   }
   const write = () =>
-    task.attempt("Writing the start times", async (): Promise<string | Question> => {
-      const there = await linesThere(host);
-      if (there === 0) return put();
+    task.attempt(WRITING, async (): Promise<string | Question> => {
+      if (night.fits) return overwrite();
       return {
-        text: `The sheet Start times holds ${there === 1 ? "a line" : `${there} lines`}. Write over what stands there? Undo brings it back.`,
-        yes: "Write over it",
-        no: "Keep it",
-        doing: "Writing the start times",
-        act: put,
+        text: `This night does not fit: ${short}. Write its start times all the same?`,
+        yes: "Write them all the same",
+        no: "Write nothing",
+        doing: WRITING,
+        act: overwrite,
       };
     });
   const place = () =>
@@ -124,11 +137,6 @@ export function NightResult({
     </section>
   );
 }
-
-const markOf = ({ fits }: Night, lack: string): string => {
-  if (!fits) return "✗ ";
-  return lack ? "! " : "✓ ";
-};
 
 /** The nursery's name as it is typed; "" where there is none. */
 async function nurseryName(host: Host): Promise<string> {

@@ -1,6 +1,6 @@
 import { clock } from "../../core/program/clock";
 import type { Night } from "../../core/program/fit-night";
-import type { Program } from "../../core/program/program";
+import type { Block, Program } from "../../core/program/program";
 import type { Remedy } from "../../core/program/remedies";
 import { spans } from "../../core/program/spans";
 import { MONTHS } from "../../workbook/months";
@@ -19,6 +19,7 @@ export function minutesWords(minutes: number): string {
 
 /** A quantity rounded up to a tenth, so that what is called enough is enough. */
 const tenths = (value: number) => String(Math.ceil(value * 10 - 1e-6) / 10);
+const flowOf = ({ flow, area, rate }: Block) => flow ?? area * rate;
 const lpm = (flow: number) => `${tenths(flow / MINUTES)} L/min`;
 const kL = (litres: number) => `${tenths(litres / 1000)} kL`;
 
@@ -33,11 +34,22 @@ const holders = ({ limit, tank }: Program): string => {
   return tank ? "the day's limit or the tank has" : "the day's limit";
 };
 
+/** Which blocks take more than the pump gives, and by how much the largest. */
+function tooLarge({ blocks, pump }: Program, over: number): string {
+  const watered = blocks.filter(({ depth }) => depth > 0);
+  const large = watered.filter((block) => flowOf(block) > pump).sort((a, b) => flowOf(b) - flowOf(a));
+  const { name } = large[0]!;
+  const wanted = `${lpm(flowOf(large[0]!))}, ${lpm(over)} more`;
+  if (large.length === 1) return `${name} wants ${wanted} than the pump gives`;
+  const many = large.length === watered.length ? `all ${large.length}` : `${large.length} of ${watered.length}`;
+  return `${many} blocks want more than the pump gives; the largest: ${name}, ${wanted}`;
+}
+
 /** What is over, each in its own unit. */
 export function shortWords(program: Program, { short }: Night): string[] {
   return [
-    ...(short.flow > 0 ? [`${lpm(short.flow)} more for the largest block than the pump gives`] : []),
-    ...(short.litres > 0 ? [`${Math.ceil(short.litres).toLocaleString("en")} L more than ${holders(program)}`] : []),
+    ...(short.flow > 0 ? [tooLarge(program, short.flow)] : []),
+    ...(short.litres > 0 ? [`${kL(short.litres)} more than ${holders(program)}`] : []),
     ...(short.minutes > 0 ? [`${minutesWords(short.minutes)} past the end of the hours`] : []),
   ];
 }
@@ -64,6 +76,12 @@ export function fitWords(program: Program, night: Night, lack: string): string {
   const why = night.proven ? "No order of the blocks can fit." : "No order that was tried fits.";
   return `It does not fit: ${shortWords(program, night).join("; ")}. ${why}${lack && ` Besides, ${lack}.`}`;
 }
+
+/** The mark before the verdict: of success only where nothing lacks. */
+export const markOf = ({ fits }: Night, lack: string): string => {
+  if (!fits) return "✗ ";
+  return lack ? "! " : "✓ ";
+};
 
 /** How far the result is from the bound that no schedule can beat. */
 export function gapWords({ bound, gap, gapShare, short }: Night): string {
