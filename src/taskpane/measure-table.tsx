@@ -3,7 +3,7 @@ import type { SummaryRow } from "../core/summary/summary";
 import { type Audit, MOST_RESAMPLED } from "./audit";
 import type { Catches } from "./catches";
 import { figure, shown } from "./figure";
-import type { ByArea } from "./use-by-area";
+import type { ByArea } from "./use-stated";
 import { Verdict } from "./verdict";
 
 /** Whose limits they are; the reader may open it. */

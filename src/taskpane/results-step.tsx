@@ -4,7 +4,7 @@ import { MeasureTable } from "./measure-table";
 import { ShownReadings } from "./shown-readings";
 import { StatedResults } from "./stated-results";
 import type { StepProps } from "./step";
-import { useByArea } from "./use-by-area";
+import { useByArea } from "./use-stated";
 
 /** The measures of the readings, what the workbook states, and the functions that give more. */
 export function ResultsStep({ host, answer, readings, keep }: StepProps) {

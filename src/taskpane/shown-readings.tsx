@@ -5,6 +5,7 @@ import type { Answer } from "./answer";
 import type { Audit, RunTime } from "./audit";
 import { figure } from "./figure";
 import type { Settings } from "./settings";
+import { useStatedRunTime } from "./use-stated";
 
 const BASES = { can: "the driest can", quarter: "the low quarter", share: "the share of cans" };
 
@@ -17,7 +18,7 @@ function Time({ time, settings }: { time: RunTime; settings: Settings }) {
   );
 }
 
-function Driest({ audit, settings }: { audit: Audit; settings: Settings }) {
+function Driest({ audit, settings, stated }: { audit: Audit; settings: Settings; stated: number | undefined }) {
   const { catches, unit, byBasis } = audit;
   const others = catches.alike - 1;
   return (
@@ -40,6 +41,11 @@ function Driest({ audit, settings }: { audit: Audit; settings: Settings }) {
           <Time time={byBasis} settings={settings} />
         </p>
       )}
+      {stated !== undefined && (
+        <p>
+          To set: <strong>{figure(stated)} min</strong>, as the workbook works it out (step Run time)
+        </p>
+      )}
     </div>
   );
 }
@@ -47,6 +53,7 @@ function Driest({ audit, settings }: { audit: Audit; settings: Settings }) {
 /** Which readings are shown, and the driest of them; or why there are none. */
 export function ShownReadings({ answer, host }: { answer: Answer | null; host: Host }) {
   const audit = answer?.audit;
+  const stated = useStatedRunTime(host, answer?.area);
   return (
     <>
       <div role="status">
@@ -56,7 +63,7 @@ export function ShownReadings({ answer, host }: { answer: Answer | null; host: H
             {answer.part && ": only the selected part of the cans"}
           </p>
         )}
-        {answer && audit && <Driest audit={audit} settings={answer.settings} />}
+        {answer && audit && <Driest audit={audit} settings={answer.settings} stated={stated} />}
         {answer?.problem && (
           <p className="problem">
             {answer.problem}. Select the catches of one test; mark a can that was not read with x.

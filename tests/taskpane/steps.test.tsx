@@ -86,6 +86,26 @@ describe("readings of an audit", () => {
   });
 });
 
+describe("the run time of the workbook", () => {
+  const shown = "To set: 67.1 min, as the workbook works it out (step Run time)";
+
+  it("stands beside that of the driest can, for the workbook's own cans only", async () => {
+    await open(auditHost({ named: { Result_Run_Time_min: 67.13 }, cells: { Cans: readings } }));
+    await page.step("Readings");
+    await page.shows(shown);
+    await act(() => host.select({ sheet: "Cans", address: "B11:C11" }));
+    await page.shows("Driest can 25.0 mL in C11");
+    expect(page.place.textContent).not.toContain("To set:");
+  });
+
+  it("is left out while the workbook has none", async () => {
+    await open(auditHost({ cells: { Cans: readings } }));
+    await page.step("Readings");
+    await page.shows("Driest can 20.0 mL in B10");
+    expect(page.place.textContent).not.toContain("To set:");
+  });
+});
+
 describe("a selection on the sheet of the cans", () => {
   const placed = { B9: 0.5, C9: 2, A10: 1, A11: 3 };
   const open2 = async () => {
