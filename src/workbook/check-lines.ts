@@ -15,6 +15,10 @@ export interface CheckPart {
   heights: Record<number, number>;
 }
 
+/** True where a check warns; where it says that it was not made, or is silent, it is idle. */
+export const isWarning = (cell: string) => `AND(${cell}<>"",${cell}<>"ok",LEFT(${cell},11)<>"not checked")`;
+export const isIdle = (cell: string) => `OR(${cell}="",LEFT(${cell},11)="not checked")`;
+
 const STRIKING = { fill: "#f6e8c3", colour: "#543005", bold: true } as const;
 
 /** Lines of data checks from a row on, each a few rows high; what needs doing is struck out in colour and bold. */
@@ -33,7 +37,7 @@ export function checkLines(
     part.cells.push({ at, kind: "note", formula: check.formula, ...(check.name && { name: check.name }) });
     part.shades.push({
       range: at,
-      formula: `AND(${cell}<>"",${cell}<>"ok",LEFT(${cell},11)<>"not checked")`,
+      formula: isWarning(cell),
       ...STRIKING,
     });
     if (rows === 1) part.heights[row] = 28;

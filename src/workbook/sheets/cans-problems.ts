@@ -7,8 +7,8 @@ const { countsAcross, countsAlong, neighboursAcross, neighboursAlong } = CANS_GR
 /** 1 for each place of the grid that holds neither a number from 0 up nor x. */
 const WRONG = `(ISTEXT(${R})*(UPPER(TRIM(${R}))<>"X")+ISNUMBER(${R})*(${R}<0)+ISLOGICAL(${R}))`;
 
-/** The first place where something holds as 1000 × row + column, in reading order. */
-const first = (holds: string) => `SUMPRODUCT(MIN(1E6*(${holds}=0)+1000*ROW(${R})+COLUMN(${R})))`;
+/** The first place where something counts 1 and not 0, as 1000 × row + column, in reading order. */
+const first = (counts: string) => `SUMPRODUCT(MIN(1E6*(${counts}=0)+1000*ROW(${R})+COLUMN(${R})))`;
 /** The address of a place that is given as 1000 × row + column. */
 export const addressOf = (place: string) => `ADDRESS(INT(${place}/1000),MOD(${place},1000),4)`;
 
@@ -18,7 +18,7 @@ export const firstWrong = (count: string) => `IF(${count}=0,"",${first(WRONG)})`
 
 /** The least that any can caught, dry cans apart, and the first can that caught no more. */
 export const LEAST_CATCH = `SMALL(${R},1+Cans_Dry)`;
-export const DRIEST_CAN = `IF(OR(Readings_Problem<>"",N(Cans_Dry)>=Cans_Counted),"",${first(`(${R}=${LEAST_CATCH})`)})`;
+export const DRIEST_CAN = `IF(OR(Readings_Problem<>"",N(Cans_Dry)>=Cans_Counted),"",${first(`(ISNUMBER(${R})*(${R}=${LEAST_CATCH}))`)})`;
 
 /** What is wrong with the readings, in words; "" where nothing is. */
 export function readingsProblem(count: string, place: string): string {

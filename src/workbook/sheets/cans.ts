@@ -11,7 +11,8 @@ const FORM = { label: "A", entry: "B:C", unit: "D", noteLine: 40 };
 const NOTE = 8;
 const FIGURES = NOTE + 2;
 const CHECKS = FIGURES + CAN_FIGURES.length + 1;
-const CHECK_ROWS = 2;
+/** Rows that a data check takes. */
+export const CHECK_ROWS = 2;
 
 const wrongCount = (row: number) => `$C$${row}`;
 const LAST_CHECK = CHECKS + CAN_CHECKS.length * CHECK_ROWS - 1;

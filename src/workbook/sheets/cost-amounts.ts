@@ -30,7 +30,7 @@ const LINES: readonly Amount[] = [
     format: "0",
     now: "Result_Run_Time_min",
     after: "Run_Time_After_min",
-    note: "From Run time, and from Water and cost.",
+    note: "Needed: from Run time, and from Water and cost.",
   },
   {
     label: "Start of the run",

@@ -68,7 +68,7 @@ function powerPrice(span: Span, level: Level): string {
 }
 
 const block: CellSpec[] = [
-  { at: `A${CHART}:H${CHART}`, kind: "heading", value: "Now and after, at the likely prices" },
+  { at: `A${CHART}:H${CHART}`, kind: "heading", value: "Needed now and after, at the likely prices" },
   { at: `A${WORKING}:E${WORKING}`, kind: "heading", value: "Worked out on the way; not printed" },
   { at: `F${WORKING}`, kind: "heading", value: "Now" },
   { at: `G${WORKING}`, kind: "heading", value: "After" },

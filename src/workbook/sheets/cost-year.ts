@@ -87,7 +87,7 @@ const lost = (row: number, label: string, share: (span: Span) => string, note: s
 const besides = (share: string) => `IF(ISNUMBER(${share}),1-${share},"")`;
 
 const year: CellSpec[] = [
-  ...headings(YEAR, ["Costs of a year", "now: low", "likely", "high", "after: low", "likely", "high", ""]),
+  ...headings(YEAR, ["Costs of a year", "needed now: low", "likely", "high", "after: low", "likely", "high", ""]),
   ...KINDS.flatMap((kind, index): CellSpec[] => [
     { at: `A${YEAR + 1 + index}`, kind: "label", value: COST_LABELS[kind] },
     ...SPANS.flatMap((span) =>

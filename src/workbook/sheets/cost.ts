@@ -40,7 +40,7 @@ export const COST: SheetSpec = {
       over: `A${CHART + 1}:G${CHART_LAST}`,
       type: "bar",
       stacked: true,
-      title: "Cost of a year, now and after",
+      title: "Cost of a year, needed now and after",
       axes: ["", "Currency a year"],
       series: KINDS.map((_, index) => ({
         name: `=D${WORKING + 1 + index}`,

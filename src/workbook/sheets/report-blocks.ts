@@ -1,4 +1,5 @@
 import { cases } from "../cases";
+import { isWarning } from "../check-lines";
 import type { CellSpec } from "../sheet-spec";
 
 /** One line of a table of the report, by its cells. */
@@ -90,37 +91,48 @@ export const measureTable = (top: number) => ({
 });
 
 const WATER = [
-  ["Used now", "Used_Now_kL"],
-  ["Needed now", "Result_Water_kL"],
-  ["Needed after", "Needed_After_kL"],
-  ["Saved", "Saved_kL"],
+  ["Used now", "Used_Now_kL", "#,##0"],
+  ["Needed now", "Result_Water_kL", "#,##0"],
+  ["Needed after", "Needed_After_kL", "#,##0"],
+  ["Saved", "Saved_kL", "#,##0"],
+  ["Water bill for needed now", "Result_Cost", "#,##0.00"],
 ] as const;
 const LOSSES = [
-  ["Caught on the bed / metered", percent("Caught_Metered_Share")],
-  ["Lands in the bed", percent("In_Bed_Share")],
-  ["Drains, watered so", percent("Mean_Drained_Share")],
-  ["Run time wanted [min a day]", "Result_Run_Time_min"],
+  ["Caught on the bed / metered", percent("Caught_Metered_Share"), "0 %"],
+  ["Lands in the bed", percent("In_Bed_Share"), "0 %"],
+  ["Drains, watered so", percent("Mean_Drained_Share"), "0 %"],
+  ["Run time wanted [min a day]", "Result_Run_Time_min", "0"],
 ] as const;
 
-/** Water a year beside losses. */
+/** Water a year beside losses, and whether what is used now is what the saving is against. */
 export const waterTable = (top: number) => ({
   rows: WATER.length + 1,
-  cells: table(
-    top,
-    [
-      ["A", "Water [kL a year]"],
-      ["B", "kL a year"],
-      ["C", "Losses and run time"],
-      ["D:X", ""],
-    ],
-    WATER.map(([label, value], index) => [
-      ["A", `"${label}"`],
-      ["B", value, "#,##0"],
-      ["C", `"${LOSSES[index]![0]}"`],
-      ["D:H", LOSSES[index]![1], index < 3 ? "0 %" : "0"],
-      ...(index === 0 ? ([["I:X", 'Water_Label&", this bed"']] as const) : []),
-    ]),
-  ),
+  cells: [
+    ...table(
+      top,
+      [
+        ["A", "Water a year"],
+        ["B", "kL a year"],
+        ["C", "Losses and run time"],
+        ["D:X", ""],
+      ],
+      WATER.map(([label, value, format], index) => {
+        const [loss, share, shown] = LOSSES[index] ?? ["", '""', ""];
+        return [
+          ["A", `"${label}"`],
+          ["B", value, format],
+          ["C", `"${loss}"`],
+          ["D:H", share, shown],
+          ...(index === 0 ? ([["I:X", 'Water_Label&", this bed"']] as const) : []),
+        ];
+      }),
+    ),
+    {
+      at: `I${top + 2}:X${top + WATER.length}`,
+      kind: "entry",
+      formula: `IF(${isWarning("Used_Against_Needed")},Used_Against_Needed,"")`,
+    } satisfies CellSpec,
+  ],
 });
 
 const ACTION_LINES = 5;

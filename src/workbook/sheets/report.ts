@@ -6,9 +6,11 @@ import type { CellSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
 import { COVERAGE } from "./coverage";
 import { BELOW_0, SOURCE_LEFT, TOP as SOURCE_TOP } from "./coverage-places";
 import { actionTable, comparisonTable, FACTS, inRow, measureTable, waterTable } from "./report-blocks";
+import { IDLE_CHECKS, WARNING_CHECKS } from "./report-checks";
 
 const TOP = 5;
 const PICTURE_LEFT = 5;
+const WHITE = "#ffffff";
 const ALL = "A:X";
 const LEGEND = TOP + MOST_ALONG;
 const METHOD =
@@ -65,31 +67,34 @@ function picture(): CellSpec[] {
     return {
       at: cellAt(TOP + i, PICTURE_LEFT + j),
       kind: "tile",
-      formula: `IF(COUNT(Coverage_Limits)>0,IF(ISNUMBER(${rate}),IF(${rate}<0,"${BELOW_0}",MATCH(${rate},Coverage_Limits,1)),""),"")`,
+      formula: `IF(COUNT(Coverage_Limits)>0,IF(ISNUMBER(${rate}),IF(${rate}<0,"${BELOW_0}",MATCH(${rate},Coverage_Limits,1)),${rate}&""),"")`,
     };
   });
 }
 
-/** Each class in its colour; its number shows once a can, in the middle. */
+/** Each class in its colour; its number, or the x of a can that was not read, shows once a can, in the middle. */
 function shades(): ShadeSpec[] {
   const first = cellAt(TOP, PICTURE_LEFT);
   const last = cellAt(TOP + MOST_ALONG - 1, PICTURE_LEFT + MOST_ACROSS - 1);
   const inTheMiddle = (count: "COLUMN" | "ROW", from: number) =>
     `MOD(${count}(${first})-${from},${SCALE})=INT(${SCALE}/2)`;
   const numbered = `AND(${inTheMiddle("ROW", TOP)},${inTheMiddle("COLUMN", PICTURE_LEFT)})`;
-  return RATE_CLASSES.flatMap(({ number, colour }): ShadeSpec[] => {
+  const classes = RATE_CLASSES.flatMap(({ number, colour }): ShadeSpec[] => {
     const of = (formula: string, ink: string) => ({ range: `${first}:${last}`, formula, fill: colour, colour: ink });
     return [
-      of(`AND(${first}=${number},${numbered})`, number === 1 || number === 7 ? "#ffffff" : "#000000"),
+      of(`AND(${first}=${number},${numbered})`, number === 1 || number === 7 ? WHITE : "#000000"),
       of(`${first}=${number}`, colour),
     ];
   });
+  return [...classes, { range: `${first}:${last}`, formula: `AND(${first}="x",NOT(${numbered}))`, colour: WHITE }];
 }
 
 const MEASURES = measureTable(LEGEND + 2);
 const COUNTING = LEGEND + 2 + MEASURES.rows;
-const WATER = waterTable(COUNTING + 1);
-const ACTIONS_TOP = COUNTING + 1 + WATER.rows;
+const WARNING = COUNTING + 1;
+const WATER_TOP = WARNING + 2;
+const WATER = waterTable(WATER_TOP);
+const ACTIONS_TOP = WATER_TOP + WATER.rows;
 const ACTIONS = actionTable(ACTIONS_TOP);
 const COMPARISON_TOP = ACTIONS_TOP + ACTIONS.rows;
 const COMPARISON = comparisonTable(COMPARISON_TOP);
@@ -111,6 +116,7 @@ export const REPORT: SheetSpec = {
     [SIGNATURES]: 30,
     [SIGNATURES + 1]: 24,
     [COMPARISON_TOP + 1]: 26,
+    ...tall(WARNING, 2, 26),
     ...tall(LEGEND + 3, MEASURES.rows - 1, 46),
     ...tall(ACTIONS_TOP + 1, ACTIONS.rows - 1, 26),
     ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14.5])),
@@ -130,7 +136,7 @@ export const REPORT: SheetSpec = {
     {
       at: `A${LEGEND}:X${LEGEND}`,
       kind: "note",
-      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ number, range }) => `class ${number} ${range}`).join("; ")}. Metres and rates stand on the sheet Coverage.`,
+      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ number, range }) => `class ${number} ${range}`).join("; ")}; x: not read. Metres and rates stand on the sheet Coverage.`,
     },
     ...MEASURES.cells,
     {
@@ -139,6 +145,8 @@ export const REPORT: SheetSpec = {
       formula:
         'IF(Positions_Uneven,"Each can counts by the area it stands for (half-way lines to its neighbours and the bed\'s edges).","Each can counts alike.")&" Each SC is named by its definition, since several are in use."',
     },
+    { at: inRow(ALL, WARNING), kind: "entry", formula: WARNING_CHECKS },
+    { at: inRow(ALL, WARNING + 1), kind: "entry", formula: IDLE_CHECKS },
     ...WATER.cells,
     ...ACTIONS.cells,
     ...COMPARISON.cells,

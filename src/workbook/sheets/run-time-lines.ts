@@ -1,4 +1,5 @@
 import { choice, number } from "../allowed";
+import { cases } from "../cases";
 import type { Field } from "../form";
 
 const POT_AREA = 'IF(Pot_Shape="square",Pot_Top_mm^2,PI()*Pot_Top_mm^2/4)';
@@ -6,8 +7,6 @@ const FROM_POTS = `1000*Pot_Use_mL/(${POT_AREA})/IF(ISNUMBER(Capture_Factor),Cap
 const CHOSEN =
   'IF(Multiplier_Basis="low quarter",Used_SC_Quarter,IF(Multiplier_Basis="share of pots",Used_SC_Share,IF(Multiplier_Basis="driest can",Used_SC_Can,"choose what sets the run time")))';
 const THROUGH = "1/(1-IF(ISNUMBER(Leaching_Fraction),Leaching_Fraction,0))";
-const where = (names: string, formula: string, otherwise: string) =>
-  `IF(COUNT(${names})=${names.split(",").length},${formula},${otherwise})`;
 
 /** Multiplier of unevenness and leaching by the rule that was chosen. */
 export const withLeaching = (multiplier: string): string =>
@@ -35,10 +34,14 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     name: "Pot_Depth_mm",
     unit: "mm a day",
     format: "0.0",
-    formula: where(
-      "Pot_Use_mL,Pot_Top_mm",
-      `IF(AND(Pot_Use_mL>0,Pot_Top_mm>0),${FROM_POTS},"needs use and pot top above 0")`,
-      '"needs water use and pot top"',
+    formula: cases(
+      [
+        ["COUNT(Pot_Use_mL,Pot_Top_mm)=0", '"needs water use and pot top"'],
+        ["NOT(ISNUMBER(Pot_Use_mL))", '"needs water use"'],
+        ["NOT(ISNUMBER(Pot_Top_mm))", '"needs pot top"'],
+        ["MIN(Pot_Use_mL,Pot_Top_mm)<=0", '"needs use and pot top above 0"'],
+      ],
+      FROM_POTS,
     ),
     note: "1000 · mL / area of the pot's top / capture factor; shape and top of the pot stand on Block.",
   },

@@ -1,3 +1,5 @@
+import { cases } from "../cases";
+import type { DataCheck } from "../check-lines";
 import { withLeaching } from "./run-time-lines";
 
 const NEEDS_SHARE = '"needs the share in the bed"';
@@ -87,3 +89,23 @@ export const worked: [label: string, name: string, formula: string][] = [
     'IF(ISNUMBER(After_Capital),After_Capital,IF(N(Actions_Cost)>0,Actions_Cost,""))',
   ],
 ];
+
+/** Without the share in the bed even all that the heads gave may be too little. */
+const USED = "IF(ISNUMBER(Used_Now_kL),Used_Now_kL,Used_Now_Heads_kL)";
+
+/** Whether the bed can be watered to its driest pot with what is used now, 5 % being too near to tell. */
+export const USED_AGAINST_NEEDED: DataCheck = {
+  label: "Used now against needed",
+  name: "Used_Against_Needed",
+  formula: cases(
+    [
+      ['Waters_To_Driest<>"yes"', '""'],
+      [`COUNT(${USED},Result_Water_kL)<2`, '"not checked: needs water used and water needed"'],
+      [
+        `${USED}<0.95*Result_Water_kL`,
+        `"Used now, "&ROUND(${USED},1)&" kL, is less than needed, "&ROUND(Result_Water_kL,1)&" kL: the driest pot does not get enough today, so this saving is against what would be needed, not against today's bill."`,
+      ],
+    ],
+    '"ok"',
+  ),
+};

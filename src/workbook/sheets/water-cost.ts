@@ -1,6 +1,7 @@
+import { checkLines } from "../check-lines";
 import { type FormPart, formLines, joined, noteHeight } from "../form";
 import type { CellSpec, SheetSpec } from "../sheet-spec";
-import { WATER_A_YEAR, worked } from "./water-cost-formulas";
+import { USED_AGAINST_NEEDED, WATER_A_YEAR, worked } from "./water-cost-formulas";
 import { CHANGE_LINES, NEED_LINES, PRICE_LINES } from "./water-cost-lines";
 
 const FORM = { label: "A", entry: "B", unit: "C", note: "D", noteLine: 56 };
@@ -10,7 +11,8 @@ const FIRST = 3;
 const YEAR = FIRST + PRICE_LINES.length;
 const NEED = YEAR + 1 + WATER_A_YEAR.length;
 const CHANGE = NEED + NEED_LINES.length;
-const WORKED = CHANGE + CHANGE_LINES.length + 1;
+const REMARK = CHANGE + CHANGE_LINES.length;
+const WORKED = REMARK + 2;
 
 const year: Partial<FormPart> = {
   heights: Object.fromEntries(
@@ -40,11 +42,13 @@ const onTheWay: CellSpec[] = [
   ]),
 ];
 
+const remark = checkLines(REMARK, { label: "A", text: "B:D" }, [USED_AGAINST_NEEDED]);
 const { cells, checks, heights } = joined(
   formLines(FIRST, FORM, PRICE_LINES),
   year,
   formLines(NEED, FORM, NEED_LINES),
   formLines(CHANGE, FORM, CHANGE_LINES),
+  remark,
   { cells: onTheWay },
 );
 
@@ -65,4 +69,5 @@ export const WATER_COST: SheetSpec = {
     ...cells,
   ],
   checks,
+  shades: remark.shades,
 };

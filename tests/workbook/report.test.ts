@@ -1,0 +1,75 @@
+import { beforeAll, describe, expect, it } from "vitest";
+import type { Entries } from "../../src/workbook/build";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
+import { type Calculated, calculated } from "../support/audits";
+import { column, withReading } from "./data-check-cases";
+
+/** 24 cans of 20 mL, the one in the third row and the fourth column not read, in some wind, far from the left edge. */
+const WINDY: Entries = {
+  ...EXAMPLE_ENTRIES,
+  Cans_Readings: withReading("x"),
+  Cans_Across_m: [[1.5, 3.25, 6, 8.75, 11.5]],
+  Wind_ms: column(3, 1, 1, 1),
+};
+const CALM: Entries = { ...EXAMPLE_ENTRIES, Metered_kL: 1210 };
+const WITHOUT_WIND: Entries = { ...CALM, Wind_ms: column("", "", "", "") };
+
+let windy: Calculated;
+let calm: Calculated;
+let withoutWind: Calculated;
+let blank: Calculated;
+beforeAll(async () => {
+  [windy, calm, withoutWind, blank] = (await calculated([WINDY, CALM, WITHOUT_WIND, {}])) as [
+    Calculated,
+    Calculated,
+    Calculated,
+    Calculated,
+  ];
+}, 300_000);
+
+const shown = ({ places, at }: Calculated) =>
+  places.filter((place) => place.startsWith("Report!")).map((place) => String(at(place)));
+const line = (audit: Calculated, start: string) => shown(audit).filter((text) => text.startsWith(start));
+
+describe("the report, calculated by LibreOffice", () => {
+  it("names the data checks that warn", () => {
+    expect(windy.check("Cans", "Edge cans")).toMatch(/^No cans within 0.6 m of these edges: left/);
+    expect(windy.check("Cans", "Wind")).toMatch(/^Wind up to 3 m\/s/);
+    expect(line(windy, "Data checks that warn")).toEqual(["Data checks that warn: Edge cans; Wind."]);
+  });
+
+  it("says none where no data check warns", () => {
+    expect(line(calm, "Data checks that warn")).toEqual(["Data checks that warn: none."]);
+    expect(line(calm, "Data checks not made")).toEqual(["Data checks not made, for want of entries: none."]);
+  });
+
+  it("names the data checks that lack something apart from those that warn", () => {
+    expect(line(withoutWind, "Data checks that warn")).toEqual(["Data checks that warn: none."]);
+    expect(line(withoutWind, "Data checks not made")).toEqual(["Data checks not made, for want of entries: Wind."]);
+    expect(line(blank, "Data checks that warn")).toEqual(["Data checks that warn: none."]);
+    expect(line(blank, "Data checks not made")[0]).toMatch(/: Readings; .*A very dry can; Pressure; .*metered\.$/);
+  });
+
+  it("shows the water bill of Water and cost", () => {
+    const bill = calm.named("Result_Cost");
+    expect(typeof bill).toBe("number");
+    const [place] = calm.places.filter(
+      (at) => at.startsWith("Report!A") && calm.at(at) === "Water bill for needed now",
+    );
+    expect(calm.at(place!.replace("!A", "!B"))).toBe(bill);
+  });
+
+  it("shows x on the ground of a can that was not read, as Coverage does", () => {
+    // 20 cells across for 5 cans: 4 × 4 cells a can, from E5 on; third row, fourth column: Q13 to T16
+    const unread = windy.places.filter((place) => /^Report![E-X]\d+$/.test(place) && windy.at(place) === "x");
+    const ground = ["13", "14", "15", "16"].flatMap((row) =>
+      ["Q", "R", "S", "T"].map((letter) => `Report!${letter}${row}`),
+    );
+    expect(unread.sort()).toEqual(ground.sort());
+    expect(windy.at("Report!E5")).toBe(4); // as much as the mean: 90 to 110 %
+    expect(windy.at("Report!E25")).toBe("");
+    expect(
+      windy.places.filter((place) => place.startsWith("Coverage!") && windy.at(place) === "x").length,
+    ).toBeGreaterThan(0);
+  });
+});
