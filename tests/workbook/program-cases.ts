@@ -53,7 +53,7 @@ export const WRONG: [string, Entries, string, string][] = [
     "words for a take-up on Demand where one is typed",
     { ...first(ROW.map((each, i) => (i === 1 ? "ferns" : i === 6 ? 5 : each))), Demand_Take_Up_mm: [["little"]] },
     SAYS,
-    "ok",
+    "ok, but pulses without a rest",
   ],
   ["a negative rest", first(changed(7, -5)), SAYS, "rest must be 0 min or more"],
   ["a flow of 0", first(changed(8, 0)), SAYS, "flow must be more than 0 L/min"],

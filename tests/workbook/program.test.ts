@@ -43,7 +43,7 @@ describe("Program and Start times, calculated by LibreOffice with wrong values p
     PLANS.forEach(({ program }, index) => {
       const at = (letter: string, i: number) => books[index]!.get(`Program!${letter}${FIRST_BLOCK + i}`);
       const found = jobs(program);
-      program.blocks.forEach(({ depth, rate, multiplier, area, flow }, i) => {
+      program.blocks.forEach(({ depth, rate, multiplier, area, flow, rest = 0 }, i) => {
         const job = found[i]!;
         near(at("J", i), depth);
         near(at("K", i), runTime(depth, rate, multiplier));
@@ -51,7 +51,7 @@ describe("Program and Start times, calculated by LibreOffice with wrong values p
         near(at("M", i), job.minutes);
         near(at("N", i), ((flow ?? area * rate) * job.number * job.minutes) / 60);
         near(at("O", i), (flow ?? area * rate) / 60);
-        expect(at("P", i)).toBe("ok");
+        expect(at("P", i)).toBe(job.number > 1 && rest === 0 ? "ok, but pulses without a rest" : "ok");
       });
     });
   });

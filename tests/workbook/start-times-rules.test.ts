@@ -85,7 +85,7 @@ const CHANGES: Record<string, (night: Night) => Night> = {
 const SAID: [verified: RegExp, native: RegExp][] = [
   [/is not whole in a window/, /^outside the hours$/],
   [/L\/min, the pump gives/, /^over the pump's flow$/],
-  [/runs together with block/, /^runs with a block kept apart$/],
+  [/runs together with block/, /^runs with .+, kept apart$/],
   [/comes after a rest of/, /^rest too short$/],
   [/must be pulse \d+$/, /^should be pulse \d+$/],
   [/ min, needs /, /^too few minutes$/],

@@ -1,6 +1,7 @@
 import { type Allowed, choiceFrom, number, words } from "../allowed";
 import { cases, quoted } from "../cases";
 import type { CellSpec, CheckSpec } from "../sheet-spec";
+import { WITHOUT_REST } from "./program-counts";
 import { BLOCKS, FIRST_BLOCK, HEADINGS, isPositive, LAST_BLOCK, ofBlocks } from "./program-places";
 
 const TYPED = [
@@ -111,6 +112,7 @@ const says = (row: number) => {
       [`M${row}=""`, '"a pulse is longer than a day"'],
       [`IF(COUNT(Pump_Flow_Lmin)=1,O${row}>Pump_Flow_Lmin,FALSE)`, '"flow over the pump\'s"'],
       [`J${row}=0`, '"no water this month"'],
+      [`AND(L${row}>1,N(H${row})=0)`, quoted(WITHOUT_REST)],
     ],
     '"ok"',
   );

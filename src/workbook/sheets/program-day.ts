@@ -46,7 +46,7 @@ const DAY: readonly DayLine[] = [
       [
         ['Tank_kL=""', '"no tank"'],
         [`NOT(${isPositive("Tank_kL")})`, '"needs a tank above 0"'],
-        ["Night_Length_min=0", '"needs hours"'],
+        ["OR(Hours_Wrong>0,Night_Length_min=0)", '"needs hours"'],
       ],
       "Tank_kL+N(Tank_Refill_Lmin)*Night_Length_min/1000",
     ),
@@ -65,8 +65,17 @@ const DAY: readonly DayLine[] = [
     unit: "h",
     name: "Window_Hours",
     format: "0.0",
-    formula: `IF(COUNT(${ofWindows("M")})=0,"needs hours",SUM(${ofWindows("M")}))`,
-    says: 'IF(ISNUMBER(Window_Hours),"From "&TEXT(Night_First_min/1440,"h:mm")&" to "&TEXT(MOD(Night_First_min+Night_Length_min,1440)/1440,"h:mm")&", "&ROUND(Night_Length_min/60,1)&" h from the first start to the last end.","")',
+    formula: `IF(OR(Hours_Wrong>0,COUNT(${ofWindows("M")})=0),"needs hours",SUM(${ofWindows("M")}))`,
+    says: cases(
+      [
+        ["Hours_Wrong>0", '"Put the hours right: see what is said beside them."'],
+        [
+          "ISNUMBER(Window_Hours)",
+          `Hours_Words&": "&${rounded("Night_Length_min/60")}&" h from the first start to the last end."`,
+        ],
+      ],
+      '""',
+    ),
   },
   {
     label: "Least hours",

@@ -1,7 +1,7 @@
 import { type Allowed, words } from "../allowed";
 import { cases } from "../cases";
 import type { CellSpec, CheckSpec } from "../sheet-spec";
-import { FIRST_PAIR, FIRST_WINDOW, LAST_PAIR, LAST_WINDOW, ofBlocks } from "./program-places";
+import { FIRST_PAIR, FIRST_WINDOW, LAST_PAIR, LAST_WINDOW, ofBlocks, ofWindows } from "./program-places";
 
 const rows = (first: number, last: number) => Array.from({ length: last - first + 1 }, (_, index) => first + index);
 
@@ -25,6 +25,16 @@ const says = (row: number) =>
     '"ok"',
   );
 
+const isOk = (last: number) => `COUNTIF(N$${FIRST_WINDOW}:N${last},"ok")`;
+/** `20:00 to 23:00 and 01:00 to 05:00`, of the lines down to this one. */
+const wordsUpTo = (row: number) => {
+  const own = `TEXT(T${row}/1440,"hh:mm")&" to "&TEXT(MOD(T${row}+U${row},1440)/1440,"hh:mm")`;
+  if (row === FIRST_WINDOW) return `IF(N${row}="ok",${own},"")`;
+  const all = isOk(LAST_WINDOW);
+  const joint = `IF(W${row - 1}="","",IF(${isOk(row)}=${all}," and ",", "))`;
+  return `IF(N${row}="ok",W${row - 1}&${joint}&${own},W${row - 1})`;
+};
+
 const windowLine = (row: number): CellSpec[] => [
   { at: `K${row}`, kind: "input", format: "h:mm" },
   { at: `L${row}`, kind: "input", format: "h:mm" },
@@ -37,6 +47,7 @@ const windowLine = (row: number): CellSpec[] => [
     formula: `IF(${areTimes(row)},IF(${startOf(row)}=${endOf(row)},-1,${endOf(row)}-${startOf(row)}+IF(${endOf(row)}>${startOf(row)},0,1440)),-1)`,
   },
   { at: `V${row}`, kind: "working", formula: `IF(U${row}<0,0,MOD(T${row}-Night_First_min,1440)+U${row})` },
+  { at: `W${row}`, kind: "working", formula: wordsUpTo(row), align: "left" },
 ];
 
 const isBlock = (cell: string) => `SUMPRODUCT((${ofBlocks("T")}=TRIM(${cell}))*1)>0`;
@@ -81,6 +92,22 @@ export const WINDOW_CELLS: readonly CellSpec[] = [
   { at: "T4", kind: "working", value: "from [min]" },
   { at: "U4", kind: "working", value: "length [min]" },
   { at: "V4", kind: "working", value: "ends after" },
+  { at: "W4", kind: "working", value: "in words", align: "left" },
+  { at: "W11", kind: "working", value: "hours in words", align: "left" },
+  {
+    at: "W12",
+    kind: "working",
+    name: "Hours_Words",
+    align: "left",
+    formula: `IF(Hours_Wrong>0,"put the hours right",W${LAST_WINDOW})`,
+  },
+  { at: "U17", kind: "working", value: "wrong lines of hours" },
+  {
+    at: "V17",
+    kind: "working",
+    name: "Hours_Wrong",
+    formula: `SUMPRODUCT((${ofWindows("N")}<>"")*(${ofWindows("N")}<>"ok"))`,
+  },
   { at: "U11", kind: "working", value: "night from [min]" },
   {
     at: "V11",

@@ -5,6 +5,7 @@ import { DAY_CELLS } from "./program-day";
 import { DAY_CHECKS } from "./program-day-checks";
 import {
   CHECKS_FROM,
+  DAY_FROM,
   FIRST_BLOCK,
   FIRST_PAIR,
   FIRST_WINDOW,
@@ -32,13 +33,14 @@ const shade = (range: string, cell: string, also = "") => ({
 /** The blocks that share the pump, the hours, the tank and the limit of the day. */
 export const PROGRAM: SheetSpec = {
   name: "Program",
-  widths: [16, 13, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 9, 8, 13, 13, 20, 3, 12, 16, 12],
+  widths: [16, 13, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 8, 9, 8, 13, 13, 20, 3, 12, 16, 12, 40],
   heights: {
     2: 30,
     3: 30,
     ...SETTING_PART.heights,
     ...Object.fromEntries(DAY_CHECKS.map((_, index) => [CHECKS_FROM + 1 + index, 18])),
-    [HEADINGS]: 45,
+    ...Object.fromEntries(Array.from({ length: 6 }, (_, index) => [DAY_FROM + 1 + index, 30])),
+    [HEADINGS]: 62,
   },
   cells: [
     { at: "A1:R1", kind: "title", value: "Program: the blocks that share a pump and a night" },

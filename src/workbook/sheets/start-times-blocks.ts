@@ -1,4 +1,5 @@
 import type { CellSpec } from "../sheet-spec";
+import { counted } from "./program-counts";
 import { BLOCKS, FIRST_BLOCK } from "./program-places";
 import { column, FIRST, HEADINGS } from "./start-times-places";
 
@@ -41,7 +42,7 @@ const ofDifference = (letter: string) =>
 
 /** Whether the lines are those of another Program, and what is said then. */
 export const DIFFERS = `COUNTIF(${AGREES},"differs")>0`;
-export const DIFFERENCE = `"The Program is not the one that was fitted: "&${ofDifference("S")}&" has "&${ofDifference("T")}&" pulses, "&ROUND(${ofDifference("U")},1)&" min here, but "&${ofDifference("V")}&" pulses, "&ROUND(${ofDifference("W")},1)&" min in the Program. Fit the night anew."`;
+export const DIFFERENCE = `"The Program is not the one that was fitted: "&${ofDifference("S")}&" has "&${counted(ofDifference("T"), " pulse", " pulses")}&", "&ROUND(${ofDifference("U")},1)&" min here, but "&${counted(ofDifference("V"), " pulse", " pulses")}&", "&ROUND(${ofDifference("W")},1)&" min in the Program. Fit the night anew."`;
 
 /** The night against the Program, block by block. */
 export const BLOCK_LIST_CELLS: readonly CellSpec[] = [

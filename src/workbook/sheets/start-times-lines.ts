@@ -1,7 +1,7 @@
 import type { CellSpec } from "../sheet-spec";
 import { FIRST_BLOCK, FIRST_PAIR, LAST_PAIR } from "./program-places";
 import { column, FIRST, HEADINGS, NOWHEN, START_LINES } from "./start-times-places";
-import { check } from "./start-times-rules";
+import { check, withOneKeptApart } from "./start-times-rules";
 
 /** The line of a block in the Program, from 1; 0 where none has this name. */
 const lineOfBlock = (name: string) =>
@@ -32,7 +32,7 @@ const line = (row: number): CellSpec[] => [
     format: "0.0",
     formula: `IF(K${row}=${NOWHEN},"",SUMPRODUCT((${column("K")}<=K${row})*(${column("L")}>K${row}+0.000001),${column("G")}))`,
   },
-  { at: `I${row}`, kind: "note", formula: check(row) },
+  { at: `I${row}`, kind: "note", shrink: true, formula: check(row) },
   {
     at: `K${row}`,
     kind: "working",
@@ -48,6 +48,7 @@ const line = (row: number): CellSpec[] => [
     formula: `IF(A${row}="","",1000*K${row}+A${row})`,
   },
   { at: `Q${row}`, kind: "working", formula: `IF(A${row}="","",IF(N${row}=0,61,N${row})*10^9+P${row})` },
+  { at: `R${row}`, kind: "working", formula: `IF(N${row}=0,0,${withOneKeptApart(row)})` },
 ];
 
 const TITLES = [
@@ -69,6 +70,7 @@ const WORKING_TITLES = [
   "end [min]",
   "order by time",
   "order by block",
+  "runs with, kept apart",
 ];
 
 const pair = (index: number): CellSpec[] =>
@@ -84,7 +86,9 @@ const pair = (index: number): CellSpec[] =>
 /** What is typed or written of a night, and what is said of each line. */
 export const LINE_CELLS: readonly CellSpec[] = [
   ...TITLES.map((value, index): CellSpec => ({ at: `${"ABCDEFGHI"[index]}${HEADINGS}`, kind: "heading", value })),
-  ...WORKING_TITLES.map((value, index): CellSpec => ({ at: `${"KLMNOPQ"[index]}${HEADINGS}`, kind: "working", value })),
+  ...WORKING_TITLES.map(
+    (value, index): CellSpec => ({ at: `${"KLMNOPQR"[index]}${HEADINGS}`, kind: "working", value }),
+  ),
   ...Array.from({ length: LAST_PAIR - FIRST_PAIR + 1 }, (_, index) => pair(index)).flat(),
   { at: "W2", kind: "working", value: "kept apart:" },
   { at: "W3", kind: "working", value: "lines of blocks" },

@@ -1,20 +1,22 @@
-import { cases } from "../cases";
+import { cases, quoted } from "../cases";
 import { isPositive } from "./program-places";
 import { column, NOWHEN, PAIR_ONE, PAIR_OTHER } from "./start-times-places";
 
 const MINUTE = "1/10^6";
 const LITRE = 0.01;
+/** What is said of a line whose name the Program does not have. */
+export const NO_BLOCK = "no such block";
 
 const outsideHours = (row: number) =>
   `SUMPRODUCT((MOD(K${row}+Night_First_min-Window_Starts_min,1440)+E${row}<=Window_Lengths_min+${MINUTE})*1)=0`;
 
 const overThePump = (row: number) => `IF(COUNT(Pump_Flow_Lmin)=1,H${row}>Pump_Flow_Lmin+0.001,TRUE)`;
 
-/** A valve counts until its change-over is over. */
-const withOneKeptApart = (row: number) => {
+/** The line in the Program of a block that runs with this one although kept apart, else 0; a valve counts until its change-over is over. */
+export const withOneKeptApart = (row: number): string => {
   const partner = `((${column("N")}=${PAIR_OTHER})*(${PAIR_ONE}=N${row})+(${column("N")}=${PAIR_ONE})*(${PAIR_OTHER}=N${row}))`;
   const together = `(${column("K")}<L${row}-${MINUTE})*(${column("L")}>K${row}+${MINUTE})`;
-  return `IF(COUNTIF(${PAIR_ONE},N${row})+COUNTIF(${PAIR_OTHER},N${row})=0,FALSE,SUMPRODUCT(${partner}*${together})>0)`;
+  return `IF(COUNTIF(${PAIR_ONE},N${row})+COUNTIF(${PAIR_OTHER},N${row})=0,0,SUMPRODUCT(MAX(${partner}*${together}*${column("N")})))`;
 };
 
 const restTooShort = (row: number) => {
@@ -51,12 +53,13 @@ export const check = (row: number): string =>
     [
       [`COUNTA(B${row}:E${row})=0`, '""'],
       [`M${row}=""`, '"needs a block"'],
-      [`G${row}=""`, '"no such block"'],
+      [`N${row}=0`, quoted(NO_BLOCK)],
+      [`G${row}=""`, '"its block has no flow yet"'],
       [`K${row}=${NOWHEN}`, '"needs start and minutes"'],
       [`COUNT(C${row})=0`, '"needs the number of its pulse"'],
       [outsideHours(row), '"outside the hours"'],
       [overThePump(row), '"over the pump\'s flow"'],
-      [withOneKeptApart(row), '"runs with a block kept apart"'],
+      [`R${row}>0`, `"runs with "&INDEX(Program_Names,MAX(1,R${row}))&", kept apart"`],
       [restTooShort(row), '"rest too short"'],
       [`C${row}<>${pulseDue(row)}`, `"should be pulse "&${pulseDue(row)}`],
       [tooFewMinutes(row), '"too few minutes"'],

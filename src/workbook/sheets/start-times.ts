@@ -6,10 +6,11 @@ import { BLOCK_LIST_CELLS, DIFFERENCE, DIFFERS, LAST_OF_BLOCKS } from "./start-t
 import { LINE_CELLS } from "./start-times-lines";
 import { PAPER, PAPER_CELLS, PAPER_CHECK, PAPER_ENDS, PAPER_SHADES } from "./start-times-paper";
 import { column, FIRST, HEADINGS, LAST } from "./start-times-places";
-import { LITRES, OVER_THE_LIMIT } from "./start-times-rules";
+import { LITRES, NO_BLOCK, OVER_THE_LIMIT } from "./start-times-rules";
 
 const LOOKS = `SUMPRODUCT((${column("I")}<>"")*(${column("I")}<>"ok"))`;
-const FINISH = `TEXT(MOD(Night_First_min+MAX(${column("L")})-Change_Over_Used_min,1440)/1440,"h:mm")`;
+const STRANGERS = `COUNTIF(${column("I")},"${NO_BLOCK}")`;
+const FINISH = `TEXT(MOD(Night_First_min+MAX(${column("L")})-Change_Over_Used_min,1440)/1440,"hh:mm")`;
 
 const STATUS = cases(
   [
@@ -17,10 +18,18 @@ const STATUS = cases(
       `COUNTA($B$${FIRST}:$E$${LAST})=0`,
       '"No start times yet. In the pane, step Night: Fit the night, then Write the start times."',
     ],
+    [
+      "Hours_Wrong>0",
+      '"Put the hours of the Program right: what is said of these start times is not to be relied on until then."',
+    ],
+    [
+      `${STRANGERS}>0`,
+      `${STRANGERS}&IF(${STRANGERS}=1," line names"," lines name")&" no block of the Program: "&INDEX(${column("M")},MATCH("${NO_BLOCK}",${column("I")},0))&". Put the name right, or fit the night anew."`,
+    ],
     [DIFFERS, DIFFERENCE],
     [
       `${LOOKS}>0`,
-      `${LOOKS}&IF(${LOOKS}=1," line needs"," lines need")&" a look: see Check (on paper: !). Fit the night anew."`,
+      `${LOOKS}&IF(${LOOKS}=1," line needs"," lines need")&" a look (on paper: !): see the sheet, column Check. Fit the night anew."`,
     ],
     [
       OVER_THE_LIMIT,
@@ -49,7 +58,7 @@ export const START_TIMES: SheetSpec = {
     ...[18, 9, 9, 10, 12, 12, 3],
     ...[25, 8, 9, 9, 9, 7, 2, 25, 8, 9, 9, 9, 7, 3, 6, 6],
   ],
-  heights: { 2: 20, 3: 20, 4: 44, [HEADINGS]: 30 },
+  heights: { 2: 20, 3: 32, 4: 44, [HEADINGS]: 30 },
   cells: [
     { at: "A1:D1", kind: "title", value: "Start times" },
     {
@@ -66,7 +75,7 @@ export const START_TIMES: SheetSpec = {
       at: "A3:I3",
       kind: "label",
       formula:
-        '"Fitted or changed by: ________________   Date: ____________   "&IF(Night_Length_min=0,"needs hours","Water may run from "&TEXT(Night_First_min/1440,"h:mm")&" to "&TEXT(MOD(Night_First_min+Night_Length_min,1440)/1440,"h:mm"))',
+        '"Fitted or changed by: ________________   Date: ____________   "&IF(Hours_Wrong>0,"put the hours right: see Program",IF(Night_Length_min=0,"needs hours","Water may run "&Hours_Words))',
     },
     { at: "A4:I4", kind: "caution", formula: STATUS, name: "Start_Times_Status" },
     ...LINE_CELLS,
