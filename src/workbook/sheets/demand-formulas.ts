@@ -30,6 +30,12 @@ const unnamed = (group: number): [string, string][] => [
   [`SUMPRODUCT(--(Demand_Groups=${at(group, NAME_ROW)}))>1`, '"needs a name of its own"'],
 ];
 
+const UNDER_COVER = "weather does not hold under cover";
+const underCover = (group: number) => `${at(group, RAINED_ROW)}="no"`;
+/** No coefficient is typed, and none is asked for. */
+const underCoverOnly = (group: number) => `AND(${underCover(group)},${at(group, COEFFICIENT_ROW)}="")`;
+const weighed = (name: string, group: number, month: number) => areaCell(WEIGHINGS, name, month + 1, group + 1);
+
 /** Depth that a litre makes in a pot of the group [mm], or what is missing or wrong. */
 export function litreFormula(group: number): string {
   const [top, shape] = [at(group, TOP_ROW), at(group, SHAPE_ROW)];
@@ -61,6 +67,10 @@ export function millimetreFormula(group: number): string {
       ...unnamed(group),
       aboveZero("coefficient", coefficient, ""),
       aboveZero("area", area, "m²"),
+      [
+        underCoverOnly(group),
+        `IF(SUM(${weighed("Weighed_Pots", group, 0)}:${weighed("Weighed_Pots", group, 11).split("!")[1]})>0,"weighed pots only: under cover","needs weighings: ${UNDER_COVER}")`,
+      ],
       [`AND(${coefficient}="",${area}="")`, '"needs coefficient and area"'],
       [`${coefficient}=""`, '"needs coefficient"'],
       [`${area}=""`, '"needs the area of the coefficient"'],
@@ -69,8 +79,9 @@ export function millimetreFormula(group: number): string {
   );
 }
 
-const weighed = (name: string, group: number, month: number) => areaCell(WEIGHINGS, name, month + 1, group + 1);
 const et0 = (month: number) => areaCell(WEATHER, "Weather_ET0", month + 1, 1);
+/** Where Weather says what is wrong with a month. */
+const whyCell = (month: number) => areaCell(WEATHER, "Weather_How", month + 1, 1);
 const rain = (group: number, month: number) =>
   `IF(${at(group, RAINED_ROW)}="no",0,${areaCell(WEATHER, "Weather_Rain", month + 1, 1)})`;
 
@@ -85,7 +96,8 @@ export function useFormula(group: number, month: number): string {
       [`LEFT(${litre},12)="needs a name"`, '"needs a name"'],
       [`${pots}=1`, '"needs 2nd pot"'],
       [`${pots}>1`, mean],
-      [`NOT(ISNUMBER(${et0(month)}))`, '"needs weather"'],
+      [underCoverOnly(group), '"needs weighings"'],
+      [`NOT(ISNUMBER(${et0(month)}))`, `IF(${et0(month)}="needs weather","needs weather","needs ${whyCell(month)}")`],
       [`ISNUMBER(${millimetre})`, `${et0(month)}*${millimetre}`],
       [`LEFT(${millimetre},17)="needs coefficient"`, '"needs coefficient"'],
       [`LEFT(${millimetre},5)="needs"`, '"needs its area"'],
@@ -107,23 +119,28 @@ export function depthFormula(group: number, month: number): string {
   );
 }
 
+const IN_DOUBT = "in doubt under cover";
+/** The weather does not hold for the depth of a group in a month, by how it came about. */
+export const inDoubt = (how: string): string => `ISNUMBER(SEARCH("${IN_DOUBT}",${how}))`;
+
 /** How the depth came about, or where the missing figure is typed. */
 export function howFormula(group: number, month: number): string {
   const [use, litre] = [`${GROUP_COLUMNS[group]}${USE_FROM + month}`, at(group, LITRE_ROW)];
   const [pots, error] = [weighed("Weighed_Pots", group, month), weighed("Weighed_Error_mL", group, month)];
-  const row = /\d+$/.exec(et0(month))![0];
+  const why = `"${whyCell(month)} says why"`;
   const millimetre = at(group, MILLIMETRE_ROW);
   return cases(
     [
       [`${use}=""`, '""'],
       [`${pots}=1`, '"1 pot weighed: see Weighings"'],
-      [`AND(${pots}=0,NOT(ISNUMBER(${et0(month)})))`, `"Weather!N${row} says why"`],
+      [`AND(${pots}=0,${underCoverOnly(group)})`, `"needs weighings: ${UNDER_COVER}"`],
+      [`AND(${pots}=0,NOT(ISNUMBER(${et0(month)})))`, why],
       [`AND(${pots}=0,NOT(ISNUMBER(${millimetre})))`, millimetre],
       [`NOT(ISNUMBER(${litre}))`, litre],
-      [`NOT(ISNUMBER(${rain(group, month)}))`, `"Weather!N${row} says why"`],
+      [`NOT(ISNUMBER(${rain(group, month)}))`, why],
       [`${pots}>1`, `IF(${pots}<5,"only ","")&${pots}&" pots weighed: "&ROUND(${use},0)&" ± "&ROUND(${error},0)&" mL"`],
     ],
-    `"weather: "&ROUND(${use},0)&" mL"`,
+    `"weather: "&ROUND(${use},0)&" mL"&IF(${underCover(group)},", ${IN_DOUBT}","")`,
   ).concat(
     `&IF(ISNUMBER(${GROUP_COLUMNS[group]}${DEPTH_FROM + month}),IF(${rain(group, month)}>0,", less rain",""),"")`,
   );

@@ -11,6 +11,7 @@ import {
   depthFormula,
   HOW_FROM,
   howFormula,
+  inDoubt,
   LITRE_ROW,
   litreFormula,
   MILLIMETRE_ROW,
@@ -51,7 +52,7 @@ const nameCells = (row: number, first: string): CellSpec[] => [
 const table = (
   from: number,
   title: string,
-  look: Pick<CellSpec, "kind" | "format">,
+  look: Pick<CellSpec, "kind" | "format" | "shrink">,
   formula: (group: number, month: number) => string,
 ): CellSpec[] => [
   { at: `A${from - 2}:I${from - 2}`, kind: "heading", value: title },
@@ -104,7 +105,7 @@ const tall = (from: number, height: number) =>
 /** What the pots of each group need, month by month. */
 export const DEMAND: SheetSpec = {
   name: "Demand",
-  widths: [27, 16, 16, 16, 16, 16, 16, 14, 22],
+  widths: [27, 17, 17, 17, 17, 17, 17, 14, 22],
   heights: {
     2: 32,
     [NAME_ROW]: 30,
@@ -118,7 +119,7 @@ export const DEMAND: SheetSpec = {
     [USE_FROM - 1]: 30,
     [HOW_FROM - 1]: 30,
     ...tall(DEPTH_FROM, 17),
-    ...tall(HOW_FROM, 28),
+    ...tall(HOW_FROM, 40),
   },
   landscape: true,
   pageEnds: [CHART_FROM - 2, HOW_FROM - 3],
@@ -144,9 +145,14 @@ export const DEMAND: SheetSpec = {
       "1000 · coefficient · its area; 1 mm on 1 m² is 1 L.",
       millimetreFormula,
     ),
-    ...table(DEPTH_FROM, "Net depth to water [mm a day]", { kind: "answer", format: "0.0" }, depthFormula),
+    ...table(
+      DEPTH_FROM,
+      "Net depth to water [mm a day]",
+      { kind: "answer", format: "0.0", shrink: true },
+      depthFormula,
+    ),
     ...weatherBeside,
-    ...table(USE_FROM, "Water that a pot uses [mL a day]", { kind: "answer", format: "0" }, useFormula),
+    ...table(USE_FROM, "Water that a pot uses [mL a day]", { kind: "answer", format: "0", shrink: true }, useFormula),
     ...table(HOW_FROM, "How it came about, or what is missing", { kind: "note" }, howFormula),
   ],
   areas: {
@@ -158,5 +164,14 @@ export const DEMAND: SheetSpec = {
     Demand_How: area(HOW_FROM),
   },
   checks: FACTS.map(([at, , , , allowed]): CheckSpec => ({ range: row(at), ...allowed(`${FIRST}${at}`) })),
+  shades: [
+    {
+      range: area(DEPTH_FROM),
+      formula: inDoubt(`${FIRST}${HOW_FROM}`),
+      fill: "#f6e8c3",
+      colour: "#543005",
+      bold: true,
+    },
+  ],
   charts: [CHART],
 };

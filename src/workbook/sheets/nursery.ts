@@ -1,6 +1,8 @@
 import { date, number, words } from "../allowed";
+import { quoted } from "../cases";
 import { formLines, noteHeight } from "../form";
 import type { CellSpec, SheetSpec } from "../sheet-spec";
+import { outside } from "../typed-words";
 import { PLAN_VERSION } from "../version";
 
 const FORM = { label: "A:B", entry: "C", unit: "D", note: "E", noteLine: 52 };
@@ -21,6 +23,9 @@ const CAUTIONS = [
   "These figures support a decision and are no design certificate. Local rules, the licence and licensed people come first.",
 ] as const;
 
+const LATITUDE_NOTE = "South negative. Only needed where evapotranspiration is worked out from the weather.";
+const LATITUDE_WRONG = outside("Latitude_deg", -66.5, 66.5);
+
 const FACTS = [
   "The nursery",
   { label: "Nursery", name: "Nursery_Name", unit: "words", allowed: words() },
@@ -30,8 +35,8 @@ const FACTS = [
     label: "Latitude",
     name: "Latitude_deg",
     unit: "degrees",
-    allowed: number(-90, 90, "degrees"),
-    note: "South negative. Only needed where evapotranspiration is worked out from the weather.",
+    allowed: number(-66.5, 66.5, "degrees"),
+    note: LATITUDE_NOTE,
   },
   {
     label: "Elevation",
@@ -48,6 +53,15 @@ const CAUTIONS_FROM = STEPS_FROM + STEPS.length + 2;
 const MADE = CAUTIONS_FROM + CAUTIONS.length + 1;
 
 const facts = formLines(FACTS_FROM, FORM, FACTS);
+const factCells = facts.cells.map(
+  ({ value, ...cell }): CellSpec =>
+    value === LATITUDE_NOTE
+      ? {
+          ...cell,
+          formula: `IF(${LATITUDE_WRONG},"Cannot be used: must be from -66.5 to 66.5.",${quoted(LATITUDE_NOTE)})`,
+        }
+      : { ...cell, ...(value !== undefined && { value }) },
+);
 const LINE = 96;
 
 /** Which nursery this is, what to do, and what to beware of. */
@@ -68,7 +82,7 @@ export const NURSERY: SheetSpec = {
       value: "One workbook for the blocks that share a pump. Fill in the cream cells; leave blank what is not known.",
     },
     { at: "A3:E3", kind: "caution", name: "Plan_Remark", value: "" },
-    ...facts.cells,
+    ...factCells,
     { at: `A${STEPS_FROM - 1}:E${STEPS_FROM - 1}`, kind: "heading", value: "In this order" },
     ...STEPS.flatMap(([sheet, what], index): CellSpec[] => [
       { at: `A${STEPS_FROM + index}`, kind: "label", value: index + 1, align: "center" },
@@ -87,4 +101,13 @@ export const NURSERY: SheetSpec = {
     { at: `C${MADE}`, kind: "label", value: PLAN_VERSION, name: "Plan_Version" },
   ],
   checks: facts.checks,
+  shades: [
+    {
+      range: factCells.find(({ formula }) => formula?.includes(LATITUDE_WRONG))!.at,
+      formula: LATITUDE_WRONG,
+      fill: "#f6e8c3",
+      colour: "#543005",
+      bold: true,
+    },
+  ],
 };
