@@ -11,7 +11,7 @@ const HALVES = [
   ["Z", "AA", "AB", "AC", "AD", "AE"],
   ["AG", "AH", "AI", "AJ", "AK", "AL"],
 ] as const;
-const PAGES = { "in order of time": 7, "by block": 68 } as const;
+const PAGES = { "in order of time": 7, "by block": 38 } as const;
 
 describe("the lines of Start times that are printed", () => {
   it("have neither fill nor edges until something stands in them", () => {
@@ -19,16 +19,16 @@ describe("the lines of Start times that are printed", () => {
       const [, letters = "", row = ""] = ROW.exec(at)!;
       return Number(row) > 5 && HALVES.flat().some((letter) => letter === letters) && !at.includes(":");
     });
-    expect(printed).toHaveLength(2 * 2 * 60 * 6);
+    expect(printed).toHaveLength(2 * 2 * 30 * 6);
     expect(printed.filter(({ bare }) => !bare)).toEqual([]);
-    expect(START_TIMES.shades!.filter(({ range }) => range === "Z7:AE127").map(({ formula }) => formula)).toEqual([
+    expect(START_TIMES.shades!.filter(({ range }) => range === "Z7:AE67").map(({ formula }) => formula)).toEqual([
       'IF(ISNUMBER($AN7),INDEX($I$6:$I$245,$AN7)<>"ok",FALSE)',
       "ISNUMBER($AN7)",
     ]);
   });
 
   it("take two pages, one in order of time and one by block", () => {
-    expect([START_TIMES.printed, START_TIMES.pageEnds]).toEqual(["Z1:AL127", [66]]);
+    expect([START_TIMES.printed, START_TIMES.pageEnds]).toEqual(["Z1:AL67", [36]]);
   });
 });
 
@@ -50,21 +50,26 @@ const TYPED = [
   ["palms", 1, minute(21, 30), 15],
   ["weeds", 1, minute(20, 0), 5],
 ];
+const TWO_WINDOWS = [
+  [minute(20, 0), minute(21, 0)],
+  [minute(21, 30), minute(6, 0)],
+];
 const LONG = Array.from({ length: 130 }, (_, index) => ["ferns", index + 1, minute(20, index), 1]);
 
 describe("the paper of a night, calculated by LibreOffice", () => {
   let books: Calculated[];
   beforeAll(async () => {
     const all = [
-      { ...BASE, Start_Times: TYPED },
+      { ...BASE, Start_Times: TYPED, Program_Windows: TWO_WINDOWS },
       { ...BASE, Start_Times: LONG },
       { ...BASE, Start_Times: LONG, Paper_Part: 2 },
+      { ...BASE, Start_Times: LONG, Paper_Part: 3 },
     ];
     books = await calculated(all, [NURSERY, DEMAND_STUB, PROGRAM, START_TIMES]);
   }, 300_000);
   const lines = (book: number, page: keyof typeof PAGES): (string | number)[][] =>
     HALVES.flatMap((letters) =>
-      Array.from({ length: 60 }, (_, index) =>
+      Array.from({ length: 30 }, (_, index) =>
         letters.map((letter) => {
           const value = books[book]!.at(`Start times!${letter}${PAGES[page] + index}`);
           return typeof value === "number" && value < 1 ? Math.round(1440 * value) : String(value);
@@ -74,32 +79,49 @@ describe("the paper of a night, calculated by LibreOffice", () => {
 
   it("has the lines in order of time from the start of the night, whatever order they are typed in", () => {
     expect(lines(0, "in order of time")).toEqual([
-      ["weeds", "1", 1200, 1205, "5", "5 !"],
-      ["palms", "1", 1290, 1305, "15", "4"],
-      ["palms", "2", 1380, 1395, "15", "2"],
-      ["ferns", "1", 10, 30, "20", "1"],
+      ["weeds", "1 of 1", 1200, 1205, "5", "5 !"],
+      ["palms", "1 of 2", 1290, 1305, "15", "4"],
+      ["palms", "2 of 2", 1380, 1395, "15", "2"],
+      ["ferns", "1 of 1", 10, 30, "20", "1"],
     ]);
   });
 
   it("has them by block in the order of the Program, those of no block at the end", () => {
     expect(lines(0, "by block").map(([block, pulse]) => `${block} ${pulse}`)).toEqual([
-      "palms 1",
-      "palms 2",
-      "ferns 1",
-      "weeds 1",
+      "palms 1 of 2",
+      "palms 2 of 2",
+      "ferns 1 of 1",
+      "weeds 1 of 1",
     ]);
   });
 
-  it("takes 120 lines and says which they are; the others are part 2", () => {
-    expect(lines(1, "in order of time").map(([, pulse]) => Number(pulse))).toEqual(
-      LONG.slice(0, 120).map(([, n]) => n),
-    );
-    expect(lines(2, "in order of time").map(([, pulse]) => Number(pulse))).toEqual(LONG.slice(120).map(([, n]) => n));
-    expect(lines(2, "by block")).toHaveLength(10);
+  it("takes 60 lines a part and says which they are", () => {
+    const numbers = (book: number) => lines(book, "in order of time").map(([, pulse]) => pulse);
+    const expected = LONG.map(([, n]) => `${n} of 130`);
+    expect([1, 2, 3].map(numbers)).toEqual([expected.slice(0, 60), expected.slice(60, 120), expected.slice(120)]);
+    expect(lines(3, "by block")).toHaveLength(10);
     expect(books.map(({ at }) => at("Start times!AD1"))).toEqual([
       "",
-      "Part 1 of 2: lines 1 to 120 of 130. Print parts 1 and 2; part:",
-      "Part 2 of 2: lines 121 to 130 of 130. Print parts 1 and 2; part:",
+      "Part 1 of 3: lines 1 to 60 of 130. Print each part; part:",
+      "Part 2 of 3: lines 61 to 120 of 130. Print each part; part:",
+      "Part 3 of 3: lines 121 to 130 of 130. Print each part; part:",
+    ]);
+  });
+
+  it("has headings over the second half only where that has lines", () => {
+    const heading = (book: number) => ["Z5", "AG5"].map((place) => books[book]!.at(`Start times!${place}`));
+    expect([0, 1, 2, 3].map((book) => heading(book)[1])).toEqual(["", "Block", "Block", ""]);
+  });
+
+  it("marks the first start of other hours and of a new day", () => {
+    const turns = ["AP7", "AP8", "AP9", "AP10", "AP11"].map((place) => books[0]!.at(`Start times!${place}`));
+    // 20:00 on the first day, 21:30 and 23:00 in the second hours, 0:10 on the second day
+    expect(turns).toEqual([1, 2, 2, 102, ""]);
+    const marks = START_TIMES.shades!.filter(({ range }) => /^A[BI]\d+:A[BI]\d+$/.test(range));
+    expect(marks.map(({ range, formula }) => [range, formula])).toEqual([
+      ["AB8:AB36", "IF(COUNT($AP8,$AP7)=2,$AP8<>$AP7,FALSE)"],
+      ["AI7:AI7", "IF(COUNT($AQ7,$AP36)=2,$AQ7<>$AP36,FALSE)"],
+      ["AI8:AI36", "IF(COUNT($AQ8,$AQ7)=2,$AQ8<>$AQ7,FALSE)"],
     ]);
   });
 });

@@ -14,5 +14,6 @@ export const PAIR_ONE = "$K$2:$V$2";
 export const PAIR_OTHER = "$K$3:$V$3";
 
 /** Lines that one page of the paper holds, in two halves. */
-export const PAPER_ROWS = 60;
+export const PAPER_ROWS = 30;
 export const PAPER_LINES = 2 * PAPER_ROWS;
+export const PAPER_PARTS = START_LINES / PAPER_LINES;

@@ -4,7 +4,8 @@ import type { CheckSpec, SheetSpec } from "../sheet-spec";
 import { MONTH_NAME } from "./program-day";
 import { BLOCK_LIST_CELLS, DIFFERENCE, DIFFERS, LAST_OF_BLOCKS } from "./start-times-blocks";
 import { LINE_CELLS } from "./start-times-lines";
-import { PAPER, PAPER_CELLS, PAPER_CHECK, PAPER_ENDS, PAPER_SHADES } from "./start-times-paper";
+import { PAPER, PAPER_CELLS, PAPER_CHECK, PAPER_ENDS, PAPER_HEIGHTS } from "./start-times-paper";
+import { PAPER_SHADES } from "./start-times-paper-shades";
 import { column, FIRST, HEADINGS, LAST } from "./start-times-places";
 import { LITRES, NO_BLOCK, OVER_THE_LIMIT } from "./start-times-rules";
 
@@ -56,9 +57,9 @@ export const START_TIMES: SheetSpec = {
     ...[6, 22, 7, 10, 9, 10, 10, 11, 25, 3],
     ...[10, 10, 14, 10, 10, 12, 14, 10],
     ...[18, 9, 9, 10, 12, 12, 3],
-    ...[25, 8, 9, 9, 9, 7, 2, 25, 8, 9, 9, 9, 7, 3, 6, 6],
+    ...[17, 7, 7, 7, 6, 6, 1, 17, 7, 7, 7, 6, 6, 3, 6, 6, 6, 6],
   ],
-  heights: { 2: 20, 3: 32, 4: 44, [HEADINGS]: 30 },
+  heights: { 2: 20, 3: 32, 4: 48, [HEADINGS]: 32, ...PAPER_HEIGHTS },
   cells: [
     { at: "A1:D1", kind: "title", value: "Start times" },
     {

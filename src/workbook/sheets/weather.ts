@@ -49,7 +49,7 @@ export const WEATHER: SheetSpec = {
   heights: {
     2: 32,
     3: 32,
-    [FIRST_MONTH - 1]: 46,
+    [FIRST_MONTH - 1]: 62,
     ...Object.fromEntries(MONTHS.map((_, index) => [FIRST_MONTH + index, 26])),
     ...WORKING_HEIGHTS,
   },

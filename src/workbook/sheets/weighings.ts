@@ -70,7 +70,7 @@ const on = (range: string, allowed: ReturnType<typeof number>): CheckSpec => ({ 
 export const WEIGHINGS: SheetSpec = {
   name: "Weighings",
   widths: [20, 9, 10, 10, 9, 10, 40, 12, 11, 3, 12, 12, 12, 12, 12, 12, 12],
-  heights: { 2: 32, 4: 32 },
+  heights: { 2: 32, 4: 62 },
   landscape: true,
   pages: 2,
   frozenRows: 4,
