@@ -134,9 +134,10 @@ const line = (row: number): CellSpec[] => [
       format: FORMATS[index]!,
       formula: formula(row),
       align: "right",
+      shrink: true,
     }),
   ),
-  { at: `P${row}:R${row}`, kind: "note", formula: says(row) },
+  { at: `P${row}:R${row}`, kind: "note", shrink: true, formula: says(row) },
   { at: `T${row}`, kind: "working", formula: `TRIM(A${row})`, align: "left" },
   { at: `U${row}`, kind: "working", formula: takeUp(row) },
 ];

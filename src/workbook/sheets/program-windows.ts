@@ -39,7 +39,7 @@ const windowLine = (row: number): CellSpec[] => [
   { at: `K${row}`, kind: "input", format: "h:mm" },
   { at: `L${row}`, kind: "input", format: "h:mm" },
   { at: `M${row}`, kind: "answer", format: "0.0", align: "right", formula: `IF(U${row}<0,"",U${row}/60)` },
-  { at: `N${row}:O${row}`, kind: "note", formula: says(row) },
+  { at: `N${row}:O${row}`, kind: "note", shrink: true, formula: says(row) },
   { at: `T${row}`, kind: "working", formula: `IF(U${row}<0,-1,${startOf(row)})` },
   {
     at: `U${row}`,
