@@ -65,7 +65,7 @@ export function NightResult({
 
   async function put(): Promise<string> {
     keepSaid(await writeStartTimes(host, night.schedule));
-    const parts = night.schedule.length > PAPER_LINES ? "; its part 2 holds the other lines" : "";
+    const parts = night.schedule.length > PAPER_LINES ? "; its further parts hold the other lines" : "";
     const but = [...(night.fits ? [] : [`the night does not fit: ${short}`]), ...(lack ? [lack] : [])].join("; ");
     return `${night.schedule.length} start times stand in the sheet Start times${but && `, but ${but}`}. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
   }
