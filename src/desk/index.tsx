@@ -28,11 +28,13 @@ import { openFirst, readFirst } from "./open-first";
 import { partsByKey } from "./parts-by-key";
 import { mendPlainTexts } from "./plain-texts";
 import { ProtectedCells } from "./protected-cells";
+import { mendRefusals } from "./refusals";
 import { registerFunctions } from "./register";
 import { scriptAccess } from "./script-access";
 import { mendShades } from "./shades";
 import { mendSort } from "./sort";
 import { mendTabStart } from "./tab-start";
+import { mendTypedValues } from "./typed-values";
 import { mendValues } from "./values";
 import "./page.css";
 
@@ -63,6 +65,8 @@ async function start(): Promise<void> {
   mendFormulaCache();
   mendChecks(grid.injector);
   mendLists(grid.injector);
+  mendTypedValues(grid.injector);
+  mendRefusals(grid, part("refusal") as HTMLDialogElement);
   mendShades(grid.injector);
   const messages = new Messages(part("message"));
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));

@@ -60,6 +60,7 @@ describe("cells with a list at the desk", { timeout: 240_000 }, () => {
     await typeByHand(desk, "hedges", "Tab");
     await desk.page.getByRole("button", { name: /^OK$/i }).waitFor();
     await desk.page.getByRole("button", { name: /^OK$/i }).click();
+    await desk.page.keyboard.press("Escape");
     expect(await desk.read("B32", "Program")).toEqual([["herbs 140"]]);
   });
 

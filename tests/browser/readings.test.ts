@@ -129,6 +129,7 @@ describe("readings typed at the desk", { timeout: 240_000 }, () => {
       .first()
       .waitFor();
     await desk.page.getByRole("button", { name: /^OK$/i }).click();
+    await desk.page.keyboard.press("Escape");
     expect(await desk.read("G6", "Cans")).toEqual([[80]]); // 4 · 20
   });
 

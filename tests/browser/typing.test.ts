@@ -84,6 +84,16 @@ describe("typing at the desk", () => {
     expect(desk.complaints).toEqual([]);
   });
 
+  test("until the pane is there, its place says that it is loading", async () => {
+    const desk = await all.restored();
+    const page = await desk.page.context().newPage();
+    await page.route("**/desk.js", (script) => script.abort());
+    await page.goto(desk.page.url());
+    expect(await page.locator("#pane").getByRole("status").textContent()).toBe("Loading …");
+    await page.close();
+    expect(await desk.page.getByText("Loading …").count()).toBe(0);
+  });
+
   test("the list of functions says what each one is while its name is typed", async () => {
     const desk = await all.restored();
     await desk.page.mouse.click(CELLS.G13.x, CELLS.G13.y);

@@ -1,0 +1,111 @@
+import { Workbook } from "@cj-tech-master/excelts";
+import { installChartSupport } from "@cj-tech-master/excelts/chart";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { startAt, typeByHand } from "./by-hand";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+let desk: Desk;
+beforeAll(async () => {
+  all = await desks();
+  desk = await all.open("?example=audit");
+  desk.page.setDefaultTimeout(60_000);
+}, 300_000);
+afterAll(() => all?.close());
+
+const selected = () => desk.page.evaluate(() => window.desk.host.selection());
+const box = () => desk.page.getByRole("alertdialog");
+const READING = "The mL in this can, 0 for a dry can, or x for a can that was not read.";
+const DATE = "A date, such as 2026-11-25.";
+
+/** Presses Enter at the box, which says what was refused. */
+async function goOn(said: string): Promise<void> {
+  await box().waitFor();
+  expect(await box().locator("p").textContent()).toBe(said);
+  await desk.page.keyboard.press("Enter");
+  await box().waitFor({ state: "hidden" });
+}
+
+async function refused(sheet: string, address: string, text: string, rule: string): Promise<void> {
+  await startAt(desk, sheet, address);
+  await typeByHand(desk, text, "Enter");
+  await goOn(`${address}: "${text}" is not allowed here. ${rule}`);
+  expect(await selected()).toEqual({ sheet, address });
+}
+
+async function formats(...cells: [sheet: string, address: string][]): Promise<unknown[]> {
+  const bytes = await desk.page.evaluate(async () => [...(await window.desk.host.bytes())]);
+  installChartSupport();
+  const book = new Workbook();
+  await book.xlsx.load(new Uint8Array(bytes));
+  return cells.map(([sheet, address]) => book.getWorksheet(sheet)!.getCell(address).numFmt ?? "General");
+}
+
+describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
+  test("stands in its cell again, to be corrected", async () => {
+    await refused("Cans", "G6", "12 ml", READING);
+    for (let i = 0; i < " ml".length; i++) await desk.page.keyboard.press("Backspace");
+    await desk.page.keyboard.press("Enter");
+    await expect.poll(selected).toEqual({ sheet: "Cans", address: "G7" });
+    await typeByHand(desk, "31", "Enter");
+    expect(await desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
+  });
+
+  test("is refused again as long as it breaks the rule, and given up by Escape", async () => {
+    await refused("Cans", "G6", "12 ml", READING);
+    await desk.page.keyboard.type("s");
+    await desk.page.mouse.click(700, 300);
+    await goOn(`G6: "12 mls" is not allowed here. ${READING}`);
+    expect(await selected()).toEqual({ sheet: "Cans", address: "G6" });
+    await desk.page.keyboard.press("Escape");
+    await desk.page.keyboard.press("ArrowDown");
+    expect(await selected()).toEqual({ sheet: "Cans", address: "G7" });
+    expect(await desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
+  });
+
+  test("is a date or a share where a number is asked for, and the number format stays", async () => {
+    const cells: [string, string][] = [["Cans", "G6"]];
+    const before = await formats(...cells);
+    for (const text of ["10%", "1/2", "3-4", "6:45"]) {
+      await refused("Cans", "G6", text, READING);
+      await desk.page.keyboard.press("Escape");
+    }
+    expect(await desk.read("G6", "Cans")).toEqual([[12]]);
+    expect(await formats(...cells)).toEqual(before);
+  });
+
+  test("is not a share where 1 is the most", async () => {
+    const { sheet, address } = (await desk.page.evaluate(() => window.desk.host.named("Leaching_Fraction")))!;
+    const before = await formats([sheet, address]);
+    await startAt(desk, sheet, address);
+    await typeByHand(desk, "10%", "Enter");
+    expect(await desk.read(address, sheet)).toEqual([[0.1]]);
+    expect(await formats([sheet, address])).toEqual(before);
+  });
+
+  test("is a date in any other form than the one that is named", async () => {
+    for (const text of ["12/3/2025", "31/2/2025", "2025-02-31", "45994"]) {
+      await refused("Actions", "D4", text, DATE);
+      await desk.page.keyboard.press("Escape");
+    }
+    await startAt(desk, "Actions", "D4");
+    await typeByHand(desk, "2025-03-12", "Enter");
+    const days = (Date.UTC(2025, 2, 12) - Date.UTC(1899, 11, 30)) / 86_400_000;
+    expect(await desk.read("D4", "Actions")).toEqual([[days]]);
+    expect(await formats(["Actions", "D4"])).toEqual(["yyyy-mm-dd"]);
+  });
+
+  test("is not a name that reads as a date", async () => {
+    await startAt(desk, "Block", "B5");
+    await typeByHand(desk, "3-4", "Enter");
+    expect(await desk.read("B5", "Block")).toEqual([["3-4"]]);
+  });
+
+  test("is not a time of day where one is asked for", async () => {
+    const { sheet, address } = (await desk.page.evaluate(() => window.desk.host.named("Test_Start")))!;
+    await startAt(desk, sheet, address);
+    await typeByHand(desk, "6:45", "Enter");
+    expect((await desk.read(address, sheet))[0]![0]).toBeCloseTo(6.75 / 24, 12);
+    expect(desk.complaints).toEqual([]);
+  });
+});
