@@ -12,7 +12,7 @@ const line = (row: number): CellSpec[] => [
   { at: `B${row}`, kind: "input", shrink: true },
   { at: `C${row}`, kind: "input", align: "center" },
   { at: `D${row}`, kind: "input", format: "hh:mm", align: "center" },
-  { at: `E${row}`, kind: "input", format: "0.##", align: "center" },
+  { at: `E${row}`, kind: "input", align: "center" },
   {
     at: `F${row}`,
     kind: "working",
@@ -59,7 +59,7 @@ const TITLES = [
   "Minutes",
   "End [h:mm]",
   "Flow [L/min]",
-  "All that run [L/min]",
+  "All [L/min]",
   "Check",
 ];
 const WORKING_TITLES = [

@@ -22,7 +22,7 @@ const COLUMNS: readonly PaperColumn[] = [
   { title: "Pulse", of: "C" },
   { title: "Start [h:mm]", of: "D", format: "hh:mm" },
   { title: "End [h:mm]", of: "F", format: "hh:mm" },
-  { title: "Time [min]", of: "E", format: "0.##" },
+  { title: "Time [min]", of: "E" },
   { title: "Line", of: "A" },
 ];
 

@@ -54,7 +54,7 @@ const STRIKING = { fill: "#f6e8c3", colour: "#543005", bold: true } as const;
 export const START_TIMES: SheetSpec = {
   name: "Start times",
   widths: [
-    ...[6, 22, 7, 10, 9, 10, 10, 11, 25, 3],
+    ...[6, 22, 7, 10, 10, 10, 10, 11, 25, 3],
     ...[10, 10, 14, 10, 10, 12, 14, 10],
     ...[18, 9, 9, 10, 12, 12, 3],
     ...[17, 7, 7, 7, 6, 6, 1, 17, 7, 7, 7, 6, 6, 3, 6, 6, 6, 6],
