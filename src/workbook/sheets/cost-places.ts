@@ -15,6 +15,9 @@ export const CHART = PAYS + 4;
 export const CHART_LAST = CHART + 17;
 export const WORKING = CHART_LAST + 2;
 
+/** Steps of water and hours of power, from 0. */
+export const FOUR = [0, 1, 2, 3] as const;
+
 /** The kinds of cost, in the order of their rows. */
 export const KINDS = ["Water", "Power", "Fertiliser", "Labour", "Losses"] as const;
 export type CostKind = (typeof KINDS)[number];

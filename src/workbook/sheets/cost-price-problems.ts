@@ -1,7 +1,6 @@
 import { cases } from "../cases";
-import { BAND, STEP } from "./cost-places";
+import { BAND, FOUR, STEP } from "./cost-places";
 
-const FOUR = [0, 1, 2, 3] as const;
 const badPrices = (row: number) =>
   `OR(IF(ISNUMBER(F${row}),F${row}<0,TRUE),${["E", "G"].map((column) => `IF(ISNUMBER(${column}${row}),${column}${row}<0,${column}${row}<>"")`).join(",")})`;
 const lastOf = (filled: (index: number) => string) =>

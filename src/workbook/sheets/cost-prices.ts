@@ -2,10 +2,20 @@ import { number, timeOfDay } from "../allowed";
 import type { FormPart } from "../form";
 import type { CellSpec } from "../sheet-spec";
 import { headings } from "./cost-lines";
-import { BAND, BANDS_FLAT, BANDS_HEAD, LEVELS, OTHERS, priceColumn, STEP, STEPS_FLAT, STEPS_HEAD } from "./cost-places";
+import {
+  BAND,
+  BANDS_FLAT,
+  BANDS_HEAD,
+  FOUR,
+  LEVELS,
+  OTHERS,
+  priceColumn,
+  STEP,
+  STEPS_FLAT,
+  STEPS_HEAD,
+} from "./cost-places";
 
 const PRICE = number(0, 1e6, "");
-const FOUR = [0, 1, 2, 3] as const;
 const MONEY = "#,##0.00##";
 const TIME = "h:mm";
 const KL = "#,##0.0";

@@ -5,6 +5,7 @@ import { COST_LABELS, headings, MONEY } from "./cost-lines";
 import {
   type CostKind,
   costCell,
+  FOUR,
   KINDS,
   LEVELS,
   type Level,
@@ -39,7 +40,7 @@ function cost(kind: CostKind, span: Span, level: Level): string {
   switch (kind) {
     case "Water": {
       const kL = span === "Now" ? "C" : "D";
-      const steps = [0, 1, 2, 3].map((index) => `N(${kL}${STEP + index})*${priced(STEP + index, level)}`);
+      const steps = FOUR.map((index) => `N(${kL}${STEP + index})*${priced(STEP + index, level)}`);
       return `IF(Steps_In_Use=0,${WATER(span)}*${priceColumn(level)}${STEPS_FLAT},${steps.join("+")})`;
     }
     case "Power":

@@ -1,14 +1,10 @@
 import { cases } from "../cases";
 import { isWarning } from "../check-lines";
+import { inRow } from "../form";
 import type { CellSpec } from "../sheet-spec";
 
 /** One line of a table of the report, by its cells. */
 type Line = readonly (readonly [columns: string, formula: string, format?: string])[];
-
-const inRow = (columns: string, row: number) => {
-  const [from, to] = columns.split(":");
-  return to ? `${from}${row}:${to}${row}` : `${from}${row}`;
-};
 
 function table(top: number, head: readonly (readonly [columns: string, words: string])[], lines: readonly Line[]) {
   return [
@@ -242,5 +238,3 @@ export const FACTS: readonly (
   ["Metered [kL a year]", given("Metered_kL"), undefined, "#,##0"],
   ["Runs now: minutes; a year", given("Run_Minutes_Now"), given("Runs_A_Year_Now")],
 ];
-
-export { inRow };

@@ -1,11 +1,12 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
 import { RATE_CLASSES } from "../../core/pattern/rate-classes";
 import { areaCell } from "../area-cell";
+import { inRow } from "../form";
 import { cellAt } from "../places";
 import type { CellSpec, ShadeSpec, SheetSpec } from "../sheet-spec";
 import { COVERAGE } from "./coverage";
 import { BELOW_0, SOURCE_LEFT, TOP as SOURCE_TOP } from "./coverage-places";
-import { actionTable, comparisonTable, FACTS, inRow, measureTable, waterTable } from "./report-blocks";
+import { actionTable, comparisonTable, FACTS, measureTable, waterTable } from "./report-blocks";
 import { IDLE_CHECKS, WARNING_CHECKS } from "./report-checks";
 
 const TOP = 5;
