@@ -26,7 +26,7 @@ const page = (template, chunks, templateParameters = {}) =>
 /** The page behind each function's help address, from the same descriptions that Excel shows. */
 async function helpPage() {
   const { metadataJson } = await generateCustomFunctionsMetadata(FUNCTIONS, false);
-  return page("src/taskpane/help.ejs", [], JSON.parse(metadataJson));
+  return page("src/taskpane/help/help.ejs", [], JSON.parse(metadataJson));
 }
 
 /** The address that the add-in is put up at, ending in a slash. */
@@ -77,7 +77,10 @@ function shared(name, production) {
           },
         },
         { test: /\.css$/, use: ["style-loader", "css-loader"] },
-        { test: /@univerjs\/[^/]+\/lib\/es\/\w+\.js$/, loader: resolve(__dirname, "src/desk/fields-loader.js") },
+        {
+          test: /@univerjs\/[^/]+\/lib\/es\/\w+\.js$/,
+          loader: resolve(__dirname, "src/desk/univer-fixes/fields-loader.js"),
+        },
       ],
     },
     optimization: { minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.esbuildMinify })] },

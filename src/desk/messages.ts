@@ -1,5 +1,5 @@
 import { SheetDataValidationModel } from "@univerjs/preset-sheets-data-validation";
-import { bookOf, type Grid } from "../hosts/desk-grid";
+import { bookOf, type Grid } from "../hosts/desk/grid";
 import type { Host } from "../hosts/host";
 
 /** What the selected cell asks for, by its check. */

@@ -1,8 +1,8 @@
 import { CanceledError, Direction, ICommandService } from "@univerjs/core";
 import { KeyCode } from "@univerjs/preset-sheets-core";
-import { columnLetters } from "../hosts/address";
-import { bookOf, type Grid, type Sheet, selectCells } from "../hosts/desk-grid";
-import type { BookSheet } from "../hosts/xlsx-book";
+import { columnLetters } from "../cells/letters";
+import { bookOf, type Grid, type Sheet, selectCells } from "../hosts/desk/grid";
+import type { BookSheet } from "../xlsx/desk-file/book";
 
 type Cells = Record<number, Record<number, unknown>>;
 

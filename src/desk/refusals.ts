@@ -19,9 +19,9 @@ import {
   SheetDataValidationModel,
   SheetsDataValidationValidatorService,
 } from "@univerjs/preset-sheets-data-validation";
-import { columnLetters } from "../hosts/address";
-import { bookOf, type Grid, selectCells } from "../hosts/desk-grid";
-import { typedText } from "./typed-values";
+import { columnLetters } from "../cells/letters";
+import { bookOf, type Grid, selectCells } from "../hosts/desk/grid";
+import { typedText } from "./univer-fixes/typed-values";
 
 interface Refused {
   unitId: string;

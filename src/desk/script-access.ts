@@ -1,4 +1,5 @@
-import type { Cell, Host, Input } from "../hosts/host";
+import type { Cell, Input } from "../cells/cell";
+import type { Host } from "../hosts/host";
 
 /** What the page offers to scripts and tests as `window.desk`. */
 export interface Desk {

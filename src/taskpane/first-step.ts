@@ -1,4 +1,5 @@
-import type { Area, Host } from "../hosts/host";
+import type { Area } from "../cells/area";
+import type { Host } from "../hosts/host";
 
 async function holdsNumbers(host: Host, area: Area): Promise<boolean> {
   return (await host.read(area)).flat().some((cell) => typeof cell === "number");

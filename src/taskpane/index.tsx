@@ -1,5 +1,5 @@
 import { createRoot } from "react-dom/client";
-import { excelHost } from "../hosts/excel";
+import { excelHost } from "../hosts/excel/excel";
 import { Pane } from "./pane";
 
 declare const Office: { onReady(): Promise<unknown> };

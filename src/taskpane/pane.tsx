@@ -2,15 +2,15 @@ import { FluentProvider } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import type { Host } from "../hosts/host";
 import { firstStep } from "./first-step";
-import type { FunctionInfo } from "./function-info";
+import type { FunctionInfo } from "./help/function-info";
 import "./pane.css";
-import { Failure } from "./failure";
+import { useAnswer } from "./answer/use-answer";
+import { Failure } from "./parts/failure";
+import { useDark } from "./parts/use-dark";
 import { StepList } from "./step-list";
 import { theme } from "./theme";
 import { UndoBar } from "./undo-bar";
-import { useAnswer } from "./use-answer";
-import { useDark } from "./use-dark";
-import { useUndo } from "./use-undo";
+import { useUndo } from "./workbook/use-undo";
 
 /** The whole pane over one spreadsheet; `functions` is the list from functions.json, fetched where left out. */
 export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo[] }) {

@@ -1,8 +1,9 @@
-import type { Area, Host } from "../hosts/host";
-import type { Answer } from "./answer";
-import type { Done } from "./done";
-import type { Entries } from "./entries";
-import type { FunctionInfo } from "./function-info";
+import type { Area } from "../cells/area";
+import type { Host } from "../hosts/host";
+import type { Answer } from "./answer/answer";
+import type { Entries } from "./answer/entries";
+import type { FunctionInfo } from "./help/function-info";
+import type { Act } from "./workbook/act";
 
 /** What every step of the pane is given. */
 export interface StepProps {
@@ -15,7 +16,7 @@ export interface StepProps {
   entries: Entries;
   change: (changed: Partial<Entries>) => void;
   /** Remembers something that was done to the workbook, so that Undo takes it back. */
-  keep: (done: Done) => void;
+  keep: (act: Act) => void;
   /** The list from functions.json, fetched where left out. */
   functions?: FunctionInfo[] | undefined;
 }

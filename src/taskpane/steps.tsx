@@ -1,8 +1,8 @@
 import { type ComponentType, lazy } from "react";
-import { NewAudit } from "./new-audit";
-import { ReadingsStep } from "./readings-step";
-import { ResultsStep } from "./results-step";
-import { RunTimeStep } from "./run-time-step";
+import { NewAudit } from "./new-audit/new-audit";
+import { ReadingsStep } from "./readings/readings-step";
+import { ResultsStep } from "./results/results-step";
+import { RunTimeStep } from "./run-time/run-time-step";
 import type { StepProps } from "./step";
 
 export interface Step {
@@ -14,11 +14,11 @@ export interface Step {
 const MapStep = lazy(async () => ({ default: (await import("./map/map-step")).MapStep }));
 const PlanStep = lazy(async () => ({ default: (await import("./plan/plan-step")).PlanStep }));
 const CostStep = lazy(async () => ({ default: (await import("./cost/cost-step")).CostStep }));
-const ShareStep = lazy(async () => ({ default: (await import("./share-step")).ShareStep }));
+const ShareStep = lazy(async () => ({ default: (await import("./share/share-step")).ShareStep }));
 const DemandStep = lazy(async () => ({ default: (await import("./demand/demand-step")).DemandStep }));
 const NightStep = lazy(async () => ({ default: (await import("./night/night-step")).NightStep }));
 const RegisterStep = lazy(async () => ({ default: (await import("./register/register-step")).RegisterStep }));
-const HelpStep = lazy(async () => ({ default: (await import("./help-step")).HelpStep }));
+const HelpStep = lazy(async () => ({ default: (await import("./help/help-step")).HelpStep }));
 
 /** The steps in the order of the job; a step is one line. */
 export const STEPS: readonly Step[] = [

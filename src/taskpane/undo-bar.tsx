@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
-import { TaskLine } from "./task-line";
-import type { Undo } from "./use-undo";
+import { TaskLine } from "./parts/task-line";
+import type { Undo } from "./workbook/use-undo";
 
 /** Takes back what the pane did last, whichever step did it. */
 export function UndoBar({ undo: { last, undo, task } }: { undo: Undo }) {

@@ -2,9 +2,9 @@ import { execFileSync } from "node:child_process";
 import { coverage, type Plan } from "../../src/core/layout/coverage";
 import { judgement } from "../../src/core/layout/judgement";
 import { namedProfile } from "../../src/core/layout/profile";
-import { ranking } from "../../src/core/layout/ranking";
-import { search } from "../../src/core/layout/search";
-import type { SearchInput } from "../../src/core/layout/search-input";
+import type { SearchInput } from "../../src/core/layout/search/input";
+import { ranking } from "../../src/core/layout/search/ranking";
+import { search } from "../../src/core/layout/search/search";
 import { doubleLoop } from "../core/layout/double-loop";
 import { measured, printed, type Row } from "./table";
 

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import ExcelJS from "exceljs";
 import { MOST_ACROSS, MOST_ALONG } from "../../src/core/pattern/can-field";
-import { buildWorkbook } from "../../src/workbook/build";
-import { checkCopy } from "../../src/workbook/share/check-copy";
-import { shareCopy } from "../../src/workbook/share/share-copy";
-import { COVERAGE_ALONE } from "../../src/workbook/sheets/coverage-alone";
+import { checkCopy } from "../../src/share/check/check-copy";
+import { shareCopy } from "../../src/share/copy/share-copy";
+import { COVERAGE_ALONE } from "../../src/workbook/audit/coverage/alone";
+import { buildWorkbook } from "../../src/workbook/form/build";
 import { printed, type Row } from "./table";
 
 const TEMPLATE = "templates/example-audit.xlsx";

@@ -1,6 +1,6 @@
-import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
-import { checkCopy } from "../../src/workbook/share/check-copy";
-import { shareCopy } from "../../src/workbook/share/share-copy";
+import { checkCopy } from "../../src/share/check/check-copy";
+import { shareCopy } from "../../src/share/copy/share-copy";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
 import { converted } from "../support/libreoffice";
 import { randomNumbers } from "../support/random";
 import { calculatedAudits } from "../support/templates";

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { contract } from "../../src/hosts/contract";
-import { contractFile } from "../../src/hosts/contract-file";
+import { contract } from "../../src/hosts/contract/contract";
+import { contractFile } from "../../src/hosts/contract/file";
 import type { Host } from "../../src/hosts/host";
 import { type Desks, desks } from "./desk-page";
 import { pageHost } from "./page-host";

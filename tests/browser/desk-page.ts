@@ -3,8 +3,8 @@ import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join, normalize } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
+import type { Cell, Input } from "../../src/cells/cell";
 import type {} from "../../src/desk/script-access";
-import type { Cell, Input } from "../../src/hosts/host";
 import { productionBuild } from "./dist";
 
 const WORKED_SHEET = { sheet: "Example", address: "A1:Z60" };

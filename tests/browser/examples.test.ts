@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { Cell } from "../../src/hosts/host";
-import { boxOf, cellAt } from "../../src/taskpane/address";
-import type { Results } from "../../src/workbook/build";
+import { boxOf, cellAt } from "../../src/cells/box";
+import type { Cell } from "../../src/cells/cell";
+import type { Results } from "../../src/workbook/form/build";
 import { formulaResults } from "../support/formula-results";
 import { plantedFile } from "../support/planted";
 import { type Desk, type Desks, desks } from "./desk-page";

@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { Workbook } from "@cj-tech-master/excelts";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { sampleFile, unseen } from "../hosts/xlsx-sample";
+import { sampleFile, unseen } from "../xlsx/xlsx-sample";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { verifyNight } from "../../src/core/program/verify-night";
 import type { Host } from "../../src/hosts/host";
+import { readProgramSheet } from "../../src/taskpane/night/program-sheet";
 import { readStartTimes } from "../../src/taskpane/night/start-times";
-import { programOf } from "../../src/workbook/program-entries";
-import { readProgramSheet } from "../../src/workbook/program-sheet";
+import { programOf } from "../../src/workbook/nursery/program/entries";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;

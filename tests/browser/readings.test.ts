@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import type { Cell } from "../../src/hosts/host";
+import type { Cell } from "../../src/cells/cell";
 import { startAt, typeByHand } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
 

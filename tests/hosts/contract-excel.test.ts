@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { beforeAll, describe, test } from "vitest";
-import { contract } from "../../src/hosts/contract";
-import { excelHost } from "../../src/hosts/excel";
+import { contract } from "../../src/hosts/contract/contract";
+import { excelHost } from "../../src/hosts/excel/excel";
 import { FakeExcel } from "../support/fake-excel";
 import { addIn } from "../support/fake-excel-functions";
 

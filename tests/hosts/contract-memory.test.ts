@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { expect, test } from "vitest";
-import { runContract } from "../../src/hosts/contract";
+import { runContract } from "../../src/hosts/contract/contract";
 import { memoryHost } from "../support/memory-host";
 
 const CALCULATED = [

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
-import { contract, runContract, SCRATCH_SHEET } from "../../src/hosts/contract";
+import { contract, runContract, SCRATCH_SHEET } from "../../src/hosts/contract/contract";
+import { same } from "../../src/hosts/contract/trial-sheet";
 import type { Host } from "../../src/hosts/host";
-import { same } from "../../src/hosts/scratch";
 
 /** A host that forgets everything written. */
 function forgetful(sheets: string[]): Host {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { leftOut, unsavedParts } from "../../src/desk/left-out";
-import type { Grid } from "../../src/hosts/desk-grid";
+import { leftOut, unsavedParts } from "../../src/desk/files/left-out";
+import type { Grid } from "../../src/hosts/desk/grid";
 
 /** A grid whose workbook holds these parts. */
 const holding = (parts: Record<string, unknown>): Grid => {

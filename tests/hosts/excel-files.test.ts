@@ -1,13 +1,13 @@
 // @vitest-environment jsdom
 import { beforeAll, beforeEach, describe, expect, test, vi } from "vitest";
 import { fromBase64 } from "../../src/hosts/base64";
-import { bookContents } from "../../src/hosts/book-contents";
-import { contractFile } from "../../src/hosts/contract-file";
-import { excelHost } from "../../src/hosts/excel";
-import { XlsxFile } from "../../src/hosts/xlsx";
+import { contractFile } from "../../src/hosts/contract/file";
+import { excelHost } from "../../src/hosts/excel/excel";
+import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
+import { bookContents } from "../../src/xlsx/parts/book-contents";
 import { FakeExcel } from "../support/fake-excel";
 import type { Arrival } from "../support/fake-excel-file";
-import { chartFile, chartTitles, partsOf } from "./chart-sample";
+import { chartFile, chartTitles, partsOf } from "../xlsx/chart-sample";
 
 const FILE = contractFile("Cans", "Results", "Cans_Readings");
 let excel: FakeExcel;

@@ -1,6 +1,6 @@
 import { OfficeMockObject } from "office-addin-mock";
 import { expect, test, vi } from "vitest";
-import { excelHost } from "../../src/hosts/excel";
+import { excelHost } from "../../src/hosts/excel/excel";
 
 function excelWith(workbook: object): OfficeMockObject {
   const context = new OfficeMockObject({ workbook });

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { beforeAll, beforeEach, describe, expect, test } from "vitest";
 import { fromBase64 } from "../../src/hosts/base64";
-import { excelHost } from "../../src/hosts/excel";
+import { excelHost } from "../../src/hosts/excel/excel";
 import { FakeExcel } from "../support/fake-excel";
 import type { Sheet } from "../support/fake-excel-sheet";
 

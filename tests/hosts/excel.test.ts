@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { beforeAll, beforeEach, describe, expect, test } from "vitest";
-import { excelHost } from "../../src/hosts/excel";
+import { excelHost } from "../../src/hosts/excel/excel";
 import { FakeExcel } from "../support/fake-excel";
 import { Fault } from "../support/fake-excel-formula";
 import { addIn } from "../support/fake-excel-functions";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { plainAddress } from "../../src/hosts/address";
-import { typedNames } from "../../src/hosts/stored-name";
+import { plainAddress } from "../../src/cells/letters";
+import { typedNames } from "../../src/cells/stored-name";
 
 test.each([
   ["Sheet1!A1", "A1"],

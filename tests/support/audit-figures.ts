@@ -1,4 +1,4 @@
-import type { Entries } from "../../src/workbook/build";
+import type { Entries } from "../../src/workbook/form/build";
 import { normalDeviate, randomNumbers } from "./random";
 
 export type Typed = number | "x" | "";

@@ -1,7 +1,7 @@
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { buildWorkbook, type Entries, namesOf } from "../../src/workbook/build";
-import { firstCell } from "../../src/workbook/places";
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import { firstCell } from "../../src/cells/places";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { buildWorkbook, type Entries, namesOf } from "../../src/workbook/form/build";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 import { formulaResults } from "./formula-results";
 import { converted } from "./libreoffice";
 import { plantedResults } from "./planted";

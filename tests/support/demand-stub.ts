@@ -1,4 +1,4 @@
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 
 const COLUMNS = ["B", "C", "D", "E", "F", "G"];
 

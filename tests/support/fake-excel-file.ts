@@ -1,8 +1,8 @@
 import { Workbook as File } from "@cj-tech-master/excelts";
 import { unzipSync } from "fflate";
 import { fromBase64 } from "../../src/hosts/base64";
-import { XlsxFile } from "../../src/hosts/xlsx";
-import { storedFormula } from "../../src/hosts/xlsx-formula";
+import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
+import { storedFormula } from "../../src/xlsx/desk-file/formula";
 import type { Workbook } from "./fake-excel-workbook";
 
 /** What may become of the names of a file whose sheets are inserted; nobody promises the first. */

@@ -1,4 +1,4 @@
-type Done = (result: object) => void;
+type Act = (result: object) => void;
 
 const succeeded = (value?: unknown): object => ({ status: "succeeded", value });
 const failed = (message: string): object => ({ status: "failed", error: { message } });
@@ -17,7 +17,7 @@ export class FakeOffice {
     platform: "PC",
     requirements: { isSetSupported: (set: string) => !this.lacks.has(set) },
     document: {
-      getFileAsync: async (_: string, { sliceSize }: { sliceSize: number }, done: Done) =>
+      getFileAsync: async (_: string, { sliceSize }: { sliceSize: number }, done: Act) =>
         done(this.#handOut(await this.file(), Math.min(sliceSize, this.largestSlice))),
     },
   };
@@ -32,13 +32,13 @@ export class FakeOffice {
     return succeeded({
       size: bytes.length,
       sliceCount: Math.ceil(bytes.length / sliceSize),
-      getSliceAsync: (index: number, done: Done) => {
+      getSliceAsync: (index: number, done: Act) => {
         const data = [...bytes.subarray(index * sliceSize, (index + 1) * sliceSize)];
         done(
           index === this.damagedSlice ? failed("The slice is damaged.") : succeeded({ index, data, size: data.length }),
         );
       },
-      closeAsync: (done: Done) => {
+      closeAsync: (done: Act) => {
         this.open -= 1;
         done(succeeded());
       },

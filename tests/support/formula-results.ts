@@ -1,5 +1,5 @@
 import { strFromU8, unzipSync } from "fflate";
-import type { Results } from "../../src/workbook/build";
+import type { Results } from "../../src/workbook/form/build";
 
 const ENTITIES: Record<string, string> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
 const CELL_WITH_FORMULA = /<c ([^>]*[^>/])><f(?:\s[^>]*)?(?:\/>|>[^<]*<\/f>)(?:<v[^>]*>([^<]*)<\/v>)?/g;

@@ -1,9 +1,10 @@
-import { columnLetters, plainAddress } from "../../src/hosts/address";
-import type { Area, Input } from "../../src/hosts/host";
-import { boxOf } from "../../src/taskpane/address";
+import type { Area } from "../../src/cells/area";
+import { boxOf } from "../../src/cells/box";
+import type { Input } from "../../src/cells/cell";
+import { columnLetters, plainAddress } from "../../src/cells/letters";
 
 /** Loaded on demand: most tests of the pane need no files. */
-const files = () => import("../../src/hosts/xlsx");
+const files = () => import("../../src/xlsx/desk-file/desk-file");
 
 /** What the memory host keeps: inputs by sheet and address, and defined names. */
 export interface MemoryBook {

@@ -1,6 +1,8 @@
-import { bookContents, refuseTaken } from "../../src/hosts/book-contents";
-import type { Area, Cell, Host, Input, Picture } from "../../src/hosts/host";
-import { boxAddress, boxOf, cellAt } from "../../src/taskpane/address";
+import type { Area } from "../../src/cells/area";
+import { boxAddress, boxOf, cellAt } from "../../src/cells/box";
+import type { Cell, Input } from "../../src/cells/cell";
+import type { Host, Picture } from "../../src/hosts/host";
+import { bookContents, refuseTaken } from "../../src/xlsx/parts/book-contents";
 import { bookOfFile, fileOfBook } from "./memory-file";
 
 type Sheet = Map<string, Input>;

@@ -4,7 +4,7 @@ import { penman } from "../../src/core/demand/penman-monteith";
 import { daylight } from "../../src/core/demand/sun";
 import { type PotUse, potUse, weighedUse } from "../../src/core/demand/weighings";
 import { InputError } from "../../src/core/errors";
-import type { Entries } from "../../src/workbook/build";
+import type { Entries } from "../../src/workbook/form/build";
 import { randomNumbers } from "./random";
 
 type Typed = number | string;

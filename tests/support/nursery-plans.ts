@@ -1,5 +1,5 @@
 import type { Block, Program } from "../../src/core/program/program";
-import type { Entries } from "../../src/workbook/build";
+import type { Entries } from "../../src/workbook/form/build";
 import { nursery } from "../bench/nurseries";
 
 /** What is typed for a program, depth and take-up of every second block by its group. */

@@ -1,7 +1,7 @@
-import { buildWorkbook, type Entries, namesOf } from "../../src/workbook/build";
-import { NURSERY_SHEETS } from "../../src/workbook/nursery";
-import { placesOf } from "../../src/workbook/places";
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import { placesOf } from "../../src/cells/places";
+import { buildWorkbook, type Entries, namesOf } from "../../src/workbook/form/build";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery/nursery-plan";
 import { formulaResults } from "./formula-results";
 import { converted } from "./libreoffice";
 import { PLANTED_WRONG, plantedResults } from "./planted";

@@ -1,7 +1,7 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
-import type { Results } from "../../src/workbook/build";
-import { firstCell } from "../../src/workbook/places";
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import { firstCell } from "../../src/cells/places";
+import type { Results } from "../../src/workbook/form/build";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 
 /** No figure of any test comes to this. */
 export const PLANTED_WRONG = -4711;

@@ -1,6 +1,6 @@
+import { dayOf } from "../../src/cells/day-number";
 import { WIND_CLASSES } from "../../src/core/register/basis";
 import type { RegisteredAudit } from "../../src/core/register/registered-audit";
-import { dayOf } from "../../src/workbook/day-number";
 import { randomNumbers } from "./random";
 
 type Typed = string | number;

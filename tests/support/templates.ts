@@ -1,9 +1,9 @@
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { buildWorkbook, type Entries } from "../../src/workbook/build";
-import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
-import { NURSERY_SHEETS } from "../../src/workbook/nursery";
-import { NURSERY_EXAMPLE } from "../../src/workbook/nursery-example";
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
+import { buildWorkbook, type Entries } from "../../src/workbook/form/build";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
+import { NURSERY_EXAMPLE } from "../../src/workbook/nursery/examples/nursery";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery/nursery-plan";
 import { formulaResults } from "./formula-results";
 import { converted } from "./libreoffice";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cellAt, overlap, parseArea, parseBox, reference, spill } from "../../src/taskpane/address";
+import { cellAt, overlap, parseArea, parseBox, reference, spill } from "../../src/cells/box";
 
 const at = (address: string, sheet = "Example") => ({ sheet, address });
 

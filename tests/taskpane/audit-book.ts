@@ -1,4 +1,5 @@
-import type { Area, Input } from "../../src/hosts/host";
+import type { Area } from "../../src/cells/area";
+import type { Input } from "../../src/cells/cell";
 import { type MemoryHost, memoryHost } from "../support/memory-host";
 
 /** Cells of a small audit workbook by their defined names: sheet, address and what stands there. */

@@ -1,4 +1,4 @@
-import type { Input } from "../../src/hosts/host";
+import type { Input } from "../../src/cells/cell";
 import { memoryHost } from "../support/memory-host";
 
 export const at = (address: string, sheet = "Example") => ({ sheet, address });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { catchClasses } from "../../src/taskpane/classes";
+import { catchClasses } from "../../src/taskpane/readings/classes";
 import fc from "../support/properties";
 
 const reading = fc.oneof(fc.constant(0), fc.double({ min: 1e-100, max: 1e9, noNaN: true }));

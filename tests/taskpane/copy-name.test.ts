@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { copyName } from "../../src/taskpane/copy-name";
+import { copyName } from "../../src/taskpane/share/copy-name";
 import { memoryHost } from "../support/memory-host";
 
 const NOW = new Date(Date.UTC(2026, 10, 25, 12));

@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from "vitest";
-import type { Area, Input } from "../../src/hosts/host";
+import type { Area } from "../../src/cells/area";
+import type { Input } from "../../src/cells/cell";
 import { Pane } from "../../src/taskpane/pane";
 import { axeFindings } from "../support/axe-findings";
 import { type MemoryHost, memoryHost } from "../support/memory-host";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { figure, shown } from "../../src/taskpane/figure";
+import { figure, shown } from "../../src/taskpane/parts/figure";
 
 describe("a figure", () => {
   it.each([

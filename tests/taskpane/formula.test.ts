@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { NO_ENTRIES } from "../../src/taskpane/entries";
-import { formulaOf } from "../../src/taskpane/formula";
-import { MEASURES } from "../../src/taskpane/measures";
-import { readSettings, type Settings } from "../../src/taskpane/settings";
+import { NO_ENTRIES } from "../../src/taskpane/answer/entries";
+import { readSettings, type Settings } from "../../src/taskpane/answer/settings";
+import { formulaOf } from "../../src/taskpane/results/formula";
+import { MEASURES } from "../../src/taskpane/results/measures";
 import { memoryHost } from "../support/memory-host";
 
 const at = (address: string, sheet = "Example") => ({ sheet, address });

@@ -1,9 +1,9 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { EXAMPLES } from "../../src/functions/examples";
-import { matching } from "../../src/taskpane/function-info";
-import { FunctionList } from "../../src/taskpane/function-list";
-import { TRADE_WORDS } from "../../src/taskpane/trade-words";
+import { matching } from "../../src/taskpane/help/function-info";
+import { FunctionList } from "../../src/taskpane/help/function-list";
+import { TRADE_WORDS } from "../../src/taskpane/help/trade-words";
 import { screen } from "../support/screen";
 
 const INFO = { id: "MAR", name: "MAR", description: "Mean application rate of the bed [mm/h].", parameters: [] };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Input } from "../../src/hosts/host";
-import { insertAt, siteOf } from "../../src/taskpane/insert";
+import type { Input } from "../../src/cells/cell";
+import { insertAt, siteOf } from "../../src/taskpane/workbook/insert";
 import { memoryHost } from "../support/memory-host";
 
 const at = (address: string) => ({ sheet: "Example", address });

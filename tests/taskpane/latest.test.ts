@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { latest } from "../../src/taskpane/latest";
+import { latest } from "../../src/taskpane/workbook/latest";
 
 const turn = () => new Promise((resolve) => setTimeout(resolve));
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { BUILT_IN_LIMITS } from "../../src/core/limits";
-import { limitsIn } from "../../src/taskpane/limits-in";
-import { numberIn, readNamed, textIn } from "../../src/taskpane/named";
+import { limitsIn } from "../../src/taskpane/answer/limits-in";
+import { numberIn, readNamed, textIn } from "../../src/taskpane/workbook/named";
 import { memoryHost } from "../support/memory-host";
 
 const at = (address: string, sheet = "Limits") => ({ sheet, address });

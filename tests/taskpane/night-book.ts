@@ -1,10 +1,11 @@
-import { columnLetters } from "../../src/hosts/address";
-import type { Area, Input } from "../../src/hosts/host";
-import { boxAddress, boxOf } from "../../src/taskpane/address";
-import { namesOf } from "../../src/workbook/build";
-import { DEMAND } from "../../src/workbook/sheets/demand";
-import { PROGRAM } from "../../src/workbook/sheets/program";
-import { START_TIMES } from "../../src/workbook/sheets/start-times";
+import type { Area } from "../../src/cells/area";
+import { boxAddress, boxOf } from "../../src/cells/box";
+import type { Input } from "../../src/cells/cell";
+import { columnLetters } from "../../src/cells/letters";
+import { namesOf } from "../../src/workbook/form/build";
+import { DEMAND } from "../../src/workbook/nursery/demand/demand";
+import { PROGRAM } from "../../src/workbook/nursery/program/program";
+import { START_TIMES } from "../../src/workbook/nursery/start-times/start-times";
 import { memoryHost } from "../support/memory-host";
 
 const SHEETS = [DEMAND, PROGRAM, START_TIMES];

@@ -1,12 +1,12 @@
 // @vitest-environment jsdom
 
 import { afterEach, describe, expect, it, vi } from "vitest";
+import type { Input } from "../../src/cells/cell";
 import { verifyNight } from "../../src/core/program/verify-night";
-import type { Input } from "../../src/hosts/host";
+import { readProgramSheet } from "../../src/taskpane/night/program-sheet";
 import { readStartTimes } from "../../src/taskpane/night/start-times";
 import { Pane } from "../../src/taskpane/pane";
-import { programOf } from "../../src/workbook/program-entries";
-import { readProgramSheet } from "../../src/workbook/program-sheet";
+import { programOf } from "../../src/workbook/nursery/program/entries";
 import { axeFindings } from "../support/axe-findings";
 import { screen } from "../support/screen";
 import { cellOf, nightBook, PLACES, SMALL } from "./night-book";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { pastedReadings } from "../../src/taskpane/pasted-readings";
+import { pastedReadings } from "../../src/taskpane/readings/pasted-readings";
 
 describe("pasted readings", () => {
   it("are a row of cans in each line, whatever separates them", () => {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { canPlan } from "../../src/core/layout/can-plan";
-import { fieldSheet } from "../../src/taskpane/plan/field-sheet";
+import { canPlan } from "../../src/core/layout/cans/plan";
+import { fieldSheet } from "../../src/taskpane/plan/cans/field-sheet";
 import { FIRST_LAYOUT } from "../../src/taskpane/plan/layout-entries";
 import { planOf } from "../../src/taskpane/plan/layout-plan";
 import { layoutSheet } from "../../src/taskpane/plan/live-layout";
-import type { Said } from "../../src/taskpane/plan/plan-messages";
-import { PlanService } from "../../src/taskpane/plan/plan-service";
-import { FIRST_SEARCH, searchOf } from "../../src/taskpane/plan/search-entries";
+import { FIRST_SEARCH, searchOf } from "../../src/taskpane/plan/search/entries";
+import type { Said } from "../../src/taskpane/plan/worker/messages";
+import { PlanService } from "../../src/taskpane/plan/worker/service";
 
 const FINE = { ...FIRST_LAYOUT, cell: "0.1" };
 

@@ -1,12 +1,13 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from "vitest";
+import type { Area } from "../../src/cells/area";
+import type { Input } from "../../src/cells/cell";
 import { compare } from "../../src/core/layout/compare";
 import { namedProfile } from "../../src/core/layout/profile";
-import { search } from "../../src/core/layout/search";
-import type { Area, Input } from "../../src/hosts/host";
+import { search } from "../../src/core/layout/search/search";
 import { Pane } from "../../src/taskpane/pane";
 import { FIRST_LAYOUT } from "../../src/taskpane/plan/layout-entries";
-import { FIRST_SEARCH, searchOf } from "../../src/taskpane/plan/search-entries";
+import { FIRST_SEARCH, searchOf } from "../../src/taskpane/plan/search/entries";
 import { axeFindings } from "../support/axe-findings";
 import { memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Done } from "../../src/taskpane/done";
-import { lostFormulas, repair } from "../../src/taskpane/repair";
+import { lostFormulas, repair } from "../../src/taskpane/help/repair";
+import type { Act } from "../../src/taskpane/workbook/act";
 import { memoryHost } from "../support/memory-host";
 
 const at = (address: string, sheet = "Bed 7") => ({ sheet, address });
@@ -20,7 +20,7 @@ describe("entering add-in functions again", () => {
 
   it("enters them by the names that people type, says how many, and is taken back", async () => {
     const host = memoryHost({ "Bed 7": { B2: "=_xldudf_CANFALL_SC_CAN(A1:A4)" } });
-    const kept: Done[] = [];
+    const kept: Act[] = [];
     // the memory host calculates nothing, so the cell goes on showing #NAME?
     expect(await repair(host, (done) => kept.push(done))).toBe(
       "Entered the functions again in 1 cell: 1 cell still shows #NAME?",

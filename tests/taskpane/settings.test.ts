@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type Entries, NO_ENTRIES, prefilled } from "../../src/taskpane/entries";
-import { readSettings } from "../../src/taskpane/settings";
+import { type Entries, NO_ENTRIES, prefilled } from "../../src/taskpane/answer/entries";
+import { readSettings } from "../../src/taskpane/answer/settings";
 import { memoryHost } from "../support/memory-host";
 
 const host = memoryHost(

@@ -4,9 +4,9 @@ import { readFileSync } from "node:fs";
 import { act } from "react";
 import { afterEach, describe, expect, it } from "vitest";
 import { Pane } from "../../src/taskpane/pane";
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { buildWorkbook } from "../../src/workbook/build";
-import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
+import { buildWorkbook } from "../../src/workbook/form/build";
 import { type MemoryHost, memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";
 

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { act } from "react";
 import { afterEach, describe, expect, it } from "vitest";
-import type { Input } from "../../src/hosts/host";
+import type { Input } from "../../src/cells/cell";
 import { Pane } from "../../src/taskpane/pane";
 import { type MemoryHost, memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { writeAll } from "../../src/taskpane/writes";
+import { writeAll } from "../../src/taskpane/workbook/writes";
 import { memoryHost } from "../support/memory-host";
 
 const at = (address: string, sheet = "Block") => ({ sheet, address });

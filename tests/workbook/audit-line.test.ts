@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { caughtDepth } from "../../src/core/application/depth";
 import { caughtRate } from "../../src/core/application/rate";
 import { christiansen } from "../../src/core/uniformity/christiansen";
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { buildWorkbook, type Entries } from "../../src/workbook/build";
-import { checkCopy } from "../../src/workbook/share/check-copy";
+import { checkCopy } from "../../src/share/check/check-copy";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { buildWorkbook, type Entries } from "../../src/workbook/form/build";
 
 const CANS = [
   [20, 24, 30],

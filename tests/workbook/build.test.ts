@@ -1,7 +1,7 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { beforeAll, describe, expect, it } from "vitest";
-import { buildWorkbook } from "../../src/workbook/build";
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import { buildWorkbook } from "../../src/workbook/form/build";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 import { formulaResults } from "../support/formula-results";
 import { converted } from "../support/libreoffice";
 

@@ -1,11 +1,11 @@
 import * as excel from "@formulajs/formulajs";
 import { beforeAll, describe, expect, it } from "vitest";
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { buildWorkbook, type Entries, type Results } from "../../src/workbook/build";
-import { firstCell } from "../../src/workbook/places";
-import { auditFigures } from "../../src/workbook/share/audit-figures";
-import { openBook } from "../../src/workbook/share/book";
-import type { Stated } from "../../src/workbook/share/copy-report";
+import { firstCell } from "../../src/cells/places";
+import type { Stated } from "../../src/cells/stated";
+import { auditFigures } from "../../src/share/figures/audit-figures";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { buildWorkbook, type Entries, type Results } from "../../src/workbook/form/build";
+import { openBook } from "../../src/xlsx/parts/workbook-file";
 import { formulaResults } from "../support/formula-results";
 import { converted } from "../support/libreoffice";
 import { plantedResults } from "../support/planted";

@@ -1,4 +1,4 @@
-import type { Entries } from "../../src/workbook/build";
+import type { Entries } from "../../src/workbook/form/build";
 
 /** Something typed over the example, and what the checks say to it. */
 export interface Case {

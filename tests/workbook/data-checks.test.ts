@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { namesOf } from "../../src/workbook/build";
-import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
-import { BLOCK } from "../../src/workbook/sheets/block";
-import { CANS } from "../../src/workbook/sheets/cans";
-import { HEADS } from "../../src/workbook/sheets/heads";
+import { BLOCK } from "../../src/workbook/audit/block/block";
+import { CANS } from "../../src/workbook/audit/cans/cans";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
+import { HEADS } from "../../src/workbook/audit/heads/heads";
+import { namesOf } from "../../src/workbook/form/build";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 import { type Calculated, calculated } from "../support/audits";
 import { CAN_CASES } from "./can-check-cases";
 import { DATA_CHECKS } from "./data-check-cases";

@@ -1,7 +1,7 @@
 import { strFromU8, unzipSync } from "fflate";
 import { expect, it } from "vitest";
-import { buildWorkbook } from "../../src/workbook/build";
-import { BLOCK } from "../../src/workbook/sheets/block";
+import { BLOCK } from "../../src/workbook/audit/block/block";
+import { buildWorkbook } from "../../src/workbook/form/build";
 
 it("a date check allows every day from 1900 to 2099, in the day numbers of spreadsheets", async () => {
   const sheet = strFromU8(unzipSync(await buildWorkbook([BLOCK], {}))["xl/worksheets/sheet1.xml"]!);

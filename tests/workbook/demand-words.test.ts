@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Entries } from "../../src/workbook/build";
+import type { Entries } from "../../src/workbook/form/build";
 import { calculatedPlans, DEMAND_SHEETS, type PlanBook } from "../support/plan-book";
 
 const HERBS: Entries = { Demand_Groups: [["herbs"]], Demand_Tops_mm: [[140]] };

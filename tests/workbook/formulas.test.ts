@@ -1,10 +1,10 @@
 import { tokenize, tokenTypes } from "@borgar/fx/xlsx";
 import { describe, expect, it } from "vitest";
-import { plainAddress } from "../../src/hosts/address";
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { namesOf } from "../../src/workbook/build";
-import { NURSERY_SHEETS } from "../../src/workbook/nursery";
-import { firstCell, placesOf } from "../../src/workbook/places";
+import { plainAddress } from "../../src/cells/letters";
+import { firstCell, placesOf } from "../../src/cells/places";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { namesOf } from "../../src/workbook/form/build";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery/nursery-plan";
 
 /** Functions that Excel 2010 and LibreOffice 7.4 both have, and that give the same value while nothing is typed. */
 const FUNCTIONS = new Set(

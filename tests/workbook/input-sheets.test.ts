@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { namesOf } from "../../src/workbook/build";
-import { placesOf } from "../../src/workbook/places";
-import type { CellSpec, SheetSpec } from "../../src/workbook/sheet-spec";
+import { placesOf } from "../../src/cells/places";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { namesOf } from "../../src/workbook/form/build";
+import type { CellSpec, SheetSpec } from "../../src/workbook/form/sheet-spec";
 
 const PROMISED = {
   Block:

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { BUILT_IN_LIMITS, parseLimit } from "../../src/core/limits";
-import type { Entries } from "../../src/workbook/build";
-import { LIMITS } from "../../src/workbook/sheets/limits";
+import { LIMITS } from "../../src/workbook/audit/limits/limits";
+import type { Entries } from "../../src/workbook/form/build";
 import { type Calculated, calculated } from "../support/audits";
 
 const MEASURES = {

@@ -16,7 +16,7 @@ import {
   schedulingCoefficient,
   shareSchedulingCoefficient,
 } from "../../src/core/uniformity/scheduling-coefficient";
-import { soundReadings, twin } from "../../src/workbook/twins";
+import { soundReadings, twin } from "../../src/workbook/form/twins";
 import { converted } from "../support/libreoffice";
 import { randomNumbers } from "../support/random";
 

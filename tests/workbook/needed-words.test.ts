@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Entries } from "../../src/workbook/build";
+import type { Entries } from "../../src/workbook/form/build";
 import { type Calculated, calculated } from "../support/audits";
 import { auditOf } from "./cost-cases";
 

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { buildWorkbook, type Entries } from "../../src/workbook/build";
-import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
-import { NURSERY_SHEETS } from "../../src/workbook/nursery";
-import { NURSERY_EXAMPLE } from "../../src/workbook/nursery-example";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
+import { buildWorkbook, type Entries } from "../../src/workbook/form/build";
+import { NURSERY_EXAMPLE } from "../../src/workbook/nursery/examples/nursery";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery/nursery-plan";
 import { converted } from "../support/libreoffice";
 
 const upTo = (count: number) => Array.from({ length: count }, (_, index) => index);

@@ -1,5 +1,5 @@
-import type { Entries } from "../../src/workbook/build";
-import { CHECKS_FROM, FIRST_BLOCK } from "../../src/workbook/sheets/program-places";
+import type { Entries } from "../../src/workbook/form/build";
+import { CHECKS_FROM, FIRST_BLOCK } from "../../src/workbook/nursery/program/places";
 import { nurseryPlan } from "../support/nursery-plans";
 
 const good: Entries = nurseryPlan(0).entries;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
+import type { Input } from "../../src/cells/cell";
 import { fitNight } from "../../src/core/program/fit-night";
 import { verifyNight } from "../../src/core/program/verify-night";
-import type { Input } from "../../src/hosts/host";
-import { programOf } from "../../src/workbook/program-entries";
-import { readProgramSheet } from "../../src/workbook/program-sheet";
+import { readProgramSheet } from "../../src/taskpane/night/program-sheet";
+import { programOf } from "../../src/workbook/nursery/program/entries";
 import { cellOf, nightBook, SMALL } from "../taskpane/night-book";
 
 const read = async (entries: Record<string, Input[][]>, month?: number) =>

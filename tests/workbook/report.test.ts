@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Entries } from "../../src/workbook/build";
-import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
+import type { Entries } from "../../src/workbook/form/build";
 import { type Calculated, calculated } from "../support/audits";
 import { column, withReading } from "./data-check-cases";
 

@@ -1,11 +1,11 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { buildWorkbook } from "../../src/workbook/build";
-import { NURSERY_SHEETS } from "../../src/workbook/nursery";
-import { placesOf } from "../../src/workbook/places";
-import { heightsWithRoom, linesOf, saidIn } from "../../src/workbook/room";
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
+import { placesOf } from "../../src/cells/places";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { buildWorkbook } from "../../src/workbook/form/build";
+import { heightsWithRoom, linesOf, saidIn } from "../../src/workbook/form/row-heights";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery/nursery-plan";
 
 /** Calibri bold: about half its size a letter, on the average; common practice, no source. */
 const LETTER_PX = 0.5 * 11 * (4 / 3);

@@ -1,7 +1,7 @@
 import { strFromU8, unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
-import { buildWorkbook } from "../../src/workbook/build";
-import type { ChartSpec, SheetSpec } from "../../src/workbook/sheet-spec";
+import { buildWorkbook } from "../../src/workbook/form/build";
+import type { ChartSpec, SheetSpec } from "../../src/workbook/form/sheet-spec";
 import { converted } from "../support/libreoffice";
 
 const chart = (type: ChartSpec["type"], over: string): ChartSpec => ({

@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Entries } from "../../src/workbook/build";
-import { NURSERY } from "../../src/workbook/sheets/nursery";
-import { PROGRAM } from "../../src/workbook/sheets/program";
-import { START_TIMES } from "../../src/workbook/sheets/start-times";
+import type { Entries } from "../../src/workbook/form/build";
+import { PROGRAM } from "../../src/workbook/nursery/program/program";
+import { NURSERY } from "../../src/workbook/nursery/start/start";
+import { START_TIMES } from "../../src/workbook/nursery/start-times/start-times";
 import { type Calculated, calculated } from "../support/audits";
 import { DEMAND_STUB } from "../support/demand-stub";
 

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import type { Entries } from "../../src/workbook/build";
-import type { SheetSpec } from "../../src/workbook/sheet-spec";
-import { workingCell } from "../../src/workbook/sheets/weather-working";
+import type { Entries } from "../../src/workbook/form/build";
+import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
+import { workingCell } from "../../src/workbook/nursery/weather/working";
 import published from "../published/fao56-examples.json";
 import { calculatedPlans, DEMAND_SHEETS, type PlanBook } from "../support/plan-book";
 import { compare } from "../support/published";

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { AUDIT_SHEETS } from "../../src/workbook/audit";
-import { type Entries, namesOf } from "../../src/workbook/build";
-import { EXAMPLE_ENTRIES } from "../../src/workbook/example";
-import { firstCell } from "../../src/workbook/places";
-import { symbolCell } from "../../src/workbook/sheets/coverage-places";
+import { firstCell } from "../../src/cells/places";
+import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
+import { symbolCell } from "../../src/workbook/audit/coverage/places";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
+import { type Entries, namesOf } from "../../src/workbook/form/build";
 import { type Calculated, calculated } from "../support/audits";
 import { DATA_CHECKS } from "./data-check-cases";
 

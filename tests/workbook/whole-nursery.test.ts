@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { type Entries, namesOf } from "../../src/workbook/build";
-import { NURSERY_SHEETS } from "../../src/workbook/nursery";
-import { NURSERY_EXAMPLE } from "../../src/workbook/nursery-example";
-import { firstCell, placesOf } from "../../src/workbook/places";
+import { firstCell, placesOf } from "../../src/cells/places";
+import { type Entries, namesOf } from "../../src/workbook/form/build";
+import { NURSERY_EXAMPLE } from "../../src/workbook/nursery/examples/nursery";
+import { NURSERY_SHEETS } from "../../src/workbook/nursery/nursery-plan";
 import { calculatedPlans, DEMAND_SHEETS, type PlanBook } from "../support/plan-book";
 
 type Typed = string | number;

@@ -1,16 +1,7 @@
 import type { Job } from "./jobs";
 import type { Span } from "./spans";
 import { Supply } from "./supply";
-
-/** What a schedule has to keep. */
-export interface Task {
-  jobs: readonly Job[];
-  line: readonly Span[];
-  /** Thousandths of L/h */
-  pump: number;
-  /** Water in the tank at the start [L] and coming in [L/h]; undefined where none limits */
-  tank: { volume: number; refill: number } | undefined;
-}
+import type { Task } from "./task";
 
 /** Minutes of a day with the pulses placed so far; each pulse goes to the earliest minute that keeps everything. */
 export class Board {

@@ -1,8 +1,8 @@
-import type { Task } from "./board";
 import { heaviestClique } from "./clique";
 import { dualFeasible } from "./dual-feasible";
 import type { Job } from "./jobs";
 import { minuteAfter, type Span } from "./spans";
+import type { Task } from "./task";
 
 /** Work in minutes that rounding may add up to. */
 const ROUNDING = 1e-6;

@@ -1,8 +1,8 @@
-import type { Task } from "./board";
 import { bound } from "./bound";
 import { type Found, orderSearch } from "./order-search";
 import type { Program, Schedule } from "./program";
 import { openMinutes, type Span } from "./spans";
+import type { Task } from "./task";
 import { type Lack, taskOf } from "./task";
 
 /** Start times, how good they are, and what is lacking. */

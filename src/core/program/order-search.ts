@@ -1,6 +1,7 @@
-import { Board, type Task } from "./board";
+import { Board } from "./board";
 import type { Job } from "./jobs";
 import { randomBelow } from "./random";
+import type { Task } from "./task";
 
 /** The best schedule so far. */
 export interface Found {

@@ -1,5 +1,5 @@
-import type { Task } from "./board";
 import type { Job } from "./jobs";
+import type { Task } from "./task";
 
 const MINUTES_AN_HOUR = 60;
 /** Litres that rounding may add up to. */

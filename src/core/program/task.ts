@@ -1,8 +1,17 @@
 import { positive, zeroOrMore } from "../checks";
-import type { Task } from "./board";
-import { jobs, thousandths } from "./jobs";
+import { type Job, jobs, thousandths } from "./jobs";
 import type { Program } from "./program";
-import { spans } from "./spans";
+import { type Span, spans } from "./spans";
+
+/** What a schedule has to keep. */
+export interface Task {
+  jobs: readonly Job[];
+  line: readonly Span[];
+  /** Thousandths of L/h */
+  pump: number;
+  /** Water in the tank at the start [L] and coming in [L/h]; undefined where none limits */
+  tank: { volume: number; refill: number } | undefined;
+}
 
 /** What is lacking whatever the order of the blocks. */
 export interface Lack {

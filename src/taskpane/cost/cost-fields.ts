@@ -1,5 +1,5 @@
 import { within } from "../../core/checks";
-import { typedNumber } from "../typed-number";
+import { typedNumber } from "../parts/typed-number";
 
 /** An input of the sheets Cost and Water and cost. */
 export interface CostField {

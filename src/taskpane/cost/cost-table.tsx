@@ -1,4 +1,4 @@
-import type { NamedCells } from "../named";
+import type { NamedCells } from "../workbook/named";
 import { costOf, KINDS, type KindKey, type Levels, money, rangeWords, savedOf } from "./read-costs";
 
 function Money({ value }: { value: Levels }) {

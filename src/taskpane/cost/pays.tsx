@@ -1,4 +1,4 @@
-import { type NamedCells, numberIn, textIn } from "../named";
+import { type NamedCells, numberIn, textIn } from "../workbook/named";
 import { type Levels, money, paysOf, rangeWords, savedOf } from "./read-costs";
 
 const years = (value: number) => value.toFixed(1);

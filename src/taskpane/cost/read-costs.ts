@@ -1,4 +1,4 @@
-import { type NamedCells, numberIn } from "../named";
+import { type NamedCells, numberIn } from "../workbook/named";
 
 /** The kinds of cost as the pane names them, by the word in the names of their cells. */
 export const KINDS = [

@@ -1,5 +1,5 @@
 import { INK, PAPER, PICTURE_WIDTH, Picture } from "../map/plot";
-import type { NamedCells } from "../named";
+import type { NamedCells } from "../workbook/named";
 import { costOf, KINDS, money, type Span } from "./read-costs";
 
 const TOP = 48;

@@ -1,13 +1,13 @@
 import { Button } from "@fluentui/react-components";
 import { useId, useRef } from "react";
-import { Failure } from "../failure";
 import { placeAtSelection } from "../map/place-picture";
 import { pngOf } from "../map/png";
-import { NurseryPlan } from "../nursery-plan";
+import { NurseryPlan } from "../new-audit/nursery-plan";
+import { Failure } from "../parts/failure";
+import { TaskLine } from "../parts/task-line";
+import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
-import { TaskLine } from "../task-line";
-import { useTask } from "../use-task";
-import { useWatched } from "../use-watched";
+import { useWatched } from "../workbook/use-watched";
 import { GroupForm } from "./group-form";
 import { LiveFunction } from "./live-function";
 import { missing, used } from "./missing";

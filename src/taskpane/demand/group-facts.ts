@@ -1,5 +1,5 @@
 import { within } from "../../core/checks";
-import { typedNumber } from "../typed-number";
+import { typedNumber } from "../parts/typed-number";
 
 /** Bounds as in the workbook's own checks, which hold for what is typed into cells only. */
 const number = (what: string, unit: string, least: number, most: number) =>

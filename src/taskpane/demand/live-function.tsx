@@ -1,11 +1,11 @@
 import { Button, Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Area } from "../../hosts/host";
-import { MONTHS } from "../../workbook/months";
-import { insert } from "../insert";
+import type { Area } from "../../cells/area";
+import { MONTHS } from "../../workbook/nursery/months";
+import { TaskLine } from "../parts/task-line";
+import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
-import { TaskLine } from "../task-line";
-import { useTask } from "../use-task";
+import { insert } from "../workbook/insert";
 import { LIVE_FORMULAS } from "./live-formulas";
 import { titleOf } from "./missing";
 import type { Group } from "./read-demand";

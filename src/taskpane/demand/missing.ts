@@ -1,4 +1,4 @@
-import { MONTHS } from "../../workbook/months";
+import { MONTHS } from "../../workbook/nursery/months";
 import type { Group } from "./read-demand";
 
 /** Months of one reason, as `May to July, October`. */

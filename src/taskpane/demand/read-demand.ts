@@ -1,6 +1,8 @@
-import type { Area, Cell, Host } from "../../hosts/host";
-import { cellAt } from "../address";
-import type { NamedCell } from "../named";
+import type { Area } from "../../cells/area";
+import { cellAt } from "../../cells/box";
+import type { Cell } from "../../cells/cell";
+import type { Host } from "../../hosts/host";
+import type { NamedCell } from "../workbook/named";
 import { FACTS, type FactName } from "./group-facts";
 
 /** A pot group as the workbook has it. */

@@ -1,6 +1,6 @@
-import { MONTHS } from "../../workbook/months";
-import { figure } from "../figure";
+import { MONTHS } from "../../workbook/nursery/months";
 import { INK, PICTURE_WIDTH, Picture } from "../map/plot";
+import { figure } from "../parts/figure";
 import { titleOf } from "./missing";
 import type { Group } from "./read-demand";
 

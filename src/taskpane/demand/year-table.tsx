@@ -1,5 +1,5 @@
-import { MONTHS } from "../../workbook/months";
-import { figure } from "../figure";
+import { MONTHS } from "../../workbook/nursery/months";
+import { figure } from "../parts/figure";
 import { titleOf } from "./missing";
 import type { Group } from "./read-demand";
 

@@ -1,8 +1,8 @@
 import { InputError } from "../../core/errors";
 import { type Arrangement, heads } from "../../core/layout/heads";
 import type { Host } from "../../hosts/host";
-import { ARRANGEMENT_OF } from "../head-layout";
-import { numberIn, readNamed, textIn } from "../named";
+import { ARRANGEMENT_OF } from "../plan/head-layout";
+import { numberIn, readNamed, textIn } from "../workbook/named";
 import type { MapFacts } from "./bed-map";
 
 const NAMES = [

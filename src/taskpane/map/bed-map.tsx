@@ -1,7 +1,7 @@
 import { type CanField, ratesRead } from "../../core/pattern/can-field";
 import { rateClass } from "../../core/pattern/rate-classes";
 import { mean } from "../../core/readings";
-import { figure } from "../figure";
+import { figure } from "../parts/figure";
 import { Bands } from "./bands";
 import { canBands, readGround } from "./can-bands";
 import { Hatching } from "./hatching";

@@ -1,6 +1,7 @@
+import { reference } from "../../cells/box";
+import type { Input } from "../../cells/cell";
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
-import type { Input } from "../../hosts/host";
-import { paintedRate } from "../../workbook/sheets/coverage-painted";
+import { paintedRate } from "../../workbook/audit/coverage/painted";
 import {
   acrossCell,
   alongCell,
@@ -9,10 +10,9 @@ import {
   SOURCE_ACROSS,
   SOURCE_ALONG,
   sourceCell,
-} from "../../workbook/sheets/coverage-places";
-import { sourceCells } from "../../workbook/sheets/coverage-source";
-import { reference } from "../address";
-import type { Settings } from "../settings";
+} from "../../workbook/audit/coverage/places";
+import { sourceCells } from "../../workbook/audit/coverage/source";
+import type { Settings } from "../answer/settings";
 import type { Source } from "./source";
 
 /** What to type into a block of the Coverage sheet. */

@@ -1,7 +1,8 @@
-import type { Area, Host } from "../../hosts/host";
-import { boxOf, reference } from "../address";
-import type { Answer } from "../answer";
-import { numberIn, readNamed } from "../named";
+import type { Area } from "../../cells/area";
+import { boxOf, reference } from "../../cells/box";
+import type { Host } from "../../hosts/host";
+import type { Answer } from "../answer/answer";
+import { numberIn, readNamed } from "../workbook/named";
 import { gridSource, listSource, type Source, type Test } from "./source";
 
 /** Where the cans of a map come from: the workbook's own, or what is selected. */

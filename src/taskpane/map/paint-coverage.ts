@@ -1,7 +1,7 @@
 import type { Host } from "../../hosts/host";
-import type { Done } from "../done";
-import { newSheet } from "../new-sheet";
-import { writeAll } from "../writes";
+import type { Act } from "../workbook/act";
+import { newSheet } from "../workbook/new-sheet";
+import { writeAll } from "../workbook/writes";
 import type { Block } from "./coverage-inputs";
 
 const SHEET = "Coverage";
@@ -17,7 +17,7 @@ const write = (host: Host, sheet: string, blocks: readonly Block[]) =>
   );
 
 /** Points the Coverage sheet at cans; adds the sheet where there is none. Every other sheet stays as it is. */
-export async function paintCoverage(host: Host, blocks: readonly Block[]): Promise<Done> {
+export async function paintCoverage(host: Host, blocks: readonly Block[]): Promise<Act> {
   const there = await coverageSheet(host);
   if (there) {
     const done = await write(host, there, blocks);
@@ -25,8 +25,8 @@ export async function paintCoverage(host: Host, blocks: readonly Block[]): Promi
     return done;
   }
   const [{ buildWorkbook }, { COVERAGE_ALONE }] = await Promise.all([
-    import("../../workbook/build"),
-    import("../../workbook/sheets/coverage-alone"),
+    import("../../workbook/form/build"),
+    import("../../workbook/audit/coverage/alone"),
   ]);
   await host.insertSheets(await buildWorkbook([COVERAGE_ALONE], {}));
   const { address } = blocks[0]!;

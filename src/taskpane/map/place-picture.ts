@@ -1,13 +1,14 @@
-import type { Area, Host } from "../../hosts/host";
-import { cellAt, reference } from "../address";
-import type { Done } from "../done";
+import type { Area } from "../../cells/area";
+import { cellAt, reference } from "../../cells/box";
+import type { Host } from "../../hosts/host";
+import type { Act } from "../workbook/act";
 import type { Png } from "./png";
 
 const alike = (one: Uint8Array, other: Uint8Array) =>
   one.length === other.length && one.every((byte, index) => byte === other[index]);
 
 /** Places a picture with its top left corner at a cell, in place of the last of that name on the sheet. */
-export async function placePicture(host: Host, at: Area, png: Png, name: string, alternative: string): Promise<Done> {
+export async function placePicture(host: Host, at: Area, png: Png, name: string, alternative: string): Promise<Act> {
   const cell = cellAt(at, 0, 0);
   const there = async () => (await host.pictures(cell.sheet)).find((picture) => picture.name === name);
   const before = await there();
@@ -32,7 +33,7 @@ export async function placePicture(host: Host, at: Area, png: Png, name: string,
 /** Places a picture at the selected cell, and says where it stands. */
 export async function placeAtSelection(
   host: Host,
-  keep: (done: Done) => void,
+  keep: (act: Act) => void,
   picture: { png: Png; name: string; alternative: string },
 ): Promise<string> {
   const at = cellAt(await host.selection(), 0, 0);

@@ -1,10 +1,11 @@
+import type { Area } from "../../cells/area";
+import { cellAt, reference } from "../../cells/box";
+import type { Cell } from "../../cells/cell";
 import { caughtDepth } from "../../core/application/depth";
 import { caughtRate } from "../../core/application/rate";
 import { type CanField, canField, canFieldOfList } from "../../core/pattern/can-field";
 import { readings, spread } from "../../functions/cells";
-import type { Area, Cell } from "../../hosts/host";
-import { cellAt, reference } from "../address";
-import { withCells } from "../catches";
+import { withCells } from "../answer/catches";
 
 /** How a reading becomes a rate: minutes of the test, and the can's mouth [mm] or "mm" for readings in mm. */
 export interface Test {

@@ -4,11 +4,12 @@ import { clock } from "../../core/program/clock";
 import type { Program } from "../../core/program/program";
 import type { Month } from "../../core/program/twelve-months";
 import type { Host } from "../../hosts/host";
-import { MONTHS } from "../../workbook/months";
-import { programOf } from "../../workbook/program-entries";
-import { type ProgramSheet, readProgramSheet } from "../../workbook/program-sheet";
-import { Failure } from "../failure";
+import { MONTHS } from "../../workbook/nursery/months";
+import { programOf } from "../../workbook/nursery/program/entries";
+import type { ProgramSheet } from "../../workbook/nursery/program/stated-program";
+import { Failure } from "../parts/failure";
 import { shortWords } from "./night-words";
+import { readProgramSheet } from "./program-sheet";
 import { Stale, same } from "./stale";
 import { useRun } from "./use-run";
 

@@ -4,14 +4,14 @@ import type { Night } from "../../core/program/fit-night";
 import type { Program } from "../../core/program/program";
 import { verifyNight } from "../../core/program/verify-night";
 import type { Host } from "../../hosts/host";
-import { MONTHS } from "../../workbook/months";
-import { PAPER_LINES } from "../../workbook/sheets/start-times-places";
-import type { Done } from "../done";
+import { MONTHS } from "../../workbook/nursery/months";
+import { PAPER_LINES } from "../../workbook/nursery/start-times/places";
 import { placeAtSelection } from "../map/place-picture";
-import type { Question } from "../question";
-import { TaskLine } from "../task-line";
-import { useDark } from "../use-dark";
-import { useTask } from "../use-task";
+import type { Question } from "../parts/question";
+import { TaskLine } from "../parts/task-line";
+import { useDark } from "../parts/use-dark";
+import { useTask } from "../parts/use-task";
+import type { Act } from "../workbook/act";
 import { NightChart } from "./night-chart";
 import { fitWords, gapWords, markOf, shortWords, titleWords } from "./night-words";
 import { picturePng } from "./picture-png";
@@ -43,7 +43,7 @@ export function NightResult({
   stale,
 }: {
   host: Host;
-  keep: (done: Done) => void;
+  keep: (act: Act) => void;
   fitted: Fitted;
   id: string;
   /** Whether the Program is another now. */
@@ -55,7 +55,7 @@ export function NightResult({
   useEffect(() => {
     if (stale) clear();
   }, [stale, clear]);
-  const keepSaid = (done: Done) => keep({ ...done, takeBack: () => done.takeBack().then(clear) });
+  const keepSaid = (act: Act) => keep({ ...act, takeBack: () => act.takeBack().then(clear) });
   const dark = useDark();
   const broken = night.short.flow > 0 ? [] : verifyNight(program, night.schedule);
   const said = fitWords(program, night, lack);

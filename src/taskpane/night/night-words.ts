@@ -3,8 +3,8 @@ import type { Night } from "../../core/program/fit-night";
 import type { Block, Program } from "../../core/program/program";
 import type { Remedy } from "../../core/program/remedies";
 import { spans } from "../../core/program/spans";
-import { MONTHS } from "../../workbook/months";
-import type { StatedProgram } from "../../workbook/program-entries";
+import { MONTHS } from "../../workbook/nursery/months";
+import type { StatedProgram } from "../../workbook/nursery/program/entries";
 
 const MINUTES = 60;
 const MOST_NAMED = 3;

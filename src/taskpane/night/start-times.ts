@@ -1,11 +1,13 @@
+import type { Area } from "../../cells/area";
+import { boxOf, cellAt } from "../../cells/box";
+import type { Cell, Input } from "../../cells/cell";
 import { clock } from "../../core/program/clock";
 import type { Program, Schedule } from "../../core/program/program";
 import { MINUTES_A_DAY } from "../../core/program/spans";
-import type { Area, Cell, Host, Input } from "../../hosts/host";
-import { csvOf } from "../../workbook/share/csv";
-import { boxOf, cellAt } from "../address";
-import type { Done } from "../done";
-import { writeAll } from "../writes";
+import type { Host } from "../../hosts/host";
+import { csvOf } from "../../share/csv";
+import type { Act } from "../workbook/act";
+import { writeAll } from "../workbook/writes";
 
 const AREA = "Start_Times";
 const COLUMNS = 4;
@@ -30,7 +32,7 @@ export async function linesThere(host: Host): Promise<number> {
 }
 
 /** Writes the start times into their sheet, over all that its lines held. */
-export async function writeStartTimes(host: Host, schedule: Schedule): Promise<Done> {
+export async function writeStartTimes(host: Host, schedule: Schedule): Promise<Act> {
   const area = await place(host);
   const { rows } = boxOf(area);
   if (schedule.length > rows) {

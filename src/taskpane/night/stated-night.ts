@@ -1,6 +1,8 @@
-import type { Cell, Host } from "../../hosts/host";
-import { programOf, type StatedProgram } from "../../workbook/program-entries";
-import { type ProgramSheet, readProgramSheet } from "../../workbook/program-sheet";
+import type { Cell } from "../../cells/cell";
+import type { Host } from "../../hosts/host";
+import { programOf, type StatedProgram } from "../../workbook/nursery/program/entries";
+import type { ProgramSheet } from "../../workbook/nursery/program/stated-program";
+import { readProgramSheet } from "./program-sheet";
 import { readLines } from "./start-times";
 
 /** What the sheets Program, Demand and Start times hold. */

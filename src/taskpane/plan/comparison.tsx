@@ -2,14 +2,14 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Arcs, Arrangement } from "../../core/layout/heads";
 import type { CanField } from "../../core/pattern/can-field";
-import { CAN_ROWS, layoutAtCans, measuredCells } from "./at-cans";
+import { CAN_ROWS, layoutAtCans, measuredCells } from "./cans/at-cans";
 import type { LayoutEntries } from "./layout-entries";
 import { type Column, FigureTable, layoutCells, type Needs, ROWS } from "./layout-figures";
 import { LayoutMap } from "./layout-map";
 import { layoutName } from "./layout-name";
 import { planOf } from "./layout-plan";
-import type { Planned } from "./plan-messages";
-import { type Planner, wrongWith } from "./planner";
+import type { Planned } from "./worker/messages";
+import { type Planner, wrongWith } from "./worker/planner";
 
 const MOST = 4;
 const USUAL: { arrangement: Arrangement; arcs: Arcs }[] = [

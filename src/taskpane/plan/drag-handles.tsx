@@ -1,6 +1,6 @@
 import { type PointerEvent, useRef } from "react";
 import { INK, type Plot } from "../map/plot";
-import type { Planned } from "./plan-messages";
+import type { Planned } from "./worker/messages";
 
 /** Told the new sizes [m] while something is dragged. */
 export interface Drag {

@@ -1,7 +1,7 @@
 import { Button, Input, Select } from "@fluentui/react-components";
 import type { ShapeName } from "../../core/layout/profile";
 import { SHAPE_WORDS } from "./layout-entries";
-import type { HeadEntries } from "./search-entries";
+import type { HeadEntries } from "./search/entries";
 
 const NEW: HeadEntries = { name: "", radius: "", flow: "", price: "", shape: "triangular" };
 const COLUMNS: [keyof HeadEntries & ("name" | "radius" | "flow" | "price"), string][] = [

@@ -1,9 +1,9 @@
 import { bedRunTime } from "../../core/layout/bed-run-time";
 import { DRY_SPOTS } from "../../core/layout/judgement";
-import { pumpShare } from "../../core/layout/pump-share";
-import { figure } from "../figure";
-import type { Planned } from "./plan-messages";
-import { PATCH_SHARE } from "./plan-service";
+import { pumpShare } from "../../core/layout/search/pump-share";
+import { figure } from "../parts/figure";
+import type { Planned } from "./worker/messages";
+import { PATCH_SHARE } from "./worker/service";
 
 /** What is wanted of a layout besides evenness; undefined where it was left blank. */
 export interface Needs {

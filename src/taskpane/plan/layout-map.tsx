@@ -1,13 +1,13 @@
 import type { Head } from "../../core/layout/heads";
-import { figure } from "../figure";
 import { Bands } from "../map/bands";
 import { classBands } from "../map/class-bands";
 import { HeadMarks } from "../map/head-marks";
 import { LEGEND_HEIGHT, Legend } from "../map/legend";
 import { Axes, type Ground, INK, Picture, type Plot, plotOf } from "../map/plot";
+import { figure } from "../parts/figure";
 import { type Drag, DragHandles } from "./drag-handles";
 import { layoutName } from "./layout-name";
-import type { Planned } from "./plan-messages";
+import type { Planned } from "./worker/messages";
 
 /** Part of the longer side of the bed that is shown of the ground beside it where water falls there, and where none does. */
 const BESIDE_WET = 0.15;

@@ -1,6 +1,6 @@
 import type { Plan } from "../../core/layout/coverage";
 import { gapCount } from "../../core/layout/gaps";
-import { figure } from "../figure";
+import { figure } from "../parts/figure";
 
 const ARRANGEMENTS = { border: "border", inset: "inset", centre: "centre line" } as const;
 const ARCS = { full: "full circles", matched: "matched arcs", unmatched: "unmatched arcs" } as const;

@@ -3,7 +3,7 @@ import { InputError } from "../../core/errors";
 import type { Plan } from "../../core/layout/coverage";
 import { flowAtPressure } from "../../core/layout/pressure";
 import { measuredProfile, namedProfile, type Profile } from "../../core/layout/profile";
-import { numberOf } from "../typed-number";
+import { numberOf } from "../parts/typed-number";
 import type { LayoutEntries } from "./layout-entries";
 
 /** The flow at the heads' pressure. */

@@ -1,7 +1,8 @@
-import type { Host, Input } from "../../hosts/host";
-import type { Done } from "../done";
-import { newSheet } from "../new-sheet";
-import { freeName } from "./free-name";
+import type { Input } from "../../cells/cell";
+import type { Host } from "../../hosts/host";
+import type { Act } from "../workbook/act";
+import { newSheet } from "../workbook/new-sheet";
+import { freeName } from "./cans/free-name";
 import type { LayoutEntries } from "./layout-entries";
 import { planOf } from "./layout-plan";
 
@@ -54,7 +55,7 @@ export function layoutSheet(entries: LayoutEntries): Input[][] {
 }
 
 /** Adds a sheet with the layout as live functions. */
-export async function addLayoutSheet(host: Host, entries: LayoutEntries): Promise<Done> {
+export async function addLayoutSheet(host: Host, entries: LayoutEntries): Promise<Act> {
   const rows = layoutSheet(entries);
   const name = await freeName(host, SHEET);
   const area = { sheet: name, address: `A1:F${rows.length}` };

@@ -1,13 +1,13 @@
 import { Button } from "@fluentui/react-components";
 import { useEffect, useId, useRef, useState } from "react";
 import { InputError } from "../../core/errors";
-import type { Candidate } from "../../core/layout/search";
+import type { Candidate } from "../../core/layout/search/search";
 import { placeAtSelection } from "../map/place-picture";
 import { pngOf } from "../map/png";
+import { TaskLine } from "../parts/task-line";
+import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
-import { TaskLine } from "../task-line";
-import { useTask } from "../use-task";
-import { CanSection } from "./can-section";
+import { CanSection } from "./cans/can-section";
 import { Comparison } from "./comparison";
 import { firstLayout } from "./first-layout";
 import { FIRST_LAYOUT, type LayoutEntries } from "./layout-entries";
@@ -17,10 +17,10 @@ import { LayoutMap } from "./layout-map";
 import { layoutName } from "./layout-name";
 import { optionalQuantity } from "./layout-plan";
 import { addLayoutSheet } from "./live-layout";
-import type { HeadEntries } from "./search-entries";
-import { SearchSection } from "./search-section";
+import type { HeadEntries } from "./search/entries";
+import { SearchSection } from "./search/section";
 import { useMeasured } from "./use-measured";
-import { usePlanned, usePlanner } from "./use-planned";
+import { usePlanned, usePlanner } from "./worker/use-planned";
 
 const PICTURE = "Canfall layout";
 

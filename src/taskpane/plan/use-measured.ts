@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import type { CanField } from "../../core/pattern/can-field";
 import type { Host } from "../../hosts/host";
-import type { Answer } from "../answer";
+import type { Answer } from "../answer/answer";
 import { findSource } from "../map/find-source";
 
 /** The cans of the workbook's audit, or null while there are none that can be read. */

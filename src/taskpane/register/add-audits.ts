@@ -1,10 +1,11 @@
+import { boxAddress, boxOf, reference } from "../../cells/box";
+import type { Input } from "../../cells/cell";
+import { isoDay } from "../../cells/day-number";
 import { type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
-import type { Host, Input } from "../../hosts/host";
-import { isoDay } from "../../workbook/day-number";
-import { boxAddress, boxOf, reference } from "../address";
-import type { Done } from "../done";
-import type { Question } from "../question";
-import { type Write, writeAll } from "../writes";
+import type { Host } from "../../hosts/host";
+import type { Question } from "../parts/question";
+import type { Act } from "../workbook/act";
+import { type Write, writeAll } from "../workbook/writes";
 import type { FileLine } from "./file-line";
 import { type RegisterBook, readRegister } from "./read-register";
 
@@ -61,7 +62,7 @@ export const unread = (lines: readonly FileLine[]): string[] =>
 export async function addAudits(
   host: Host,
   files: readonly FileLine[],
-  keep: (done: Done) => void,
+  keep: (act: Act) => void,
 ): Promise<string | Question> {
   const book = await readRegister(host);
   if (!book) throw new Error("This workbook has no register: add the nursery plan sheets first");

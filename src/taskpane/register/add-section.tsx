@@ -1,15 +1,15 @@
 import { useState } from "react";
 import type { Host } from "../../hosts/host";
-import { CheckedFiles } from "../checked-files";
-import type { Done } from "../done";
-import { TaskLine } from "../task-line";
-import { useCheckedFiles } from "../use-checked-files";
-import { useTask } from "../use-task";
+import { TaskLine } from "../parts/task-line";
+import { useTask } from "../parts/use-task";
+import { CheckedFiles } from "../share/checked-files";
+import { useCheckedFiles } from "../share/use-checked-files";
+import type { Act } from "../workbook/act";
 import { addAudits, unread } from "./add-audits";
 import { fileLine } from "./file-line";
 
 /** Reads audits from files into the register. */
-export function AddSection({ host, keep, id }: { host: Host; keep: (done: Done) => void; id: string }) {
+export function AddSection({ host, keep, id }: { host: Host; keep: (act: Act) => void; id: string }) {
   const files = useCheckedFiles();
   const task = useTask();
   const [skipped, setSkipped] = useState<string[]>([]);

@@ -1,7 +1,7 @@
-import type { Input } from "../../hosts/host";
-import { dayOf } from "../../workbook/day-number";
-import { NO_EVIDENCE } from "../../workbook/share/check-copy";
-import type { CheckedFile, CopyReport } from "../../workbook/share/copy-report";
+import type { Input } from "../../cells/cell";
+import { dayOf } from "../../cells/day-number";
+import { NO_EVIDENCE } from "../../share/check/check-copy";
+import type { CheckedFile, CopyReport } from "../../share/copy-report";
 
 /** What a file gives the register: a line, or why there is none. */
 export type FileLine =

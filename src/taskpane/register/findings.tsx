@@ -1,5 +1,5 @@
+import { isoDay } from "../../cells/day-number";
 import { SAME_BASIS } from "../../core/register/basis";
-import { isoDay } from "../../workbook/day-number";
 import { labelOf, type RegisterBook, type RegisterLine, usable } from "./read-register";
 
 const isDue = ({ retest }: RegisterLine) => /^(due|overdue)/.test(retest);

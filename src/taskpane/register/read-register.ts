@@ -1,9 +1,11 @@
+import type { Area } from "../../cells/area";
+import { boxOf } from "../../cells/box";
+import type { Cell } from "../../cells/cell";
 import type { RegisteredAudit } from "../../core/register/registered-audit";
-import type { Area, Cell, Host } from "../../hosts/host";
-import { REGISTER_ANSWERS } from "../../workbook/sheets/register-answers";
-import { REGISTER_COLUMNS } from "../../workbook/sheets/register-columns";
-import { boxOf } from "../address";
-import { cellText } from "../named";
+import type { Host } from "../../hosts/host";
+import { REGISTER_ANSWERS } from "../../workbook/nursery/register/answers";
+import { REGISTER_COLUMNS } from "../../workbook/nursery/register/columns";
+import { cellText } from "../workbook/named";
 
 /** A line of the sheet Register that holds something. */
 export interface RegisterLine {

@@ -1,11 +1,11 @@
 import { Button } from "@fluentui/react-components";
 import { useId } from "react";
-import { Failure } from "../failure";
-import { NurseryPlan } from "../nursery-plan";
+import { NurseryPlan } from "../new-audit/nursery-plan";
+import { Failure } from "../parts/failure";
+import { TaskLine } from "../parts/task-line";
+import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
-import { TaskLine } from "../task-line";
-import { useTask } from "../use-task";
-import { useWatched } from "../use-watched";
+import { useWatched } from "../workbook/use-watched";
 import { AddSection } from "./add-section";
 import { Findings } from "./findings";
 import { readRegister, usable } from "./read-register";

@@ -1,10 +1,12 @@
+import type { Area } from "../../cells/area";
+import { boxAddress, boxOf, reference } from "../../cells/box";
+import type { Cell, Input } from "../../cells/cell";
+import { isoDay } from "../../cells/day-number";
 import { plainName, type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
-import type { Area, Cell, Host, Input } from "../../hosts/host";
-import { isoDay } from "../../workbook/day-number";
-import { boxAddress, boxOf, reference } from "../address";
-import type { Done } from "../done";
-import type { Question } from "../question";
-import { type Write, writeAll } from "../writes";
+import type { Host } from "../../hosts/host";
+import type { Question } from "../parts/question";
+import type { Act } from "../workbook/act";
+import { type Write, writeAll } from "../workbook/writes";
 import { type RegisterLine, readRegister, textOf, usable } from "./read-register";
 
 /** Columns of Program_Blocks, from 0: name, then area, MAR and multiplier side by side, and flow. */
@@ -95,7 +97,7 @@ function elsewhere(audits: readonly RegisteredAudit[], nursery: string): string 
  * Writes name, area, MAR, multiplier and, where it is known, flow of each block's last audit into the Program; other
  * figures that are typed there are replaced only when told so.
  */
-export async function putIntoProgram(host: Host, keep: (done: Done) => void): Promise<string | Question> {
+export async function putIntoProgram(host: Host, keep: (act: Act) => void): Promise<string | Question> {
   const [book, area, named] = await Promise.all([
     readRegister(host),
     host.named("Program_Blocks"),

@@ -1,6 +1,6 @@
-import { isoDay } from "../../workbook/day-number";
-import { figure } from "../figure";
+import { isoDay } from "../../cells/day-number";
 import { INK, PAPER, PICTURE_WIDTH, Picture } from "../map/plot";
+import { figure } from "../parts/figure";
 import type { Trend } from "./trends";
 
 const LEFT = 52;

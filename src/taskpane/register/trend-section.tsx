@@ -1,8 +1,8 @@
 import type { Host } from "../../hosts/host";
-import type { Done } from "../done";
-import { textIn } from "../named";
-import { NamedChoice } from "../named-choice";
-import { useNamed } from "../use-named";
+import { NamedChoice } from "../parts/named-choice";
+import type { Act } from "../workbook/act";
+import { textIn } from "../workbook/named";
+import { useNamed } from "../workbook/use-named";
 import { labelOf, type RegisterBook, usable } from "./read-register";
 import { TrendChart } from "./trend-chart";
 import { trendsOf } from "./trends";
@@ -19,7 +19,7 @@ export function TrendSection({
   id,
 }: {
   host: Host;
-  keep: (done: Done) => void;
+  keep: (act: Act) => void;
   book: RegisterBook;
   id: string;
 }) {

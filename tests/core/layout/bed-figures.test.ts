@@ -7,8 +7,8 @@ import { judgement } from "../../../src/core/layout/judgement";
 import { layoutMultiplier, parseLayoutBasis, waterFactor } from "../../../src/core/layout/multiplier";
 import { overlap } from "../../../src/core/layout/overlap";
 import { namedProfile } from "../../../src/core/layout/profile";
-import { pumpShare } from "../../../src/core/layout/pump-share";
-import { upgradeCapital } from "../../../src/core/layout/upgrade-capital";
+import { pumpShare } from "../../../src/core/layout/search/pump-share";
+import { upgradeCapital } from "../../../src/core/layout/search/upgrade-capital";
 import { planOf } from "./plans";
 
 /** A made-up coverage of a bed of 2 x 2 m in four cells, and its judgement. */

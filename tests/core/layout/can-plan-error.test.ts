@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { canIndices } from "../../../src/core/layout/can-indices";
-import { canPlaces } from "../../../src/core/layout/can-places";
-import { type CanPlan, canPlan } from "../../../src/core/layout/can-plan";
-import { canPlanError } from "../../../src/core/layout/can-plan-error";
+import { canIndices } from "../../../src/core/layout/cans/indices";
+import { canPlaces } from "../../../src/core/layout/cans/places";
+import { type CanPlan, canPlan } from "../../../src/core/layout/cans/plan";
+import { canPlanError } from "../../../src/core/layout/cans/plan-error";
+import { readAt } from "../../../src/core/layout/cans/read-at";
 import { coverage, type Plan } from "../../../src/core/layout/coverage";
 import { judgement } from "../../../src/core/layout/judgement";
 import { namedProfile, rateAt, type ShapeName } from "../../../src/core/layout/profile";
-import { readAt } from "../../../src/core/layout/read-at";
 import { planOf } from "./plans";
 
 /** A house of 8 x 30 m with one line of heads down the middle, as the trade's figures were computed for. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { canPlaces } from "../../../src/core/layout/can-places";
-import { type CanBed, canPlan } from "../../../src/core/layout/can-plan";
-import { meetsHeads } from "../../../src/core/layout/can-spacing";
+import { canPlaces } from "../../../src/core/layout/cans/places";
+import { type CanBed, canPlan } from "../../../src/core/layout/cans/plan";
+import { meetsHeads } from "../../../src/core/layout/cans/spacing";
 import fc from "../../support/properties";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -1,5 +1,5 @@
 import { namedProfile } from "../../../src/core/layout/profile";
-import type { SearchInput } from "../../../src/core/layout/search-input";
+import type { SearchInput } from "../../../src/core/layout/search/input";
 
 /** Two invented heads, nine pairs of spacings and four arrangements on a bed of 8 x 12 m. */
 export function searchOf(changes: Partial<SearchInput> = {}): SearchInput {

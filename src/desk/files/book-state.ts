@@ -1,0 +1,92 @@
+import type { IRange } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/preset-sheets-core";
+import { ISheetDrawingService } from "@univerjs/preset-sheets-drawing";
+import type { Cell, Input } from "../../cells/cell";
+import { cells, type SheetCells, sheetCells } from "../../hosts/desk/cells";
+import type { DeskDrawing } from "../../hosts/desk/drawing";
+import { bookOf, type Grid, type Sheet } from "../../hosts/desk/grid";
+import { bookNames } from "../../hosts/desk/names";
+import type { BookName, Frozen, Look } from "../../xlsx/desk-file/book";
+import { lookOfStyle } from "./looks";
+
+export interface CellState {
+  row: number;
+  column: number;
+  input: Input;
+  value: Cell;
+  spill?: Cell[][];
+  look: Look;
+}
+
+export interface SheetState {
+  key: string;
+  name: string;
+  widths: Record<number, number>;
+  frozen: Frozen;
+  drawings: DeskDrawing[];
+  cells: Map<string, CellState>;
+}
+
+export interface BookState {
+  sheets: SheetState[];
+  names: BookName[];
+}
+
+function spilledRange(grid: Grid, sheet: Sheet, row: number, column: number): IRange | undefined {
+  const ranges = grid.injector.get(FormulaDataModel).getArrayFormulaRange();
+  return ranges[bookOf(grid).getId()]?.[sheet.getSheetId()]?.[row]?.[column] ?? undefined;
+}
+
+function cellState(grid: Grid, sheet: Sheet, all: SheetCells, row: number, column: number): CellState {
+  const input = all.input(row, column);
+  const data = sheet.getSheet().getCellMatrix().getValue(row, column);
+  const own = data ? sheet.getWorkbook().getStyles().getStyleByCell(data) : undefined;
+  const spread = typeof input === "string" && input.startsWith("=") && spilledRange(grid, sheet, row, column);
+  return {
+    row,
+    column,
+    input,
+    value: all.value(row, column),
+    look: lookOfStyle(own),
+    ...(spread && { spill: cells(grid, sheet, sheet.getRange(spread)) }),
+  };
+}
+
+/** The pictures on a sheet, lowest first. */
+function drawings(grid: Grid, sheet: Sheet): DeskDrawing[] {
+  const service = grid.injector.get(ISheetDrawingService);
+  const [unit, key] = [bookOf(grid).getId(), sheet.getSheetId()];
+  const all = service.getDrawingData(unit, key) as Record<string, DeskDrawing>;
+  return service.getDrawingOrder(unit, key).flatMap((id) => (all[id] && "source" in all[id] ? [all[id]] : []));
+}
+
+function sheetState(grid: Grid, sheet: Sheet): SheetState {
+  const found = new Map<string, CellState>();
+  const all = sheetCells(grid, sheet);
+  sheet
+    .getSheet()
+    .getCellMatrix()
+    .forValue((row, column) => {
+      found.set(`${row} ${column}`, cellState(grid, sheet, all, row, column));
+    });
+  const { xSplit, ySplit } = sheet.getFreeze();
+  const columns = sheet.getSheet().getConfig().columnData;
+  const widths = Object.entries(columns).flatMap(([column, data]) => (data?.w ? [[column, data.w]] : []));
+  return {
+    key: sheet.getSheetId(),
+    name: sheet.getSheetName(),
+    widths: Object.fromEntries(widths),
+    frozen: { rows: ySplit, columns: xSplit },
+    drawings: drawings(grid, sheet),
+    cells: found,
+  };
+}
+
+/** All that the desk can save of the open workbook. */
+export function bookState(grid: Grid): BookState {
+  const book = bookOf(grid);
+  return {
+    sheets: book.getSheets().map((sheet) => sheetState(grid, sheet)),
+    names: bookNames(grid).map(({ name, formulaOrRefString: reference }) => ({ name, reference })),
+  };
+}

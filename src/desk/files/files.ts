@@ -1,0 +1,166 @@
+import type { IResources, IWorkbookData } from "@univerjs/core";
+import { ILayoutService } from "@univerjs/preset-sheets-core";
+import type { DeskFiles } from "../../hosts/desk/files";
+import { bookOf, type Grid } from "../../hosts/desk/grid";
+import { download } from "../../hosts/download";
+import type { XlsxFile } from "../../xlsx/desk-file/desk-file";
+import { checkedZip } from "../../xlsx/parts/safe-file";
+import type { ProtectedCells } from "../protected-cells";
+import { bookChange } from "./book-change";
+import { type BookState, bookState } from "./book-state";
+import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
+import { gridWorkbook } from "./open-book";
+
+const QUESTION = "What you changed here is not saved. Open another file all the same?";
+
+/** What a person typed, as one text to compare. */
+function typedIn({ sheets, names }: BookState): string {
+  const cells = sheets.map((sheet) => [...sheet.cells.values()].map(({ row, column, input }) => [row, column, input]));
+  return JSON.stringify([sheets.map(({ name }) => name), cells, names]);
+}
+
+/** Both workbooks' parts, each part by sheet or name. */
+function joined(some: IResources = [], more: IResources = []): IResources {
+  const names = new Set([...some, ...more].map(({ name }) => name));
+  const part = (all: IResources, name: string) => JSON.parse(all.find((one) => one.name === name)?.data || "{}");
+  return [...names].map((name) => ({ name, data: JSON.stringify({ ...part(some, name), ...part(more, name) }) }));
+}
+
+export async function readXlsx(bytes: Uint8Array): Promise<XlsxFile> {
+  checkedZip(bytes);
+  const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
+  return XlsxFile.open(bytes);
+}
+
+/** Opens files into the grid and saves them with all that they held. */
+export class Files implements DeskFiles {
+  private file: XlsxFile | null = null;
+  private written: BookState | null = null;
+  private parts: UnsavedParts = {};
+  private count = 0;
+  private kept: string;
+  name = "Canfall.xlsx";
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly cells: ProtectedCells,
+    private readonly opened: (name: string) => void,
+  ) {
+    this.kept = typedIn(bookState(grid));
+  }
+
+  /** True when what is in the grid was neither saved nor opened as it stands. */
+  changed(): boolean {
+    return typedIn(bookState(this.grid)) !== this.kept;
+  }
+
+  /** True when nothing would be lost, or the person lets it go. */
+  mayGo(): boolean {
+    return !this.changed() || confirm(QUESTION);
+  }
+
+  private async show(workbook: Partial<IWorkbookData>): Promise<void> {
+    const { api } = this.grid;
+    api.disposeUnit(bookOf(this.grid).getId());
+    api.createWorkbook(workbook);
+  }
+
+  private async calculated(): Promise<void> {
+    this.grid.api.getFormula().executeCalculation();
+    await this.grid.calculation.settled();
+    this.parts = unsavedParts(this.grid);
+  }
+
+  /** Opens a file in place of the open workbook, whatever is in that. */
+  async load(bytes: Uint8Array, name: string): Promise<void> {
+    await this.take(await readXlsx(bytes), name);
+  }
+
+  /** The same of a file that was read. */
+  async take(file: XlsxFile, name: string): Promise<void> {
+    const book = file.book();
+    this.count += 1;
+    this.cells.forget();
+    await this.show(gridWorkbook(book, `file-${this.count}`, name));
+    this.cells.know(book.sheets);
+    this.file = file;
+    this.name = name;
+    this.opened(name);
+    this.written = bookState(this.grid);
+    this.kept = typedIn(this.written);
+    await this.calculated();
+  }
+
+  async open(bytes: Uint8Array, name: string): Promise<boolean> {
+    if (!this.mayGo()) return false;
+    await this.load(bytes, name);
+    return true;
+  }
+
+  async insert(bytes: Uint8Array): Promise<void> {
+    const other = await readXlsx(bytes);
+    if (this.file) await this.write();
+    const open = bookOf(this.grid);
+    const active = open.getActiveSheet().getSheetId();
+    const book = this.file ? this.file.insert(other) : other.book();
+    this.file ??= other;
+    this.count += 1;
+    const id = `file-${this.count}`;
+    const there = open.save();
+    const more = gridWorkbook(book, id, this.name);
+    await this.show({
+      ...there,
+      id,
+      sheetOrder: [...there.sheetOrder, ...more.sheetOrder!],
+      sheets: { ...there.sheets, ...more.sheets! },
+      resources: joined(there.resources, more.resources),
+    });
+    this.cells.know(book.sheets);
+    const state = bookState(this.grid);
+    const added = state.sheets.filter(({ key }) => more.sheetOrder!.includes(key));
+    const isNew = ({ name }: { name: string }) => book.names.some((one) => one.name === name);
+    this.written = {
+      sheets: [...(this.written?.sheets ?? []), ...added],
+      names: [...(this.written?.names ?? []), ...state.names.filter(isNew)],
+    };
+    bookOf(this.grid).setActiveSheet(active);
+    await this.calculated();
+  }
+
+  /** Gives the keys to the grid. */
+  focus(): void {
+    this.grid.injector.get(ILayoutService).focus();
+  }
+
+  deliver(file: Uint8Array, name: string): void {
+    download(file, name);
+  }
+
+  /** What was made at the desk that a saved file does not hold. */
+  leftOut(): string[] {
+    return leftOut(this.parts, unsavedParts(this.grid));
+  }
+
+  private async write(): Promise<{ bytes: Uint8Array; state: BookState }> {
+    await this.grid.calculation.settled();
+    // What is typed while the grid calculates can leave formulas behind: every one is calculated before a file is made.
+    this.grid.api.getFormula().executeCalculation();
+    await this.grid.calculation.settled();
+    const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
+    this.file ??= XlsxFile.blank();
+    const state = bookState(this.grid);
+    const bytes = await this.file.save(bookChange(this.written, state));
+    this.written = state;
+    return { bytes, state };
+  }
+
+  async bytes(): Promise<Uint8Array> {
+    return (await this.write()).bytes;
+  }
+
+  async save(): Promise<Uint8Array> {
+    const { bytes, state } = await this.write();
+    this.kept = typedIn(state);
+    return bytes;
+  }
+}

@@ -1,0 +1,48 @@
+import { bookOf, type Grid } from "../../hosts/desk/grid";
+import type { Host } from "../../hosts/host";
+import type { XlsxFile } from "../../xlsx/desk-file/desk-file";
+import { EXAMPLE_READINGS } from "./example";
+import { type Files, readXlsx } from "./files";
+
+interface Example {
+  name: string;
+  /** The sheet that it opens on. */
+  sheet: string;
+}
+
+const AUDIT: Example = { name: "example-audit.xlsx", sheet: "Results" };
+const NURSERY: Example = { name: "example-nursery.xlsx", sheet: "Program" };
+
+/** What the desk opens with: an example's file, or the worked sheet of the functions, and what to say of that. */
+export type First = (Example & { file: XlsxFile }) | { said: string };
+
+async function fetched({ name }: Example): Promise<XlsxFile> {
+  const answer = await fetch(name);
+  if (!answer.ok) throw new Error(`the page's address answered with status ${answer.status}`);
+  return readXlsx(new Uint8Array(await answer.arrayBuffer()));
+}
+
+/** Reads the example that the page's address asks for, the audit where it names none. */
+export async function readFirst(): Promise<First> {
+  const asked = new URLSearchParams(location.search).get("example");
+  if (asked === "functions") return { said: "" };
+  const example = asked === "nursery" ? NURSERY : AUDIT;
+  try {
+    return { ...example, file: await fetched(example) };
+  } catch (problem) {
+    const reason = problem instanceof Error ? problem.message : String(problem);
+    return { said: `${example.name} could not be opened: ${reason}` };
+  }
+}
+
+/** Shows it calculated; answers what to say of it. */
+export async function openFirst(first: First, grid: Grid, files: Files, host: Host): Promise<string> {
+  if ("file" in first) {
+    await files.take(first.file, first.name);
+    bookOf(grid).setActiveSheet(bookOf(grid).getSheetByName(first.sheet) ?? bookOf(grid).getSheets()[0]!);
+    return files.name;
+  }
+  grid.api.getFormula().executeCalculation();
+  await host.select(EXAMPLE_READINGS);
+  return first.said;
+}

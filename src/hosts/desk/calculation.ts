@@ -1,0 +1,143 @@
+import { CanceledError, ICommandService, type Injector } from "@univerjs/core";
+import {
+  IActiveDirtyManagerService,
+  type ISetFormulaCalculationStartMutation,
+  OtherFormulaMarkDirty,
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationResultMutation,
+  SetFormulaCalculationStartMutation,
+  SetFormulaCalculationStopMutation,
+  SetRangeValuesMutation,
+  SetTriggerFormulaCalculationStartMutation,
+  TriggerCalculationController,
+} from "@univerjs/preset-sheets-core";
+import { pause } from "../pause";
+
+const LIMIT_MS = 60_000;
+const POLL_MS = 10;
+/** How long no key is pressed in the grid before it calculates. */
+const REST_MS = 400;
+
+type Changes = ISetFormulaCalculationStartMutation;
+type Cells = Record<number, Record<number, unknown> | undefined>;
+type Units = Record<string, Record<string, Cells | undefined> | undefined>;
+
+/** What the grid keeps of changes that formulas have not followed yet. */
+interface Trigger {
+  _waitingCommandQueue: unknown[];
+  _mergeDirty(some: Changes, more: Changes): Changes;
+  _resetExecutingDirtyData(): void;
+}
+
+/** Whether a change of a cell is more than one of its looks. */
+const isContent = (cell: unknown): boolean =>
+  cell === null || (typeof cell === "object" && ["v", "f", "si", "p"].some((part) => part in cell));
+
+/** Changes that leave every cell where it is. */
+const IN_PLACE = new Set([
+  SetRangeValuesMutation.id,
+  OtherFormulaMarkDirty.id,
+  SetTriggerFormulaCalculationStartMutation.id,
+]);
+
+/**
+ * Runs the grid's calculations one after the other, each once typing rests. Left alone, the grid starts one within
+ * another, loses changes that come meanwhile, and puts results over what was typed since.
+ */
+export class Calculation {
+  private readonly commands: ICommandService;
+  private readonly trigger: Trigger;
+  private waiting: Changes | null = null;
+  private running = false;
+  private starting = false;
+  private keyAt = -REST_MS;
+  /** What was entered, and whether cells moved, since the running calculation began. */
+  private entered: [unit: string, sheet: string, cells: Cells][] = [];
+  private moved = false;
+
+  constructor(injector: Injector) {
+    this.commands = injector.get(ICommandService);
+    this.trigger = injector.get(TriggerCalculationController) as unknown as Trigger;
+    const never = { get: () => null, set: () => {} };
+    Object.defineProperty(this.trigger, "_executionInProgressParams", never);
+    const changing = injector.get(IActiveDirtyManagerService);
+    this.commands.beforeCommandExecuted(({ id, params }) => this.before(id, params));
+    this.commands.onCommandExecuted(({ id, params }, options) => {
+      if (id === SetFormulaCalculationNotificationMutation.id)
+        this.notified(params as { functionsExecutedState?: number });
+      if (!this.running || options?.onlyLocal) return;
+      if (id === SetRangeValuesMutation.id) {
+        const { unitId, subUnitId, cellValue } = params as { unitId: string; subUnitId: string; cellValue?: Cells };
+        this.entered.push([unitId, subUnitId, cellValue ?? {}]);
+      } else if (!IN_PLACE.has(id) && changing.get(id)) this.moved = true;
+    });
+  }
+
+  /** A key was pressed in the grid. */
+  keyPressed(): void {
+    this.keyAt = performance.now();
+  }
+
+  /** Resolves when every formula has been calculated. */
+  async settled(): Promise<void> {
+    const end = Date.now() + LIMIT_MS;
+    do {
+      await pause(POLL_MS);
+      if (Date.now() > end) throw new Error(`the grid is still calculating after ${LIMIT_MS / 1000} s`);
+    } while (this.running || this.waiting || this.trigger._waitingCommandQueue.length > 0);
+  }
+
+  private before(id: string, params: unknown): void {
+    if (id === SetFormulaCalculationStopMutation.id) throw new CanceledError();
+    if (id === SetFormulaCalculationResultMutation.id) this.spare((params as { unitData: Units }).unitData);
+    if (id !== SetFormulaCalculationStartMutation.id || this.starting) return;
+    this.wait(params as Changes);
+    this.trigger._resetExecutingDirtyData();
+    setTimeout(() => this.begin());
+    throw new CanceledError();
+  }
+
+  private wait(changes: Changes): void {
+    this.waiting = this.waiting ? this.trigger._mergeDirty(this.waiting, changes) : changes;
+  }
+
+  private begin(): void {
+    if (this.running || !this.waiting) return;
+    const rest = this.keyAt + REST_MS - performance.now();
+    if (rest > 0) {
+      setTimeout(() => this.begin(), rest);
+      return;
+    }
+    const changes = this.waiting;
+    this.waiting = null;
+    this.running = true;
+    this.moved = false;
+    this.entered = [];
+    this.starting = true;
+    void this.commands.executeCommand(SetFormulaCalculationStartMutation.id, changes, { onlyLocal: true });
+    this.starting = false;
+  }
+
+  /** Takes out of the results what must not be put into the cells, since they changed meanwhile. */
+  private spare(results: Units): void {
+    if (this.moved) {
+      for (const unit of Object.keys(results)) delete results[unit];
+      void this.commands.executeCommand(SetTriggerFormulaCalculationStartMutation.id, { forceCalculation: true });
+    }
+    for (const [unit, sheet, cells] of this.entered) {
+      for (const [row, line] of Object.entries(cells)) {
+        for (const [column, cell] of Object.entries(line ?? {})) {
+          if (isContent(cell)) delete results[unit]?.[sheet]?.[Number(row)]?.[Number(column)];
+        }
+      }
+    }
+  }
+
+  private notified({ functionsExecutedState }: { functionsExecutedState?: number }): void {
+    if (functionsExecutedState === undefined) return;
+    setTimeout(() => {
+      this.running = false;
+      this.begin();
+    });
+  }
+}

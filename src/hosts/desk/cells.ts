@@ -1,0 +1,75 @@
+import type { ICellData, Nullable } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/preset-sheets-core";
+import type { Cell, Input } from "../../cells/cell";
+import { bookOf, type Grid, type Range, type Sheet } from "./grid";
+
+const [TEXT, NUMBER, BOOLEAN] = [1, 2, 3];
+const ERROR = /^#(DIV\/0!|N\/A|NAME\?|NULL!|NUM!|REF!|VALUE!|SPILL!|CALC!|ERROR!|CYCLE!)$/;
+const TYPED_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+
+type Content = Pick<ICellData, "v" | "t" | "p" | "custom">;
+
+/** The cells that array formulas fill on a sheet, by row and column. */
+export function spills(grid: Grid, sheet: Sheet): Record<number, Record<number, Nullable<Content>>> {
+  const all = grid.injector.get(FormulaDataModel).getArrayFormulaCellData();
+  return (all[bookOf(grid).getId()]?.[sheet.getSheetId()] ?? {}) as ReturnType<typeof spills>;
+}
+
+function shown(content: Nullable<Content>): Cell {
+  const value = content && (content.v ?? content.p?.body?.dataStream.trimEnd());
+  if (!content || value == null) return null;
+  if (content.t === BOOLEAN) return value === true || value === 1;
+  if (typeof value !== "string" || !ERROR.test(value)) return value;
+  const message: unknown = content.custom?.message;
+  return message ? { error: value, message: String(message) } : { error: value };
+}
+
+/** The cells of a sheet. */
+export interface SheetCells {
+  /** The value, to the last digit. */
+  value(row: number, column: number): Cell;
+  /** What was typed. */
+  input(row: number, column: number): Input;
+}
+
+export function sheetCells(grid: Grid, sheet: Sheet): SheetCells {
+  const spilled = spills(grid, sheet);
+  const matrix = sheet.getSheet().getCellMatrix();
+  const formulas = grid.injector.get(FormulaDataModel);
+  const [unit, key] = [bookOf(grid).getId(), sheet.getSheetId()];
+  return {
+    value: (row, column) => shown(matrix.getValue(row, column)) ?? shown(spilled[row]?.[column]),
+    input: (row, column) => {
+      const formula = formulas.getFormulaStringByCell(row, column, key, unit);
+      if (formula) return formula;
+      const value = shown(matrix.getValue(row, column));
+      if (value !== null && typeof value === "object") return value.error;
+      return value ?? "";
+    },
+  };
+}
+
+function each<T>(range: Range, one: (row: number, column: number) => T): T[][] {
+  const { startRow, endRow, startColumn, endColumn } = range.getRange();
+  return Array.from({ length: endRow - startRow + 1 }, (_, i) =>
+    Array.from({ length: endColumn - startColumn + 1 }, (_, j) => one(startRow + i, startColumn + j)),
+  );
+}
+
+/** Every cell's value. */
+export const cells = (grid: Grid, sheet: Sheet, range: Range): Cell[][] => each(range, sheetCells(grid, sheet).value);
+
+/** What was typed into every cell. */
+export const typed = (grid: Grid, sheet: Sheet, range: Range): Input[][] => each(range, sheetCells(grid, sheet).input);
+
+/** A cell as the grid stores it after somebody typed `input`. */
+export function entered(input: Input): ICellData {
+  const empty: ICellData = { v: null, f: null, si: null, p: null, t: null, custom: null };
+  if (typeof input === "number") return { ...empty, v: input, t: NUMBER };
+  if (typeof input === "boolean") return { ...empty, v: input ? 1 : 0, t: BOOLEAN };
+  if (input === "") return empty;
+  if (input.startsWith("=")) return { ...empty, f: input };
+  if (TYPED_NUMBER.test(input.trim())) return { ...empty, v: Number(input), t: NUMBER };
+  if (/^(true|false)$/i.test(input)) return { ...empty, v: input.toLowerCase() === "true" ? 1 : 0, t: BOOLEAN };
+  return { ...empty, v: input.replace(/^'/, ""), t: TEXT };
+}

@@ -1,0 +1,40 @@
+import type { Injector } from "@univerjs/core";
+import type { FUniver } from "@univerjs/core/facade";
+import type {} from "@univerjs/preset-sheets-core";
+import type { Calculation } from "./calculation";
+
+/** The running grid: its outer interface and the services behind it. */
+export interface Grid {
+  api: FUniver;
+  injector: Injector;
+  calculation: Calculation;
+}
+
+export type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;
+export type Sheet = ReturnType<Book["getActiveSheet"]>;
+export type Range = ReturnType<Sheet["getRange"]>;
+
+/** Selects cells; a cell of merged ones with all of them, as a click does. */
+export function selectCells(sheet: Sheet, range: Range): void {
+  const { startRow, startColumn, endRow, endColumn } = range.getRange();
+  const one = startRow === endRow && startColumn === endColumn;
+  const merged = one && sheet.getSheet().getMergedCell(startRow, startColumn);
+  (merged ? sheet.getRange(merged) : range).activate();
+}
+
+export function bookOf({ api }: Grid): Book {
+  const book = api.getActiveWorkbook();
+  if (!book) throw new Error("no workbook is open");
+  return book;
+}
+
+export function sheetOf(grid: Grid, name: string): Sheet {
+  const book = bookOf(grid);
+  const found = book
+    .getWorkbook()
+    .getSheets()
+    .find((one) => one.getName().toLowerCase() === name.toLowerCase());
+  const sheet = found && book.getSheetBySheetId(found.getSheetId());
+  if (!sheet) throw new Error(`there is no sheet named "${name}"`);
+  return sheet;
+}

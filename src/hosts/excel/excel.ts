@@ -1,0 +1,126 @@
+import type { Area } from "../../cells/area";
+import type { Input } from "../../cells/cell";
+import { plainAddress } from "../../cells/letters";
+import type { Host } from "../host";
+import { pause } from "../pause";
+import { deliver, openFile, openWindow } from "./file";
+import { pictures, placePicture, removePicture } from "./pictures";
+import { onSheet } from "./protection";
+import { typed, values } from "./read";
+import { insertSheets, removeSheet, sheetNames } from "./sheets";
+
+const CALCULATION_LIMIT_MS = 60_000;
+const AREA = "address,worksheet/name";
+
+const area = (range: Excel.Range): Area => ({ sheet: range.worksheet.name, address: plainAddress(range.address) });
+
+const rangeOf = (context: Excel.RequestContext, { sheet, address }: Area): Excel.Range =>
+  context.workbook.worksheets.getItem(sheet).getRange(address);
+
+async function selection(context: Excel.RequestContext): Promise<Area> {
+  const selected = context.workbook.getSelectedRange();
+  const first = selected.getCell(0, 0).load(AREA);
+  const used = selected.worksheet.getUsedRangeOrNullObject(true);
+  used.load("address");
+  await context.sync();
+  if (used.isNullObject) return area(first);
+  const part = selected.getIntersectionOrNullObject(used).load(AREA);
+  await context.sync();
+  return area(part.isNullObject ? first : part);
+}
+
+async function used(context: Excel.RequestContext, sheet: string): Promise<Area | null> {
+  const range = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject(true);
+  range.load(AREA);
+  await context.sync();
+  return range.isNullObject ? null : area(range);
+}
+
+async function watch(context: Excel.RequestContext, changed: () => void): Promise<() => Promise<void>> {
+  const { workbook } = context;
+  let live = true;
+  const handler = async () => {
+    if (live) changed();
+  };
+  const handlers = [
+    workbook.onSelectionChanged.add(handler),
+    workbook.worksheets.onChanged.add(handler),
+    workbook.worksheets.onCalculated.add(handler),
+  ];
+  await context.sync();
+  return async () => {
+    live = false;
+    for (const one of handlers) one.remove();
+    await context.sync();
+  };
+}
+
+async function named(context: Excel.RequestContext, name: string): Promise<Area | null> {
+  const range = context.workbook.names.getItemOrNullObject(name).getRangeOrNullObject();
+  range.load(AREA);
+  await context.sync();
+  return range.isNullObject ? null : area(range);
+}
+
+async function settled(context: Excel.RequestContext): Promise<void> {
+  const { application } = context.workbook;
+  const end = Date.now() + CALCULATION_LIMIT_MS;
+  application.load("calculationMode");
+  await context.sync();
+  if (application.calculationMode === "Manual") application.calculate("Recalculate");
+  for (;;) {
+    application.load("calculationState");
+    await context.sync();
+    if (application.calculationState === "Done") return;
+    if (Date.now() > end) throw new Error(`Excel is still calculating after ${CALCULATION_LIMIT_MS / 1000} s`);
+    await pause(50);
+  }
+}
+
+/** Waits while a person is typing in a cell, where Excel would refuse. */
+const run = <T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> =>
+  Excel.run({ delayForCellEdit: true }, batch);
+
+/** Excel through Office.js; call it after Office.onReady. */
+export function excelHost(): Host {
+  return {
+    label: "Excel",
+    book: async () => "the workbook that the pane belongs to",
+    selection: () => run(selection),
+    select: (wanted) =>
+      run(async (context) => {
+        context.workbook.worksheets.getItem(wanted.sheet).activate();
+        rangeOf(context, wanted).select();
+        await context.sync();
+      }),
+    watch: (changed) => run((context) => watch(context, changed)),
+    read: (wanted) => run((context) => values(rangeOf(context, wanted))),
+    inputs: (wanted) => run((context) => typed(rangeOf(context, wanted))),
+    write: (wanted: Area, inputs: Input[][]) =>
+      run((context) =>
+        onSheet(context, wanted.sheet, (sheet) => {
+          sheet.getRange(wanted.address).formulas = inputs;
+        }),
+      ),
+    named: (name) => run((context) => named(context, name)),
+    sheets: () => run(sheetNames),
+    used: (sheet) => run((context) => used(context, sheet)),
+    addSheet: (name) =>
+      run(async (context) => {
+        context.workbook.worksheets.add(name);
+        await context.sync();
+      }),
+    removeSheet: (name) => run((context) => removeSheet(context, name)),
+    settled: () => run(settled),
+    bytes: openFile,
+    insertSheets: (file) => run((context) => insertSheets(context, file)),
+    openBook: async (file) => {
+      await openWindow(file);
+      return true;
+    },
+    deliver,
+    placePicture: (picture) => run((context) => placePicture(context, picture)),
+    removePicture: (sheet, name) => run((context) => removePicture(context, sheet, name)),
+    pictures: (sheet) => run((context) => pictures(context, sheet)),
+  };
+}

@@ -1,0 +1,61 @@
+import { toBase64 } from "../base64";
+import { download } from "../download";
+
+const SLICE_BYTES = 4_194_304;
+
+type Ask<T> = (done: (result: Office.AsyncResult<T>) => void) => void;
+
+const answered = <T>(ask: Ask<T>): Promise<T> =>
+  new Promise((resolve, reject) => {
+    ask(({ status, value, error }) => {
+      if (status === Office.AsyncResultStatus.Failed) reject(new Error(error.message));
+      else resolve(value);
+    });
+  });
+
+function joined(slices: ArrayLike<number>[]): Uint8Array {
+  const bytes = new Uint8Array(slices.reduce((sum, { length }) => sum + length, 0));
+  let filled = 0;
+  for (const slice of slices) {
+    bytes.set(slice, filled);
+    filled += slice.length;
+  }
+  return bytes;
+}
+
+/** The open workbook as an .xlsx file, with what is not saved yet. */
+export async function openFile(): Promise<Uint8Array> {
+  if (!Office.context.requirements.isSetSupported("CompressedFile")) {
+    throw new Error(
+      "This Excel does not hand its workbook over. Use Excel for Microsoft 365 on Windows, Mac or the web",
+    );
+  }
+  const file = await answered<Office.File>((done) =>
+    Office.context.document.getFileAsync(Office.FileType.Compressed, { sliceSize: SLICE_BYTES }, done),
+  );
+  try {
+    const slices: ArrayLike<number>[] = [];
+    for (let i = 0; i < file.sliceCount; i++) {
+      const { data } = await answered<Office.Slice>((done) => file.getSliceAsync(i, done));
+      slices.push(data);
+    }
+    return joined(slices);
+  } finally {
+    await answered<void>((done) => file.closeAsync(done));
+  }
+}
+
+export const openWindow = (file: Uint8Array): Promise<void> => Excel.createWorkbook(toBase64(file));
+
+/** Opens a workbook in a window of its own; hands any other file to the download. */
+export async function deliver(file: Uint8Array, name: string): Promise<string> {
+  if (name.toLowerCase().endsWith(".xlsx")) {
+    await openWindow(file);
+    return `It opened in a window of its own. Save it there as ${name}.`;
+  }
+  if (Office.context.platform === Office.PlatformType.Mac) {
+    throw new Error(`Excel on a Mac lets no pane save a file such as ${name}. Use Excel on the web for it`);
+  }
+  download(file, name);
+  return `${name} went to your downloads.`;
+}

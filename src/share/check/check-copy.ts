@@ -1,0 +1,139 @@
+import { isoDay } from "../../cells/day-number";
+import { cellAt } from "../../cells/places";
+import { placeName } from "../../cells/sheet-area";
+import type { Stated } from "../../cells/stated";
+import { AUDIT_SHEETS } from "../../workbook/audit/audit";
+import { COVERAGE } from "../../workbook/audit/coverage/coverage";
+import type { SheetSpec } from "../../workbook/form/sheet-spec";
+import { cellsIn, type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
+import { type Evidence, evidenceOf } from "../copy/evidence";
+import { namedValue } from "../copy/evidence-rows";
+import { paintedCells } from "../copy/painted-coverage";
+import type { CopyFacts, CopyReport, Figure } from "../copy-report";
+import { auditFigures } from "../figures/audit-figures";
+import { AuditInputs } from "../figures/audit-inputs";
+import { auditLine } from "../figures/audit-line";
+import { agrees, NOT_GIVEN } from "./agreement";
+import { calledFigures } from "./called-figures";
+import { inputFindings } from "./evidence-check";
+import { figureLabel } from "./figure-label";
+import { impossibleFindings } from "./impossible-figures";
+import { knownWords } from "./known-words";
+import { remainingCalls, replacedFindings, replacedKeys, replacedValues } from "./replaced-check";
+import { templateFindings } from "./template-check";
+import { valueFindings } from "./value-check";
+import { versionFindings } from "./version-check";
+
+/** Of one kind. */
+const MOST_FINDINGS = 50;
+/** Said of an audit that is no share copy. */
+export const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
+/** A workbook with so many of the audit's sheets is one; a single Coverage sheet can stand in any. */
+const FEWEST_SHEETS = 2;
+/** A painted Coverage sheet is looked at in any workbook. */
+const COVERAGE_ALONE: readonly SheetSpec[] = [COVERAGE];
+const MEANING = "This means that the figures follow from these readings, not that the readings are true.";
+
+/** What the cell behind a name says, errors by their name. */
+function statedAt(book: FileBook, name: string): Stated {
+  const area = namedArea(book, name);
+  const cell = area && cellsIn(book, { ...area, bottom: area.top, right: area.left })[0]?.cell;
+  return cell ? (cell.error ?? cell.value) : null;
+}
+
+function figuresOf(book: FileBook, specs: readonly SheetSpec[], recomputed: ReadonlyMap<string, Stated>): Figure[] {
+  const words = knownWords(specs);
+  return [...recomputed].flatMap(([name, value]) => {
+    const area = namedArea(book, name);
+    if (!area) return [];
+    const stated = statedAt(book, name);
+    const shown = value ?? NOT_GIVEN;
+    const place = placeName(area.sheet, cellAt(area.top, area.left));
+    return [
+      { name, place, ...figureLabel(specs, name), stated, recomputed: shown, agrees: agrees(stated, value, words) },
+    ];
+  });
+}
+
+function factsOf(book: FileBook, evidence: Evidence | null, isAudit: boolean): CopyFacts {
+  const words = (name: string) => String(namedValue(book, name) ?? "");
+  const day = isoDay(evidence?.day);
+  const what = isAudit ? "audit" : "workbook without the audit's sheets";
+  return {
+    site: words("Site_Name"),
+    block: words("Block_Name"),
+    date: isoDay(namedValue(book, "Test_Date")),
+    kind: evidence ? `share copy of ${day || "an unknown day"}, ${what}` : what,
+  };
+}
+
+function sentenceOf(figures: readonly Figure[], findings: number, follows: number): string {
+  const wrong = figures.filter((figure) => !figure.agrees).length;
+  if (figures.length === 0) return "This file has no figure that could be recomputed from readings.";
+  if (wrong === 0 && findings === 0) {
+    return `All ${figures.length} figures agree with what was recomputed from the readings, to one part in 1,000,000,000. ${MEANING}`;
+  }
+  const more = follows > 0 ? `, from which ${follows} more ${follows === 1 ? "follows" : "follow"}` : "";
+  const said = findings === 1 ? "1 finding" : `${findings} findings`;
+  if (wrong === 0) {
+    return `All ${figures.length} figures follow from the readings as they stand, but there ${findings === 1 ? "is" : "are"} ${said} of what was changed or is not as it should be${more}. ${MEANING}`;
+  }
+  return `${wrong} of ${figures.length} figures ${wrong === 1 ? "does" : "do"} not agree with what was recomputed from the readings; ${said} beside them${more}. Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
+}
+
+function limited(findings: string[]): string[] {
+  const more = findings.length - MOST_FINDINGS;
+  return more <= 0 ? findings : [...findings.slice(0, MOST_FINDINGS), `And ${more} more like these.`];
+}
+
+/** The check of a file that was read already. */
+export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Promise<CopyReport> {
+  const evidence = evidenceOf(book);
+  const audited = specs.filter((spec) => book.sheets.some(({ name }) => name === spec.name));
+  const isAudit = audited.length >= FEWEST_SHEETS;
+  const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
+  const figures = [...figuresOf(book, specs, recomputed.figures), ...(evidence ? calledFigures(book, evidence) : [])];
+  const painted = paintedCells(book);
+  const replaced = new Set(evidence ? replacedKeys(evidence) : []);
+  const paintedKeys = [...(painted?.keys() ?? [])].map((address) => `${COVERAGE.name}!${address}`);
+  const known = isAudit ? specs : painted ? COVERAGE_ALONE : [];
+  const typed = evidence ? await inputFindings(book, evidence, specs) : [];
+  const template = templateFindings(book, known, new Set([...replaced, ...paintedKeys]));
+  const values = [
+    ...(evidence ? limited(replacedValues(book, evidence)) : []),
+    ...limited(valueFindings(book, known, recomputed.figures, { replaced, painted })),
+  ];
+  const differs = template.length + values.length > 0 || figures.some((figure) => !figure.agrees);
+  const groups = [
+    differs ? versionFindings(book, evidence) : [],
+    recomputed.problem === "" ? [] : [`The figures cannot be recomputed: ${recomputed.problem}.`],
+    evidence ? typed : [NO_EVIDENCE],
+    evidence ? replacedFindings(book, evidence) : [],
+    impossibleFindings(book, specs),
+    template,
+    remainingCalls(book),
+  ];
+  const follows = typed.length > 0 ? values : [];
+  const findings = [...groups.flatMap(limited), ...(typed.length > 0 ? [] : values)];
+  return {
+    facts: factsOf(book, evidence, isAudit),
+    line: recomputed.figures.size > 0 ? auditLine(new AuditInputs(book), recomputed.figures) : null,
+    figures,
+    findings,
+    follows,
+    agrees: findings.length === 0 && figures.every((figure) => figure.agrees),
+    sentence: sentenceOf(figures, findings.length, follows.length),
+  };
+}
+
+/**
+ * Checks a copy from anywhere against what its readings give.
+ *
+ * @param file An .xlsx workbook; nothing in it is calculated, and nothing outside it is looked up
+ * @param specs The sheets of the audit
+ * @returns Each figure as stated and as recomputed by our own computation, and all else that is not as it should be
+ * @throws InputError if the file is no .xlsx workbook, or is broken, locked or larger than a workbook may be
+ */
+export async function checkCopy(file: Uint8Array, specs: readonly SheetSpec[] = AUDIT_SHEETS): Promise<CopyReport> {
+  return checkBook(openBook(file), specs);
+}

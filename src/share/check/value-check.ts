@@ -1,0 +1,72 @@
+import { placeName } from "../../cells/sheet-area";
+import type { Stated } from "../../cells/stated";
+import { COVERAGE } from "../../workbook/audit/coverage/coverage";
+import type { SheetSpec } from "../../workbook/form/sheet-spec";
+import type { FileCell } from "../../xlsx/parts/sheet-cells";
+import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { type FormulaCell, formulaCells } from "../native/formula-cells";
+import { NativeValues } from "../native/native-values";
+import { NativeError, type Scalar, Unsure } from "../native/value";
+import { sameNumber, sameValue } from "./agreement";
+
+/** A number within a text; the decimal sign goes by the settings of the machine that calculated it. */
+const NUMBER = /\d+(?:[.,]\d+)?/g;
+const MOST_SHOWN = 90;
+
+/** Whether two texts say the same, the numbers in them alike but for rounding. */
+function sameWords(one: string, other: string): boolean {
+  if (one === other) return true;
+  if (one.replace(NUMBER, "0") !== other.replace(NUMBER, "0")) return false;
+  const numbers = (text: string) => (text.match(NUMBER) ?? []).map((digits) => Number(digits.replace(",", ".")));
+  const others = numbers(other);
+  return numbers(one).every((number, i) => sameNumber(number, others[i]!));
+}
+
+function same(given: Scalar, stated: Stated): boolean {
+  if (typeof given === "string" && typeof stated === "string") return sameWords(given, stated);
+  return given instanceof NativeError || sameValue(given, stated) || (given === 0 && stated === null);
+}
+
+const shown = (value: Scalar | undefined) =>
+  value === null || value === undefined || value === "" ? "nothing" : `"${String(value).slice(0, MOST_SHOWN)}"`;
+
+function valueAt(values: NativeValues, sheet: string, { row, column }: FormulaCell): Scalar | undefined {
+  try {
+    return values.at(sheet, row, column);
+  } catch (error) {
+    if (error instanceof Unsure) return undefined;
+    throw error;
+  }
+}
+
+/**
+ * Cells of the audit that show something else than their formula gives, data checks and report among them. The formulas
+ * are those of the audit's own sheets, worked out here from what was typed; none of the file is.
+ *
+ * @param figures Those that core works out, by their names: they are told apart from these findings
+ * @param apart Cells that the Evidence sheet accounts for, as `Sheet!A1`, and the source block of a Coverage sheet that the
+ *   pane painted, whose formulas are of its form
+ */
+export function valueFindings(
+  book: FileBook,
+  specs: readonly SheetSpec[],
+  figures: ReadonlyMap<string, Stated>,
+  { replaced, painted }: { replaced: ReadonlySet<string>; painted: ReadonlyMap<string, FileCell | undefined> | null },
+): string[] {
+  const values = new NativeValues(book, specs, figures);
+  for (const [address, cell] of painted ?? []) values.standsAt(COVERAGE.name, address, cell?.formula ?? null);
+  return specs.flatMap((spec) => {
+    const cells = book.sheets.find(({ name }) => name === spec.name)?.cells;
+    if (!cells) return [];
+    return formulaCells(spec).flatMap((own) => {
+      const { address, key, name } = own;
+      if (replaced.has(key) || (name && figures.has(name))) return [];
+      const cell = cells.get(address);
+      const given = valueAt(values, spec.name, own);
+      if (given === undefined || (cell?.error === undefined && same(given, cell?.value ?? null))) return [];
+      if (given instanceof NativeError) return [];
+      const stated = cell?.error ?? cell?.value;
+      return [`${placeName(spec.name, address)}: shows ${shown(stated)}; what was typed gives ${shown(given)}.`];
+    });
+  });
+}

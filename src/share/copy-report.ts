@@ -1,0 +1,60 @@
+import type { Stated } from "../cells/stated";
+import type { RegisteredAudit } from "../core/register/registered-audit";
+
+/** A figure of a copy beside what its readings give. */
+export interface Figure {
+  /** Its defined name, or `Sheet!A1` for a cell that has none. */
+  name: string;
+  /** Where it stands, `Sheet!A1`. */
+  place: string;
+  label: string;
+  /** "" where it has none. */
+  unit: string;
+  /** What the file says. */
+  stated: Stated;
+  /** What the readings give; a text such as "needs readings" where they cannot give it. */
+  recomputed: Stated;
+  agrees: boolean;
+}
+
+/** What a copy says of itself. */
+export interface CopyFacts {
+  site: string;
+  block: string;
+  /** Day of the test, `2026-11-25`, or "". */
+  date: string;
+  /** What the file is, in words: a share copy of a day, or an audit workbook. */
+  kind: string;
+}
+
+/** What a register keeps of an audit, its figures as the audit puts them first; null where it cannot give one. */
+export interface AuditLine extends Omit<RegisteredAudit, "site" | "block" | "day"> {
+  /** Leaching included. */
+  multiplier: number | null;
+  /** Of all beds on the valve, as water and area [L/min]. */
+  flow: number | null;
+}
+
+/** What the check of a copy found. */
+export interface CopyReport {
+  facts: CopyFacts;
+  /** For a register; null where the file is no audit or its figures cannot be recomputed. */
+  line: AuditLine | null;
+  figures: Figure[];
+  /** One plain sentence each; none where everything agrees. */
+  findings: string[];
+  /** Where what was typed has changed since the copy was made: what no longer fits it, one sentence each. */
+  follows: string[];
+  agrees: boolean;
+  /** What the check says in one or two plain sentences. */
+  sentence: string;
+}
+
+/** A file of the register: its report, or why there is none. */
+export interface CheckedFile {
+  /** The file's name. */
+  name: string;
+  report: CopyReport | null;
+  /** Why it could not be read; "" where it could. */
+  problem: string;
+}

@@ -1,0 +1,50 @@
+import { attributesOf } from "../../xlsx/parts/attributes";
+import { appended, countWithin, type Edit, edited } from "../../xlsx/parts/edits";
+import { escaped } from "../../xlsx/parts/escaped";
+import { xmlEvents } from "../../xlsx/parts/xml";
+
+/** The looks of the Evidence sheet, as numbers of cell styles. */
+export interface EvidenceLooks {
+  title: number;
+  heading: number;
+  text: number;
+  value: number;
+}
+
+const PLAIN: EvidenceLooks = { title: 0, heading: 0, text: 0, value: 0 };
+const FONTS =
+  '<font><b/><sz val="16"/><color rgb="FF543005"/><name val="Calibri"/><family val="2"/></font>' +
+  '<font><b/><sz val="10"/><color rgb="FF3B2206"/><name val="Calibri"/><family val="2"/></font>' +
+  '<font><sz val="9"/><name val="Calibri"/><family val="2"/></font>';
+
+const look = (font: number, align: string) =>
+  `<xf numFmtId="0" fontId="${font}" fillId="0" borderId="0" xfId="0" applyFont="1" applyAlignment="1">` +
+  `<alignment ${align} vertical="top"/></xf>`;
+
+/** The styles of a workbook with those of the Evidence sheet behind them; without where they cannot be added. */
+export function withEvidenceLooks(styles: string): { styles: string; looks: EvidenceLooks } {
+  const font = countWithin(styles, "fonts", "font");
+  const first = countWithin(styles, "cellXfs", "xf");
+  const withFonts = appended(styles, "fonts", FONTS);
+  const looks = [
+    look(font, ""),
+    look(font + 1, 'wrapText="1"'),
+    look(font + 2, 'wrapText="1"'),
+    look(font + 2, 'horizontal="left" wrapText="1"'),
+  ];
+  const longer = withFonts && appended(withFonts, "cellXfs", looks.join(""));
+  if (!longer) return { styles, looks: PLAIN };
+  return { styles: counted(longer), looks: { title: first, heading: first + 1, text: first + 2, value: first + 3 } };
+}
+
+/** Takes the stated numbers of fonts and styles out, which need not be stated. */
+function counted(styles: string): string {
+  const edits: Edit[] = [];
+  for (const event of xmlEvents(styles)) {
+    if (event.kind !== "open" || (event.name !== "fonts" && event.name !== "cellXfs")) continue;
+    const kept = [...attributesOf(event.source)].filter(([name]) => name !== "count");
+    const given = kept.map(([name, value]) => ` ${name}="${escaped(value)}"`).join("");
+    edits.push({ start: event.start, end: event.end, text: `<${event.name}${given}>` });
+  }
+  return edited(styles, edits);
+}

@@ -1,0 +1,110 @@
+import { isoDay } from "../../cells/day-number";
+import { placeName, type SheetArea } from "../../cells/sheet-area";
+import type { Stated } from "../../cells/stated";
+import { typedNames } from "../../cells/stored-name";
+import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
+import { DEFINITIONS } from "./definitions";
+import type { EvidenceLooks } from "./evidence-looks";
+import type { TypedInput } from "./input-list";
+import type { ReplacedCell } from "./replaced-cells";
+
+export const EVIDENCE = "Evidence";
+/** Columns that the sheet uses, A to G. */
+export const EVIDENCE_COLUMNS = 7;
+
+export interface EvidenceRow {
+  look: keyof EvidenceLooks;
+  cells: readonly Stated[];
+}
+
+/** The rows of the Evidence sheet and what its defined names stand for. */
+export interface EvidenceRows {
+  rows: EvidenceRow[];
+  names: Map<string, SheetArea>;
+}
+
+const REPEAT = [
+  "The SHA-256 is taken over the list of what was typed, below: one line for each row, made of the first four columns with a tab between them and a line feed behind, in UTF-8.",
+  "Numbers, dates too, stand in it as %.15g writes them in C and Python (85, 3.5, 0.0001), texts in double quotes with tabs and line ends as one space, logical values as TRUE or FALSE.",
+  'Python: form = lambda v: "TRUE" if v is True else "FALSE" if v is False else "%.15g" % v if not isinstance(v, str) else \'"%s"\' % re.sub("[\\t\\r\\n]+", " ", v)',
+  'hashlib.sha256("".join("%s\\t%d\\t%d\\t%s\\n" % (name, row, column, form(value)) for name, row, column, value in rows).encode()).hexdigest()',
+];
+
+/** The value of the cell behind a defined name. */
+export function namedValue(book: FileBook, name: string): Stated {
+  const area = namedArea(book, name);
+  return (area && cellsIn(book, { ...area, bottom: area.top, right: area.left })[0]?.cell.value) ?? null;
+}
+
+/** Positions in metres of a reading, where the audit gives them. */
+function positions(inputs: readonly TypedInput[]): (input: TypedInput) => Stated[] {
+  const across = new Map<number, Stated>();
+  const along = new Map<number, Stated>();
+  for (const { name, row, column, value } of inputs) {
+    if (name === "Cans_Across_m") across.set(column, value);
+    if (name === "Cans_Along_m") along.set(row, value);
+  }
+  return ({ name, row, column }) =>
+    name === "Cans_Readings" ? [across.get(column) ?? null, along.get(row) ?? null] : [null, null];
+}
+
+/** Which figures are which, where the workbook is an audit. */
+function bothWays(book: FileBook): string[] {
+  const uneven = namedValue(book, "Positions_Uneven");
+  if (typeof uneven !== "boolean") return [];
+  const here = uneven
+    ? "by area, since the cans of this test stand unevenly: each can counts for the area that it stands for"
+    : "each can alike too, since the cans of this test stand evenly";
+  return [
+    "Each can alike: the cells named Result_*. Put first on Results and Report, judged by the limits and used for the run time: the cells named Used_*.",
+    `Those put first are here ${here}.`,
+  ];
+}
+
+/** Everything that the Evidence sheet says. */
+export function evidenceRows(
+  book: FileBook,
+  replaced: readonly ReplacedCell[],
+  inputs: readonly TypedInput[],
+  facts: { version: string; day: number; digest: string },
+): EvidenceRows {
+  const rows: EvidenceRow[] = [];
+  const names = new Map<string, SheetArea>();
+  const add = (look: keyof EvidenceLooks, ...cells: Stated[]) => rows.push({ look, cells });
+  const named = (name: string, left: number, right: number, top: number) => {
+    if (rows.length >= top) names.set(name, { sheet: EVIDENCE, top, left, bottom: rows.length, right });
+  };
+  const fact = (name: string, label: string, value: Stated, words: Stated = null) => {
+    add("value", label, value, words);
+    names.set(name, { sheet: EVIDENCE, top: rows.length, left: 2, bottom: rows.length, right: 2 });
+  };
+  add("title", EVIDENCE);
+  add("text", "What stood in the original of this copy, so that every figure can be followed without the add-in.");
+  add("text", "Agreement means that the figures follow from these readings, not that the readings are true.");
+  fact("Evidence_Version", "Made with Canfall", facts.version);
+  fact("Evidence_Day", "Day of the copy (day number)", facts.day, isoDay(facts.day));
+  fact("Evidence_Hash", "SHA-256", facts.digest);
+  for (const line of REPEAT) add("text", line);
+  add("title", "Formulas of the add-in and what stands in their place");
+  add("heading", "Cell", "Old formula, without =", "New formula, without =", "Value", "How it was computed", "Array");
+  const firstFormula = rows.length + 1;
+  for (const { sheet, address, old, formula, fills, value, note } of replaced) {
+    add("value", placeName(sheet.name, address), typedNames(old), formula, value, note, fills);
+  }
+  named("Evidence_Formulas", 1, 6, firstFormula);
+  if (replaced.length === 0) add("text", "none: all formulas are native ones");
+  add("title", "Measures and limits");
+  for (const line of bothWays(book)) add("text", line);
+  add("heading", "Measure", "What it is", "Its source", "Each can alike", "Put first on Results and Report", "Limit");
+  for (const { label, meaning, source, result, used, limit } of DEFINITIONS) {
+    const limits = limit ? [limit.text, limit.source].map((name) => namedValue(book, name)).filter(Boolean) : [];
+    add("text", label, meaning, source, namedValue(book, result), namedValue(book, used), limits.join(": ") || null);
+  }
+  add("title", "What was typed");
+  add("heading", "Name", "Row", "Column", "Value", "Across [m]", "Along [m]");
+  const firstInput = rows.length + 1;
+  const placeOf = positions(inputs);
+  for (const input of inputs) add("value", input.name, input.row, input.column, input.value, ...placeOf(input));
+  named("Evidence_Inputs", 1, 4, firstInput);
+  return { rows, names };
+}

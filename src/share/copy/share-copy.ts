@@ -1,0 +1,105 @@
+import { isReference } from "@borgar/fx/xlsx";
+import { zipSync } from "fflate";
+import { dayNumber } from "../../cells/day-number";
+import { absolute, areaOf, type SheetArea } from "../../cells/sheet-area";
+import { InputError } from "../../core/errors";
+import { AUDIT_SHEETS } from "../../workbook/audit/audit";
+import type { SheetSpec } from "../../workbook/form/sheet-spec";
+import { WORKBOOK_VERSION } from "../../workbook/version";
+import { addSheet } from "../../xlsx/parts/add-sheet";
+import { edited } from "../../xlsx/parts/edits";
+import { escaped } from "../../xlsx/parts/escaped";
+import { relationsOf, textOf } from "../../xlsx/parts/relations";
+import { removeParts } from "../../xlsx/parts/remove-parts";
+import { type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
+import { tokensOf } from "../calls";
+import { inputDigest } from "./digest";
+import { withEvidenceLooks } from "./evidence-looks";
+import { EVIDENCE, evidenceRows } from "./evidence-rows";
+import { evidenceXml, valueXml } from "./evidence-sheet";
+import { inputNames, typedInputs } from "./input-list";
+import { paintedFormulas, paintedInputs } from "./painted-coverage";
+import { type ReplacedCell, replacedCells } from "./replaced-cells";
+
+/** The rectangles that replaced formulas read and that have no name of an input. */
+export function referencesOf(
+  book: FileBook,
+  formulas: readonly { formula: string; sheet: string }[],
+  names: readonly string[],
+) {
+  const named = new Set(names.flatMap((name) => (namedArea(book, name) ? [absolute(namedArea(book, name)!)] : [])));
+  const areas = new Map<string, SheetArea>();
+  for (const { formula, sheet } of formulas) {
+    for (const token of tokensOf(formula)) {
+      if (!isReference(token) && token.type !== "unknown") continue;
+      const area = areaOf(token.value, sheet) ?? namedArea(book, token.value);
+      if (area && !named.has(absolute(area))) areas.set(absolute(area), area);
+    }
+  }
+  return [...areas.values()];
+}
+
+function cellXml({ address, cell, formula, fills, value }: ReplacedCell): string {
+  const style = cell.given.get("s");
+  const array = fills === "" ? "" : ` t="array" ref="${escaped(fills)}"`;
+  const text = formula === "" ? "" : `<f${array}>${escaped(formula)}</f>`;
+  return valueXml(address, style === undefined ? "" : ` s="${escaped(style)}"`, value, text);
+}
+
+function replaceCells({ parts, sheets }: FileBook, replaced: readonly ReplacedCell[]): void {
+  for (const sheet of sheets) {
+    const here = replaced.filter((one) => one.sheet === sheet);
+    if (here.length === 0) continue;
+    const edits = here.map((one) => ({ start: one.cell.start, end: one.cell.end, text: cellXml(one) }));
+    parts.set(sheet.part, new TextEncoder().encode(edited(textOf(parts, sheet.part), edits)));
+  }
+}
+
+/** Takes out what only the add-in or its formulas need. */
+function removeAddIn({ parts, main, sheets }: FileBook, replaced: readonly ReplacedCell[]): void {
+  removeParts(parts, "", (part, type) => type.startsWith("webextension") || part.includes("webextensions/"));
+  const gone = new Set(replaced.map(({ cell }) => cell));
+  const needed = sheets.some(({ cells }) =>
+    [...cells.values()].some((cell) => !gone.has(cell) && (cell.given.has("cm") || cell.given.has("vm"))),
+  );
+  removeParts(parts, main, (_, type) => type === "calcChain" || (type === "sheetMetadata" && !needed));
+}
+
+function styled({ parts, main }: FileBook) {
+  const part = relationsOf(parts, main).find(({ type }) => type === "styles")?.part ?? "";
+  if (!parts.has(part)) throw new InputError("the workbook", "be as a spreadsheet program saves it", "no styles");
+  const { styles, looks } = withEvidenceLooks(textOf(parts, part));
+  parts.set(part, new TextEncoder().encode(styles));
+  return looks;
+}
+
+/**
+ * A copy of a workbook in which every figure can be followed without the add-in: its functions stand as native formulas
+ * or, where there are none, as values, and an Evidence sheet lists what stood there and everything that was typed.
+ *
+ * @param file The open workbook as an .xlsx file; its bytes stay as they are
+ * @param now When the copy is made
+ * @param specs The sheets of the audit, whose named inputs are listed
+ * @throws InputError if the file is no .xlsx workbook, is a share copy already, or a replaced cell shows an error
+ */
+export async function shareCopy(
+  file: Uint8Array,
+  now: Date,
+  specs: readonly SheetSpec[] = AUDIT_SHEETS,
+): Promise<Uint8Array> {
+  const book = openBook(file);
+  if (book.sheets.some(({ name }) => name.toLowerCase() === EVIDENCE.toLowerCase())) {
+    throw new InputError("the workbook", `have no sheet named ${EVIDENCE}, as share copies have`, EVIDENCE);
+  }
+  const replaced = replacedCells(book);
+  const names = inputNames(specs);
+  const formulas = replaced.map(({ old, sheet }) => ({ formula: old, sheet: sheet.name }));
+  const read = referencesOf(book, [...formulas, ...paintedFormulas(book)], names);
+  const inputs = [...typedInputs(book, names, read), ...paintedInputs(book)];
+  const digest = await inputDigest(inputs);
+  const evidence = evidenceRows(book, replaced, inputs, { version: WORKBOOK_VERSION, day: dayNumber(now), digest });
+  replaceCells(book, replaced);
+  removeAddIn(book, replaced);
+  addSheet(book, EVIDENCE, evidenceXml(evidence.rows, styled(book)), evidence.names);
+  return zipSync(Object.fromEntries(book.parts), { mtime: now });
+}

@@ -1,0 +1,42 @@
+import { Workbook } from "@cj-tech-master/excelts";
+import type { Stated } from "../cells/stated";
+import { InputError } from "../core/errors";
+import { checkCopy } from "./check/check-copy";
+import type { CheckedFile } from "./copy-report";
+import { csvOf, harmless } from "./csv";
+import { REGISTER_HEADINGS, registerRow } from "./register-row";
+
+/** A register of copies as files. */
+export interface Register {
+  xlsx: Uint8Array;
+  csv: Uint8Array;
+}
+
+const WIDTHS = [34, 24, 20, 12, 12, 10, 10, 16, 18, 16, 70];
+
+/** Checks one file for the register: one that cannot be read gives a line that says why. */
+export async function checkedFile(name: string, file: Uint8Array): Promise<CheckedFile> {
+  try {
+    return { name, report: await checkCopy(file), problem: "" };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { name, report: null, problem: error.message };
+  }
+}
+
+async function xlsxOf(rows: readonly (readonly Stated[])[]): Promise<Uint8Array> {
+  const book = new Workbook();
+  const sheet = book.addWorksheet("Register", { views: [{ state: "frozen", xSplit: 0, ySplit: 1 }] });
+  for (const row of rows) sheet.addRow(row.map(harmless));
+  WIDTHS.forEach((width, column) => {
+    sheet.getColumn(column + 1).width = width;
+  });
+  sheet.getRow(1).font = { bold: true };
+  return new Uint8Array(await book.xlsx.writeBuffer());
+}
+
+/** The register of checked files, one line each in their order, as .xlsx and as .csv (RFC 4180, UTF-8). */
+export async function registerTable(files: readonly CheckedFile[]): Promise<Register> {
+  const rows = [REGISTER_HEADINGS, ...files.map(registerRow)];
+  return { xlsx: await xlsxOf(rows), csv: csvOf(rows) };
+}

@@ -1,0 +1,114 @@
+import type { Area } from "../../cells/area";
+import type { Cell } from "../../cells/cell";
+import { caughtRate } from "../../core/application/rate";
+import { runTime } from "../../core/application/run-time";
+import { InputError } from "../../core/errors";
+import { BUILT_IN_LIMITS, type Limit } from "../../core/limits";
+import { mean } from "../../core/readings";
+import { type SummaryRow, summary } from "../../core/summary/summary";
+import { multiplier } from "../../core/uniformity/multiplier";
+import { mouth as depthBy } from "../../functions/arguments";
+import { type CatchClass, catchClasses } from "../readings/classes";
+import { type Catches, CatchProblem, catchesOf, withCells } from "./catches";
+import type { Unit } from "./entries";
+import { lackOf, NEEDED, type Needed } from "./missing";
+import { readingUnit, type Settings } from "./settings";
+
+/** A run time, or why there is none, as a sentence. */
+export type RunTime = { minutes: number } | { reason: string };
+
+/** Everything that the pane shows of one range of readings. */
+export interface Audit {
+  area: Area;
+  unit: Unit;
+  catches: Catches;
+  mean: number;
+  /** Rows of the summary; none where the cans are too few, with the reason in `lack`. */
+  rows: SummaryRow[];
+  lack: string;
+  /** What the rows were compared with. */
+  limits: readonly Limit[];
+  classes: CatchClass[];
+  /** Run time for the driest can. */
+  driest: RunTime;
+  /** Run time by the basis that the settings name, where it is another one. */
+  byBasis: RunTime | null;
+}
+
+/** What the settings lack of what a figure needs. */
+const lackedOf = (settings: Settings, needs: readonly Needed[]) =>
+  needs.filter((need) => settings[need].value === undefined);
+
+/** Rate [mm/h] that a reading of 1 stands for; null while the settings don't say. */
+export function rateOfOne({ minutes, mouth }: Settings): number | null {
+  if (minutes.value === undefined || mouth.value === undefined) return null;
+  return caughtRate(depthBy(mouth.value)(1), minutes.value);
+}
+
+/** Above so many cans the intervals are left out, so that the pane keeps up with the selection. */
+export const MOST_RESAMPLED = 2000;
+
+type Within = <T>(work: (values: Float64Array) => T) => T;
+
+function rowsOf(within: Within, settings: Settings, limits: readonly Limit[]): { rows: SummaryRow[]; lack: string } {
+  const rate = rateOfOne(settings);
+  const noRate = {
+    value: `needs ${lackedOf(settings, ["minutes", "mouth"])
+      .map((need) => NEEDED[need])
+      .join(" and ")}`,
+    low: "",
+    high: "",
+    limit: "",
+    verdict: "",
+  } as const;
+  try {
+    const rows = within((values) => summary(values, rate ?? 1, limits, { intervals: values.length <= MOST_RESAMPLED }));
+    return { rows: rows.map((row) => (rate === null && row.unit === "mm/h" ? { ...row, ...noRate } : row)), lack: "" };
+  } catch (error) {
+    if (!(error instanceof CatchProblem)) throw error;
+    return { rows: [], lack: error.message };
+  }
+}
+
+export function auditOf(
+  area: Area,
+  cells: Cell[][],
+  settings: Settings,
+  limits: readonly Limit[] = BUILT_IN_LIMITS,
+): Audit {
+  const catches = catchesOf(cells, area);
+  const rate = rateOfOne(settings);
+  const within: Within = (work) => withCells(cells, area, work);
+  const average = within((values) => mean(values, 1));
+  const lacked = lackedOf(settings, ["minutes", "mouth", "depth"]);
+
+  function timeFor(basis: "can" | "quarter" | number): RunTime {
+    if (lacked.length > 0) return { reason: lackOf("Run time", lacked, settings) };
+    try {
+      const times = multiplier(catches.values, basis);
+      return { minutes: runTime(settings.depth.value!, average * rate!, times) };
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      return { reason: `Run time: ${error.message}` };
+    }
+  }
+
+  const share = settings.share.value;
+  const named = settings.basis === "share" ? share : settings.basis;
+  return {
+    area,
+    unit: readingUnit(settings),
+    catches,
+    mean: average,
+    ...rowsOf(within, settings, limits),
+    limits,
+    classes: catchClasses(catches.values),
+    driest: catches.dry > 0 ? { reason: "Run time: a dry can gets nothing, however long the run" } : timeFor("can"),
+    byBasis:
+      named === undefined
+        ? { reason: lackOf("Run time", ["share"], settings) }
+        : named === "can"
+          ? null
+          : timeFor(named),
+  };
+}

@@ -1,0 +1,40 @@
+import { BUILT_IN_LIMITS, type Limit } from "../../core/limits";
+import type { Host } from "../../hosts/host";
+import { type NamedCells, numberIn, readNamed, textIn } from "../workbook/named";
+
+const MEASURE_OF = {
+  MAR: "Mean application rate",
+  CU: "CU (Christiansen)",
+  DU: "DU (low quarter)",
+  SC: "SC (driest can)",
+  SCQ: "SC (low quarter)",
+} as const;
+
+type Measured = keyof typeof MEASURE_OF;
+
+const MEASURED = Object.keys(MEASURE_OF) as Measured[];
+const PARTS = ["Low", "High", "Text", "Source"] as const;
+const NAMES = MEASURED.flatMap((measured) => PARTS.map((part) => `Limit_${measured}_${part}`));
+
+function limitOf(found: NamedCells, measured: Measured): Limit[] {
+  const part = (name: (typeof PARTS)[number]) => found[`Limit_${measured}_${name}`];
+  const [low, high] = [numberIn(part("Low")), numberIn(part("High"))];
+  if (low === undefined && high === undefined) return [];
+  return [
+    {
+      measure: MEASURE_OF[measured],
+      ...(low !== undefined && { low }),
+      ...(high !== undefined && { high }),
+      text: textIn(part("Text")),
+      source: textIn(part("Source")),
+      year: "",
+    },
+  ];
+}
+
+/** The limits of the workbook's own sheet of them; the built-in ones where it has none. */
+export async function limitsIn(host: Host): Promise<readonly Limit[]> {
+  if (!(await host.named("Limits_Table"))) return BUILT_IN_LIMITS;
+  const found = await readNamed(host, NAMES);
+  return MEASURED.flatMap((measured) => limitOf(found, measured));
+}

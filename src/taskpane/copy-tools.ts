@@ -1,8 +1,0 @@
-/** What makes and checks share copies, loaded when first used. */
-export async function copyTools() {
-  const [{ shareCopy }, { checkedFile, registerTable }] = await Promise.all([
-    import("../workbook/share/share-copy"),
-    import("../workbook/share/register-table"),
-  ]);
-  return { shareCopy, checkedFile, registerTable };
-}

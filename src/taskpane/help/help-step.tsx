@@ -1,0 +1,15 @@
+import type { StepProps } from "../step";
+import { FunctionList } from "./function-list";
+import { RepairFunctions } from "./repair-functions";
+import { SelfTest } from "./self-test";
+
+/** The functions, and what to do when they don't answer. */
+export function HelpStep({ host, keep, functions }: StepProps) {
+  return (
+    <>
+      <FunctionList functions={functions} />
+      <RepairFunctions host={host} keep={keep} />
+      <SelfTest host={host} />
+    </>
+  );
+}

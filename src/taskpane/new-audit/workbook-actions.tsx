@@ -1,0 +1,87 @@
+import { Button } from "@fluentui/react-components";
+import type { Host } from "../../hosts/host";
+import type { Question } from "../parts/question";
+import { TaskLine } from "../parts/task-line";
+import { useTask } from "../parts/use-task";
+import { words } from "../parts/words";
+import type { Act } from "../workbook/act";
+import { addSheets } from "./new-sheets";
+import { type TemplateName, templateFile } from "./template-file";
+
+/** A workbook that can be added or opened, and its filled-in example. */
+export interface WorkbookKind {
+  /** `audit`; the buttons and the sentences name it. */
+  noun: string;
+  blank: TemplateName;
+  /** The file name of a new one. */
+  saved: string;
+  example: TemplateName;
+  savedExample: string;
+  /** What the example is. */
+  invented: string;
+  /** The name of the cell that is selected once the sheets are added. */
+  first: string;
+}
+
+interface Given {
+  host: Host;
+  keep: (act: Act) => void;
+  kind: WorkbookKind;
+}
+
+/** Adds the sheets of a workbook to the open one, or opens it or its example as a workbook of its own. */
+export function WorkbookActions({ host, keep, kind }: Given) {
+  const task = useTask();
+
+  async function openNew(): Promise<string> {
+    const opened = await host.openBook(await templateFile(kind.blank), kind.saved);
+    return opened ? `The ${kind.noun} is open as a workbook of its own.` : "The open workbook stays.";
+  }
+
+  async function openExample(): Promise<string> {
+    const opened = await host.openBook(await templateFile(kind.example), kind.savedExample);
+    return opened ? `The example is open: ${kind.invented}.` : "The open workbook stays.";
+  }
+
+  async function add(): Promise<string | Question> {
+    const file = await templateFile(kind.blank);
+    let leftOut = "";
+    try {
+      const added = await addSheets(host, file);
+      keep(added.done);
+      leftOut = added.leftOut;
+    } catch (reason) {
+      return {
+        text: `${words(reason)}. Nothing was changed. Open the ${kind.noun} as a new workbook instead?`,
+        yes: "Open as a new workbook",
+        no: "Leave it",
+        doing: "Opening a new workbook",
+        act: openNew,
+      };
+    }
+    const first = await host.named(kind.first);
+    if (first) await host.select(first);
+    return `The ${kind.noun} sheets stand behind the sheets that were there. ${leftOut && `${leftOut}. `}Undo removes them`;
+  }
+
+  return (
+    <>
+      <div className="actions">
+        <Button
+          appearance="primary"
+          disabledFocusable={task.busy !== ""}
+          onClick={() => task.attempt(`Adding the ${kind.noun} sheets`, add)}
+        >
+          Add the {kind.noun} sheets to this workbook
+        </Button>
+        <Button disabledFocusable={task.busy !== ""} onClick={() => task.attempt("Opening a new workbook", openNew)}>
+          Open as a new workbook
+        </Button>
+        <Button disabledFocusable={task.busy !== ""} onClick={() => task.attempt("Opening the example", openExample)}>
+          Open the example
+        </Button>
+      </div>
+      <TaskLine task={task} />
+    </>
+  );
+}

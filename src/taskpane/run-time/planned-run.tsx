@@ -1,0 +1,84 @@
+import type { Host } from "../../hosts/host";
+import { Failure } from "../parts/failure";
+import { figure } from "../parts/figure";
+import { NamedChoice } from "../parts/named-choice";
+import { NamedField } from "../parts/named-field";
+import type { Act } from "../workbook/act";
+import { type NamedCells, numberIn, textIn } from "../workbook/named";
+import { useNamed } from "../workbook/use-named";
+import { RUN_TIME_FIELDS } from "./fields";
+
+const ANSWERS = [
+  "Result_Run_Time_min",
+  "Net_Depth_mm",
+  "Run_Multiplier",
+  "Gross_Depth_mm",
+  "Mean_Drained_Share",
+  "Pulse_Count",
+  "Pulse_min",
+  "Pulses_Elapsed_min",
+  "Bed_Litres_A_Day",
+];
+const NAMES = [...ANSWERS, ...RUN_TIME_FIELDS.map(({ name }) => name)];
+
+/** One line for each answer that the workbook has; a bare text says what is still needed. */
+function lines(found: NamedCells): string[] {
+  const of = (name: string) => numberIn(found[name]);
+  const [net, times, gross] = [of("Net_Depth_mm"), of("Run_Multiplier"), of("Gross_Depth_mm")];
+  const [count, each, elapsed] = [of("Pulse_Count"), of("Pulse_min"), of("Pulses_Elapsed_min")];
+  const [drained, litres] = [of("Mean_Drained_Share"), of("Bed_Litres_A_Day")];
+  return [
+    net !== undefined && times !== undefined ? `Net depth ${figure(net)} mm; multiplier ${figure(times)}` : "",
+    gross !== undefined ? `Depth to apply ${figure(gross)} mm` : "",
+    count !== undefined && count > 1 && each !== undefined && elapsed !== undefined
+      ? `In ${count} pulses of ${figure(each)} min, ${figure(elapsed)} min from start to end`
+      : "",
+    net !== undefined && drained !== undefined
+      ? `${figure(drained * 100)} % of the water drains, on average over the pots`
+      : "",
+    litres !== undefined ? `${figure(litres)} L a day falling on the bed` : "",
+  ].filter(Boolean);
+}
+
+function Planned({ found }: { found: NamedCells }) {
+  const minutes = numberIn(found.Result_Run_Time_min);
+  return (
+    <div className="driest" role="status">
+      {minutes === undefined ? (
+        <p>Run time: {textIn(found.Result_Run_Time_min)}</p>
+      ) : (
+        <p>
+          Run for <strong>{figure(minutes)} min</strong> a day
+        </p>
+      )}
+      {lines(found).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </div>
+  );
+}
+
+/** The run time as the audit workbook works it out, and what it is worked out from. */
+export function PlannedRun({ host, keep }: { host: Host; keep: (act: Act) => void }) {
+  const { found, failure } = useNamed(host, NAMES);
+  if (failure) return <Failure words={failure} />;
+  if (!found?.Result_Run_Time_min) return null;
+  return (
+    <section aria-labelledby="canfall-planned">
+      <h2 id="canfall-planned">Run time in the workbook</h2>
+      <Planned found={found} />
+      <div className="fields">
+        {RUN_TIME_FIELDS.map((field) => {
+          const cell = found[field.name];
+          if (!cell) return null;
+          const given = { host, keep, found: cell, label: field.label };
+          return "of" in field ? (
+            <NamedChoice key={field.name} {...given} of={field.of} />
+          ) : (
+            <NamedField key={field.name} {...given} read={field.read} />
+          );
+        })}
+      </div>
+    </section>
+  );
+}

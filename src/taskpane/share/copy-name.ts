@@ -1,0 +1,31 @@
+import type { Host } from "../../hosts/host";
+import { numberIn, readNamed, textIn } from "../workbook/named";
+
+const MS_A_DAY = 86_400_000;
+/** Day 0 of a spreadsheet. */
+const DAY_ZERO = Date.UTC(1899, 11, 30);
+const NAMES = ["Site_Name", "Block_Name", "Test_Date"];
+const LONGEST = 60;
+
+const dayOf = (time: number): string => new Date(time).toISOString().slice(0, 10);
+
+/** Without what Windows, a Mac or a web server could trip over. */
+const plain = (text: string): string =>
+  text
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
+    .replace(/[\\/:*?"<>|#%\x00-\x1f]/g, " ")
+    .replace(/\s+/g, " ")
+    .trim()
+    .slice(0, LONGEST);
+
+/** `Example Nursery Block 7 2026-11-25 share copy.xlsx`: the site, the block and the day of the test, or else today. */
+export async function copyName(host: Host, now: Date): Promise<string> {
+  const found = await readNamed(host, NAMES);
+  const day = numberIn(found.Test_Date);
+  const parts = [
+    plain(textIn(found.Site_Name)),
+    plain(textIn(found.Block_Name)),
+    dayOf(day !== undefined && day > 0 && day < 100_000 ? DAY_ZERO + Math.floor(day) * MS_A_DAY : now.getTime()),
+  ];
+  return `${[...parts, "share copy"].filter(Boolean).join(" ")}.xlsx`;
+}

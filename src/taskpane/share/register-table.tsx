@@ -1,0 +1,100 @@
+import { Button } from "@fluentui/react-components";
+import type { Host } from "../../hosts/host";
+import type { CheckedFile } from "../../share/copy-report";
+import { figure } from "../parts/figure";
+import { TaskLine } from "../parts/task-line";
+import { useRevealed } from "../parts/use-revealed";
+import { useTask } from "../parts/use-task";
+import { copyTools } from "./copy-tools";
+
+const FIGURES = [
+  { name: "Result_MAR", label: "MAR", unit: "mm/h" },
+  { name: "Result_CU", label: "CU", unit: "%" },
+  { name: "Result_DU_Quarter", label: "DU", unit: "%" },
+  { name: "Result_SC_Can", label: "SC (driest can)", unit: "" },
+  { name: "Result_Water_kL", label: "Water", unit: "kL a year" },
+];
+
+function stated({ report }: CheckedFile, { name, label, unit }: (typeof FIGURES)[number]): string {
+  const value = report?.figures.find((one) => one.name === name)?.stated;
+  return typeof value === "number" ? `${label} ${figure(value)} ${unit}`.trim() : "";
+}
+
+const verdict = ({ report }: CheckedFile) => (!report ? "not read" : report.agrees ? "agrees" : "does not agree");
+const SYMBOLS = { agrees: "✓", "does not agree": "✗", "not read": "?" };
+
+/** The files that were checked, one a line, and the way to save them as a table. */
+export function RegisterTable({
+  host,
+  files,
+  open,
+}: {
+  host: Host;
+  files: readonly CheckedFile[];
+  /** Shows the report of one of them, by its place in the list. */
+  open: (index: number) => void;
+}) {
+  const task = useTask();
+  const heading = useRevealed(files);
+  const save = (kind: "xlsx" | "csv") =>
+    task.attempt("Saving the register", async () => {
+      const { registerTable } = await copyTools();
+      return host.deliver((await registerTable(files))[kind], `register of audits.${kind}`);
+    });
+  const differing = files.filter((one) => verdict(one) !== "agrees").length;
+  return (
+    <section aria-labelledby="canfall-register">
+      <h3 id="canfall-register" ref={heading} tabIndex={-1}>
+        Register
+      </h3>
+      <p role="status">
+        {files.length} files, {differing === 0 ? "all agree" : `${differing} to look at`}
+      </p>
+      <table>
+        <caption>Figures as each file states them, each can alike</caption>
+        <thead>
+          <tr>
+            <th scope="col">File</th>
+            <th scope="col" className="right">
+              Figures and check
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {files.map((one, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: two folders may hold files of one name
+            <tr key={index}>
+              <th scope="row">
+                <button type="button" className="link" onClick={() => open(index)}>
+                  {one.name}
+                </button>
+                {one.report && (
+                  <span className="detail">
+                    {[one.report.facts.site, one.report.facts.block, one.report.facts.date].filter(Boolean).join(" · ")}
+                  </span>
+                )}
+              </th>
+              <td className="right">
+                {FIGURES.map((wanted) => stated(one, wanted))
+                  .filter(Boolean)
+                  .map((text) => (
+                    <span key={text} className="detail">
+                      {text}
+                    </span>
+                  ))}
+                <span aria-hidden="true">{SYMBOLS[verdict(one)]} </span>
+                {verdict(one)}
+                {one.problem && <span className="detail">{one.problem}</span>}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <div className="actions">
+        <Button onClick={() => save("xlsx")}>Save as .xlsx</Button>
+        <Button onClick={() => save("csv")}>Save as .csv</Button>
+      </div>
+      <TaskLine task={task} />
+    </section>
+  );
+}

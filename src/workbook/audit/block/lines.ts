@@ -1,0 +1,115 @@
+import { choice, count, date, number, words } from "../../form/allowed";
+import type { Field } from "../../form/entry-lines";
+
+const DAY = "yyyy-mm-dd";
+
+const text = (label: string, name: string, note = ""): Field => ({
+  label,
+  name,
+  note,
+  unit: "words",
+  allowed: words(),
+});
+const pick = (label: string, name: string, of: readonly string[], note = ""): Field => ({
+  label,
+  name,
+  note,
+  unit: "choose",
+  allowed: choice(...of),
+});
+const measure = (
+  label: string,
+  name: string,
+  unit: string,
+  [least, most]: readonly [number, number],
+  note = "",
+): Field => ({ label, name, unit, note, allowed: number(least, most, unit) });
+const counted = (label: string, name: string, unit: string, most: number, note = ""): Field => ({
+  label,
+  name,
+  unit,
+  note,
+  allowed: count(1, most),
+});
+const day = (label: string, name: string, note = ""): Field => ({
+  label,
+  name,
+  note,
+  unit: "date",
+  format: DAY,
+  allowed: date,
+});
+
+/** What is asked of the block, up to its water. */
+export const BLOCK_LINES: readonly (string | Field)[] = [
+  "Who and where",
+  text("Site", "Site_Name", "Name of the nursery."),
+  text("Licence", "Licence", "Number of the water licence or account; none for mains without one."),
+  text("Meter", "Meter", "Number on the meter that feeds this block."),
+  text("Block", "Block_Name"),
+  text("Auditor", "Auditor", "Who made the test."),
+  day("Day of the test", "Test_Date"),
+  pick("Tested", "Test_State", ["as found", "as left"], "As found: before anything was mended. As left: after."),
+  { label: "Remarks", name: "Audit_Remark", unit: "words", wide: true, allowed: words(160) },
+  "Crop and pots",
+  text("Crop", "Crop"),
+  pick("Pot shape", "Pot_Shape", ["round", "square"]),
+  measure("Pot top", "Pot_Top_mm", "mm", [20, 2000], "Diameter of a round pot, side of a square one, at the rim."),
+  measure("Pot spacing", "Pot_Spacing_mm", "mm", [20, 5000], "From the middle of a pot to the middle of the next."),
+  pick("Cover", "Cover", ["open", "shade cloth", "plastic house", "glasshouse"]),
+  "The bed that is tested",
+  measure("Width", "Bed_Width_m", "m", [0.3, 500], "Across, left to right as the cans are typed in."),
+  measure("Length", "Bed_Length_m", "m", [0.3, 500], "Along, top to bottom as the cans are typed in."),
+  {
+    label: "Area",
+    unit: "m²",
+    name: "Block_Area_m2",
+    format: "#,##0.0",
+    formula: 'IF(COUNT(Bed_Width_m,Bed_Length_m)=2,Bed_Width_m*Bed_Length_m,"")',
+    note: "Width × length.",
+  },
+  measure(
+    "Bearing of the length",
+    "Bed_Bearing_deg",
+    "deg",
+    [0, 360],
+    "Compass bearing from the top row of cans to the bottom row; 0 north, 90 east. Leave it blank when unknown.",
+  ),
+  counted("Beds on the valve", "Beds_On_Valve", "beds", 500, "Beds that are watered when this valve is open."),
+  counted("Beds tested", "Beds_Tested", "beds", 500, "Of those; each has a workbook of its own."),
+  "Heads",
+  counted("Heads of this bed", "Head_Count", "heads", 5000, "All that water the tested bed, on its border too."),
+  text("Head", "Head_Model", "In words, as the box or the head says."),
+  text("Nozzle", "Nozzle", "Colour, number or size."),
+  pick(
+    "Layout",
+    "Head_Layout",
+    ["border", "inset", "centre line", "other"],
+    "Border: heads on the bed's edge. Inset: half a spacing inside. Centre line: one row down the middle.",
+  ),
+  measure("Head spacing", "Head_Spacing_m", "m", [0.3, 50], "Across the width, from head to head."),
+  measure("Row spacing", "Row_Spacing_m", "m", [0.3, 50], "Along the length, from row to row."),
+  {
+    label: "Arc",
+    unit: "choose",
+    name: "Head_Arc",
+    note: "What the three words mean stands at the foot of this sheet.",
+  },
+  measure("Riser", "Riser_m", "m", [0, 10], "Height of the nozzle above the ground."),
+  pick("Pressure regulated", "Pressure_Regulated", ["yes", "no"], "By a regulator at the valve or in each head."),
+  "Water",
+  pick("Source", "Water_Source", ["mains", "bore", "dam", "recycled"]),
+  pick("Run-off returned", "Runoff_Returned", ["yes", "no"], "Does what drains from the bed go back to storage?"),
+];
+
+/** What is asked of present practice and of the instruments. */
+export const PRACTICE_LINES: readonly (string | Field)[] = [
+  "Watering as it is done now",
+  measure("Run", "Run_Minutes_Now", "min a run", [0.1, 1440], "Pulses of one watering added up."),
+  measure("Runs", "Runs_A_Year_Now", "a year", [1, 5000]),
+  measure("Metered", "Metered_kL", "kL a year", [0, 1e6], "The tested bed's share of a year, from the meter."),
+  "Last check of the instruments",
+  day("Pressure gauge", "Gauge_Checked", "Against a second gauge or by a workshop."),
+  day("Measuring cylinder", "Cylinder_Checked", "Against a known weight of water: 100 g is 100 mL."),
+  day("Water meter", "Meter_Checked", "Against a tank or a second meter."),
+];

@@ -1,0 +1,80 @@
+import { number, timeOfDay } from "../../form/allowed";
+import { checkLines } from "../../form/check-lines";
+import { formLines, joined } from "../../form/entry-lines";
+import type { CellSpec, SheetSpec } from "../../form/sheet-spec";
+import { CAN_CHECKS } from "./checks";
+import { CAN_FIGURES } from "./figures";
+import { CANS_GRID, GRID_CELLS, GRID_CHECKS, GRID_SHADES } from "./grid";
+import { DRIEST_CAN, firstWrong, POSITIONS_PROBLEM, readingsProblem, WRONG_COUNT } from "./problems";
+
+const FORM = { label: "A", entry: "B:C", unit: "D", noteLine: 40 };
+const NOTE = 8;
+const FIGURES = NOTE + 2;
+const CHECKS = FIGURES + CAN_FIGURES.length + 1;
+/** Rows that a data check takes. */
+export const CHECK_ROWS = 2;
+
+const wrongCount = (row: number) => `$C$${row}`;
+const LAST_CHECK = CHECKS + CAN_CHECKS.length * CHECK_ROWS - 1;
+const WORKING = LAST_CHECK + 2;
+
+const working = [
+  { label: "Working: how many readings are wrong", format: '0;-0;"none"', formula: WRONG_COUNT },
+  { label: "Working: 1000 × row + column of the first", formula: firstWrong(wrongCount(WORKING)) },
+  {
+    label: "Working: what is wrong with readings",
+    name: "Readings_Problem",
+    formula: readingsProblem(wrongCount(WORKING), wrongCount(WORKING + 1)),
+  },
+  { label: "Working: what is wrong with positions", name: "Positions_Problem", formula: POSITIONS_PROBLEM },
+  { label: "Working: 1000 × row + column of the driest", name: "Driest_Can_Place", formula: DRIEST_CAN },
+].flatMap(({ label, ...answer }, index): CellSpec[] => [
+  { at: `A${WORKING + index}:B${WORKING + index}`, kind: "note", value: label },
+  { at: `C${WORKING + index}`, kind: "working", ...answer },
+]);
+
+const test = formLines(3, FORM, [
+  "The test",
+  { label: "Can mouth, inside", unit: "mm", name: "Can_Mouth_mm", allowed: number(10, 1000, "mm") },
+  { label: "Length of the test", unit: "min", name: "Test_Minutes", allowed: number(0.1, 1440, "min") },
+  { label: "Started", unit: "time", name: "Test_Start", format: "h:mm", allowed: timeOfDay },
+  { label: "Stopped", unit: "time", name: "Test_Stop", format: "h:mm", allowed: timeOfDay },
+]);
+const figures = formLines(FIGURES, FORM, CAN_FIGURES);
+const found = checkLines(CHECKS, { label: "A", text: "B:D", rows: CHECK_ROWS }, CAN_CHECKS);
+const { cells, checks: rules } = joined(test, figures, found);
+
+/** The readings, laid out as in the bed, and what is to be said about them. */
+export const CANS: SheetSpec = {
+  name: "Cans",
+  roomy: true,
+  widths: [22, 12, 14, 8, 2, 8, ...Array.from({ length: 20 }, () => 5), 6],
+  landscape: true,
+  cells: [
+    { at: `A1:${CANS_GRID.lastColumn}1`, kind: "title", value: "Cans" },
+    {
+      at: `A2:${CANS_GRID.lastColumn}2`,
+      kind: "said",
+      value:
+        "One cell for each can, laid out as in the bed seen from above. Type the mL caught, 0 for a dry can, x for a can that was not read (spilt, knocked over).",
+    },
+    ...cells,
+    {
+      at: `A${NOTE}:D${NOTE + 1}`,
+      kind: "note",
+      value:
+        "Mouth: at the rim, the mean of two diameters; 1 mm off is about 2 % of depth. Minutes: water on to water off.",
+    },
+    { at: `A${CHECKS - 1}:D${CHECKS - 1}`, kind: "heading", value: "Data checks" },
+    ...working,
+    {
+      at: `G3:${CANS_GRID.lastColumn}3`,
+      kind: "heading",
+      value: "The bed seen from above: its width from left to right, its length from top to bottom",
+    },
+    ...GRID_CELLS,
+  ],
+  areas: { ...CANS_GRID.areas, Can_Checks: `A${CHECKS}:D${LAST_CHECK}` },
+  checks: [...rules, ...GRID_CHECKS],
+  shades: [...found.shades, ...GRID_SHADES],
+};

@@ -1,0 +1,92 @@
+import { nestedIfs } from "../../form/nested-ifs";
+import { CANS_GRID } from "./grid";
+
+const R = "Cans_Readings";
+const { countsAcross, countsAlong, neighboursAcross, neighboursAlong } = CANS_GRID;
+
+/** 1 for each place of the grid that holds neither a number from 0 up nor x. */
+const WRONG = `(ISTEXT(${R})*(UPPER(TRIM(${R}))<>"X")+ISNUMBER(${R})*(${R}<0)+ISLOGICAL(${R}))`;
+
+/** The first place where something counts 1 and not 0, as 1000 × row + column, in reading order. */
+const first = (counts: string) => `SUMPRODUCT(MIN(1E6*(${counts}=0)+1000*ROW(${R})+COLUMN(${R})))`;
+/** The address of a place that is given as 1000 × row + column. */
+export const addressOf = (place: string) => `ADDRESS(INT(${place}/1000),MOD(${place},1000),4)`;
+
+/** How many readings are wrong, and the first of them. */
+export const WRONG_COUNT = `IF(SUMPRODUCT(--ISERROR(${R}))>0,0,SUMPRODUCT(${WRONG}))`;
+export const firstWrong = (count: string) => `IF(${count}=0,"",${first(WRONG)})`;
+
+/** The least that any can caught, dry cans apart, and the first can that caught no more. */
+export const LEAST_CATCH = `SMALL(${R},1+Cans_Dry)`;
+export const DRIEST_CAN = `IF(OR(Readings_Problem<>"",N(Cans_Dry)>=Cans_Counted),"",${first(`(ISNUMBER(${R})*(${R}=${LEAST_CATCH}))`)})`;
+
+/** What is wrong with the readings, in words; "" where nothing is. */
+export function readingsProblem(count: string, place: string): string {
+  const row = `INT(${place}/1000)`;
+  const column = `MOD(${place},1000)`;
+  const value = `INDEX(${R},${row}-MIN(ROW(${R}))+1,${column}-MIN(COLUMN(${R}))+1)`;
+  const kind = nestedIfs(
+    [
+      [`ISNUMBER(${value})`, '"below 0"'],
+      [`ISLOGICAL(${value})`, '"TRUE or FALSE"'],
+      [`ISNUMBER(VALUE(${value}))`, '"a number stored as text"'],
+    ],
+    '"text"',
+  );
+  return nestedIfs(
+    [
+      [
+        `SUMPRODUCT(--ISERROR(${R}))>0`,
+        `SUMPRODUCT(--ISERROR(${R}))&IF(SUMPRODUCT(--ISERROR(${R}))=1," reading shows"," readings show")&" an error: type again."`,
+      ],
+      [`${count}=0`, '""'],
+    ],
+    `${count}&IF(${count}=1," reading is"," readings are")&" neither a number from 0 up nor x, first in "&${addressOf(place)}&" ("&${kind}&"): type again."`,
+  );
+}
+
+const pairs = ([before, after]: readonly [string, string], condition: (b: string, a: string) => string) =>
+  `SUMPRODUCT(${condition(before, after)})`;
+const gap = (before: string, after: string) => `(1-ISNUMBER(${before}))*ISNUMBER(${after})`;
+const falling = (before: string, after: string) => `ISNUMBER(${before})*ISNUMBER(${after})*(${after}<=${before})`;
+const counted = (count: string, noun: string) => `${count}&IF(${count}=1," ${noun}"," ${noun}s")`;
+const unplaced = (counts: string, positions: string) => `SUMPRODUCT((${counts}<>"")*(1-ISNUMBER(${positions})))`;
+const beyond = (positions: string, side: string) =>
+  `AND(ISNUMBER(${side}),COUNT(${positions})>0,MAX(${positions})>N(${side})+1/10^9)`;
+
+/** What is wrong with the positions, in words; "" where nothing is. */
+export const POSITIONS_PROBLEM = nestedIfs(
+  [
+    [`COUNT(${countsAcross})=0`, '""'],
+    [
+      "COUNT(Cans_Across_m)+COUNT(Cans_Along_m)=0",
+      '"No positions: type the metres from the left and top edges; map and weighting need them."',
+    ],
+    [
+      "COUNT(Cans_Across_m)+COUNT(Cans_Along_m)<>COUNTA(Cans_Across_m)+COUNTA(Cans_Along_m)",
+      '"A position is not a number: type metres."',
+    ],
+    [
+      `${unplaced(countsAcross, "Cans_Across_m")}+${unplaced(countsAlong, "Cans_Along_m")}>0`,
+      `"No position is typed for "&${counted(unplaced(countsAcross, "Cans_Across_m"), "column")}&" and "&${counted(unplaced(countsAlong, "Cans_Along_m"), "row")}&" with readings: type metres."`,
+    ],
+    [
+      `${pairs(neighboursAcross, gap)}+${pairs(neighboursAlong, gap)}>0`,
+      '"A position is left out between others: start at the first column and row."',
+    ],
+    [
+      `${pairs(neighboursAcross, falling)}+${pairs(neighboursAlong, falling)}>0`,
+      '"Positions must grow from left to right and from top to bottom."',
+    ],
+    ["MIN(Cans_Across_m,Cans_Along_m)<0", '"A position is below 0: measure from the left and top edges."'],
+    [
+      beyond("Cans_Across_m", "Bed_Width_m"),
+      '"A position across lies beyond the bed, "&Bed_Width_m&" m wide (Block)."',
+    ],
+    [
+      beyond("Cans_Along_m", "Bed_Length_m"),
+      '"A position along lies beyond the bed, "&Bed_Length_m&" m long (Block)."',
+    ],
+  ],
+  '""',
+);

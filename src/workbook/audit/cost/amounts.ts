@@ -1,0 +1,135 @@
+import { type Allowed, number, timeOfDay } from "../../form/allowed";
+import type { FormPart } from "../../form/entry-lines";
+import type { CellSpec, CheckSpec } from "../../form/sheet-spec";
+import { ifNumber } from "../water-cost/formulas";
+import { AMOUNTS } from "./places";
+
+/** What a year takes: a figure of another sheet, or what is typed here, now and after. */
+interface Amount {
+  label: string;
+  unit: string;
+  note: string;
+  format?: string;
+  now: string | { name: string };
+  after?: string | { name: string };
+  allowed?: Allowed;
+}
+
+const LINES: readonly Amount[] = [
+  {
+    label: "Water needed",
+    unit: "kL a year",
+    format: "#,##0.0",
+    now: "Result_Water_kL",
+    after: "Needed_After_kL",
+    note: "From Water and cost: to the driest pot, or what else Run time says; from the heads where the share in the bed is known.",
+  },
+  {
+    label: "Run on a watering day",
+    unit: "min",
+    format: "0",
+    now: "Result_Run_Time_min",
+    after: "Run_Time_After_min",
+    note: "Needed: from Run time, and from Water and cost.",
+  },
+  {
+    label: "Start of the run",
+    unit: "time",
+    format: "h:mm",
+    now: { name: "Run_Start" },
+    allowed: timeOfDay,
+    note: "Only needed where power has a price by the hour; the same after.",
+  },
+  {
+    label: "Energy of pumping",
+    unit: "kWh per kL",
+    format: "0.000",
+    now: "Energy_Per_kL",
+    after: { name: "After_Energy_kWh_kL" },
+    allowed: number(1e-6, 1e4, "kWh per kL"),
+    note: "From Water and cost; after: another where the pressure changes. Blank: as now.",
+  },
+  {
+    label: "Share of the bed's water that drains",
+    unit: "share",
+    format: "0 %",
+    now: "Mean_Drained_Share",
+    after: ifNumber("After_Multiplier", "MAX(0,1-1/After_Multiplier)"),
+    note: "From Run time: 1 - 1 / multiplier with leaching, on average over the pots.",
+  },
+  {
+    label: "Fertiliser in what drains",
+    unit: "mg/L",
+    now: { name: "Fertiliser_mgL" },
+    after: { name: "After_Fertiliser_mgL" },
+    allowed: number(0, 1e6, "mg/L"),
+    note: "Whole fertiliser, measured or from its label and the conductivity of what drains. After blank: as now.",
+  },
+  {
+    label: "Work on this watering",
+    unit: "h a year",
+    now: { name: "Labour_Hours" },
+    after: { name: "After_Labour_Hours" },
+    allowed: number(0, 8784, "h"),
+    note: "Valves, hand watering of dry spots, mending. After blank: as now.",
+  },
+  {
+    label: "Plants lost or marked down",
+    unit: "plants a year",
+    now: { name: "Plants_Lost" },
+    after: { name: "After_Plants_Lost" },
+    allowed: number(0, 1e9, "plants"),
+    note: "Because they got too little or too much water here. After blank: as now.",
+  },
+];
+
+function cell(at: string, given: string | { name: string } | undefined, format: string): CellSpec[] {
+  if (given === undefined) return [];
+  if (typeof given === "object") return [{ at, kind: "input", name: given.name, ...(format && { format }) }];
+  return [{ at, kind: "answer", formula: given, ...(format && { format }) }];
+}
+
+const rowOf = (index: number) => AMOUNTS + 1 + index;
+
+/** The amounts that the prices are for. */
+export const AMOUNT_LINES: FormPart = {
+  heights: Object.fromEntries(LINES.map((_, index) => [rowOf(index), 28])),
+  cells: [
+    ...["What a year takes", "now", "after"].map(
+      (value, index): CellSpec => ({ at: `${"ABC"[index]}${AMOUNTS}`, kind: "heading", value }),
+    ),
+    { at: `D${AMOUNTS}:H${AMOUNTS}`, kind: "heading", value: "" },
+    ...LINES.flatMap(({ label, unit, note, format = "", now, after }, index): CellSpec[] => {
+      const row = rowOf(index);
+      return [
+        { at: `A${row}`, kind: "label", value: label },
+        ...cell(`B${row}`, now, format),
+        ...cell(`C${row}`, after, format),
+        { at: `D${row}:E${row}`, kind: "unit", value: unit },
+        { at: `F${row}:H${row}`, kind: "note", value: note },
+      ];
+    }),
+  ],
+  checks: LINES.flatMap(({ now, after, allowed }, index): CheckSpec[] =>
+    [now, after].flatMap((given, column) => {
+      const range = `${"BC"[column]}${rowOf(index)}`;
+      return typeof given === "object" && allowed ? [{ range, ...allowed(range) }] : [];
+    }),
+  ),
+};
+
+const amount = (line: number, span: "Now" | "After") => `${span === "Now" ? "B" : "C"}${rowOf(line)}`;
+/** The cells of the amounts. */
+export const WATER = (span: "Now" | "After") => amount(0, span);
+export const RUN = (span: "Now" | "After") => amount(1, span);
+export const RUN_START = amount(2, "Now");
+export const DRAINED = (span: "Now" | "After") => amount(4, span);
+/** What is typed for after, or as now. */
+const orAsNow = (line: number, span: "Now" | "After") =>
+  span === "Now"
+    ? amount(line, "Now")
+    : `IF(${amount(line, "After")}="",${amount(line, "Now")},${amount(line, "After")})`;
+export const ENERGY = (span: "Now" | "After") => orAsNow(3, span);
+export const FERTILISER = (span: "Now" | "After") => orAsNow(5, span);
+export const HOURS = (span: "Now" | "After") => orAsNow(6, span);
+export const PLANTS = (span: "Now" | "After") => orAsNow(7, span);

@@ -1,0 +1,240 @@
+import { isWarning } from "../../form/check-lines";
+import { inRow } from "../../form/entry-lines";
+import { nestedIfs } from "../../form/nested-ifs";
+import type { CellSpec } from "../../form/sheet-spec";
+
+/** One line of a table of the report, by its cells. */
+type Line = readonly (readonly [columns: string, formula: string, format?: string])[];
+
+function table(top: number, head: readonly (readonly [columns: string, words: string])[], lines: readonly Line[]) {
+  return [
+    ...head.map(([columns, value]): CellSpec => ({ at: inRow(columns, top), kind: "heading", value })),
+    ...lines.flatMap((line, index) =>
+      line.map(
+        ([columns, formula, format]): CellSpec => ({
+          at: inRow(columns, top + 1 + index),
+          kind: columns === "A" ? "label" : "entry",
+          formula,
+          ...(format && { format }),
+        }),
+      ),
+    ),
+  ];
+}
+
+const given = (name: string) => `IF(${name}="","not given",${name})`;
+const percent = (name: string) => `IF(ISNUMBER(${name}),${name},"not known")`;
+
+const MEASURES = [
+  ["MAR", "mm/h", "Used_MAR", "Limit_MAR_Text", "Verdict_MAR", "Limit_MAR_Source", "0.0", "mean depth in an hour"],
+  [
+    "CU (Christiansen)",
+    "%",
+    "Used_CU",
+    "Limit_CU_Text",
+    "Verdict_CU",
+    "Limit_CU_Source",
+    "0.0",
+    "100 (1 - mean distance / mean)",
+  ],
+  [
+    "DU (low quarter)",
+    "%",
+    "Used_DU",
+    "Limit_DU_Text",
+    "Verdict_DU",
+    "Limit_DU_Source",
+    "0.0",
+    "100 · driest quarter / mean",
+  ],
+  ["SC (driest can)", "", "Used_SC_Can", "Limit_SC_Text", "Verdict_SC", "Limit_SC_Source", "0.00", "mean / driest can"],
+  [
+    "SC (low quarter)",
+    "",
+    "Used_SC_Quarter",
+    "Limit_SCQ_Text",
+    "Verdict_SCQ",
+    "Limit_SCQ_Source",
+    "0.00",
+    "mean / mean of driest quarter",
+  ],
+] as const;
+
+/** The figures with definition, limit, its source, and verdict. */
+export const measureTable = (top: number) => ({
+  rows: MEASURES.length + 1,
+  cells: table(
+    top,
+    [
+      ["A", "Result"],
+      ["B", "Value"],
+      ["C", "What it is"],
+      ["D", "Unit"],
+      ["E:H", "Limit"],
+      ["I:N", "Verdict"],
+      ["O:X", "Limit from"],
+    ],
+    MEASURES.map(([label, unit, value, limit, verdict, source, format, means]) => [
+      ["A", `"${label}"`],
+      ["B", value, format],
+      ["C", `"${means}"`],
+      ["D", `"${unit}"`],
+      ["E:H", limit],
+      ["I:N", verdict],
+      ["O:X", source],
+    ]),
+  ),
+});
+
+const WATER = [
+  ["Used now", "Used_Now_kL", "#,##0"],
+  ["Needed now", "Result_Water_kL", "#,##0"],
+  ["Needed after", "Needed_After_kL", "#,##0"],
+  ["Saved", "Saved_kL", "#,##0"],
+  ["Water bill for needed now", "Result_Cost", "#,##0.00"],
+] as const;
+const LOSSES = [
+  ["Caught on the bed / metered", percent("Caught_Metered_Share"), "0 %"],
+  ["Lands in the bed", percent("In_Bed_Share"), "0 %"],
+  ["Drains, watered so", percent("Mean_Drained_Share"), "0 %"],
+  ["Run time wanted [min a day]", "Result_Run_Time_min", "0"],
+] as const;
+
+/** Water a year beside losses, and whether what is used now is what the saving is against. */
+export const waterTable = (top: number) => ({
+  rows: WATER.length + 1,
+  cells: [
+    ...table(
+      top,
+      [
+        ["A", "Water a year"],
+        ["B", "kL a year"],
+        ["C", "Losses and run time"],
+        ["D:X", ""],
+      ],
+      WATER.map(([label, value, format], index) => {
+        const [loss, share, shown] = LOSSES[index] ?? ["", '""', ""];
+        return [
+          ["A", `"${label}"`],
+          ["B", value, format],
+          ["C", `"${loss}"`],
+          ["D:H", share, shown],
+          ...(index === 0 ? ([["I:X", 'Water_Label&", this bed"']] as const) : []),
+        ];
+      }),
+    ),
+    {
+      at: `I${top + 2}:X${top + WATER.length}`,
+      kind: "entry",
+      formula: `IF(${isWarning("Used_Against_Needed")},Used_Against_Needed,"")`,
+    } satisfies CellSpec,
+  ],
+});
+
+const ACTION_LINES = 5;
+const action = (row: number, column: number) => `INDEX(Actions_Table,${row},${column})`;
+const shownAction = (row: number, column: number) => `IF(${action(row, column)}="","",${action(row, column)})`;
+
+/** The first actions. */
+export const actionTable = (top: number) => ({
+  rows: ACTION_LINES + 1,
+  cells: table(
+    top,
+    [
+      ["A:B", "Cause"],
+      ["C:D", "Action (all of them: sheet Actions)"],
+      ["E:K", "Owner"],
+      ["L:Q", "Due"],
+      ["R:U", "Cost"],
+      ["V:X", "Done"],
+    ],
+    Array.from({ length: ACTION_LINES }, (_, index) => [
+      ["A:B", shownAction(index + 1, 1)],
+      ["C:D", shownAction(index + 1, 2)],
+      ["E:K", shownAction(index + 1, 3)],
+      ["L:Q", shownAction(index + 1, 4), "yyyy-mm-dd"],
+      ["R:U", shownAction(index + 1, 5), "#,##0"],
+      ["V:X", shownAction(index + 1, 6)],
+    ]),
+  ),
+});
+
+const whereComparable = (formula: string) => `IF(Earlier_Comparable="yes",${formula},"")`;
+const SC_NOW = 'IF(Earlier_SC_Kind="low quarter",Result_SC_Quarter,Result_SC_Can)';
+
+/** Before and after, where both tests can be compared. */
+export const comparisonTable = (top: number) => ({
+  rows: 3,
+  cells: table(
+    top,
+    [
+      ["A", "Before and after"],
+      ["B", "MAR mm/h"],
+      ["C", "CU %"],
+      ["D:H", "DU %"],
+      ["I:N", "SC"],
+      ["O:X", "Kind of SC; why not"],
+    ],
+    [
+      [
+        [
+          "A",
+          nestedIfs(
+            [
+              ['Earlier_Comparable<>"yes"', '"Before: not shown"'],
+              ["ISNUMBER(Earlier_Date)", '"Before"'],
+            ],
+            '"Before, no date"',
+          ),
+        ],
+        ["B", whereComparable("Earlier_MAR"), "0.0"],
+        ["C", whereComparable("Earlier_CU"), "0.0"],
+        ["D:H", whereComparable("Earlier_DU"), "0.0"],
+        ["I:N", whereComparable("Earlier_SC"), "0.00"],
+        ["O:X", 'IF(Earlier_Comparable="yes",Earlier_SC_Kind,Earlier_Comparable)'],
+      ],
+      [
+        ["A", whereComparable('"This audit"')],
+        ["B", whereComparable("Result_MAR"), "0.0"],
+        ["C", whereComparable("Result_CU"), "0.0"],
+        ["D:H", whereComparable("Result_DU_Quarter"), "0.0"],
+        ["I:N", whereComparable(SC_NOW), "0.00"],
+        ["O:X", whereComparable('"each can counted alike"')],
+      ],
+    ],
+  ),
+});
+
+/** Who and where, how and when: label, value, second value. */
+export const FACTS: readonly (
+  | string
+  | readonly [label: string, value: string, second?: string | undefined, format?: string]
+)[] = [
+  "Who and where",
+  ["Site", given("Site_Name")],
+  ["Licence", given("Licence")],
+  ["Meter; last check", given("Meter"), given("Meter_Checked"), "yyyy-mm-dd"],
+  ["Block", given("Block_Name")],
+  ["Crop; cover", given("Crop"), given("Cover")],
+  ["Pot top [mm]; shape", given("Pot_Top_mm"), given("Pot_Shape")],
+  ["Bed [m]", 'IF(ISNUMBER(Block_Area_m2),Bed_Width_m&" × "&Bed_Length_m,"not given")'],
+  ["Bed [m²]; bearing [deg]", given("Block_Area_m2"), given("Bed_Bearing_deg")],
+  ["Heads; their layout", given("Head_Count"), given("Head_Layout")],
+  ["Head; nozzle", given("Head_Model"), given("Nozzle")],
+  ["Spacing [m] across; along", given("Head_Spacing_m"), given("Row_Spacing_m")],
+  ["Arc; riser [m]", given("Head_Arc"), given("Riser_m")],
+  ["Water source", given("Water_Source")],
+  ["Run-off returned", given("Runoff_Returned")],
+  "How and when",
+  ["Date; state", given("Test_Date"), given("Test_State"), "yyyy-mm-dd"],
+  ["Start; stop", given("Test_Start"), given("Test_Stop"), "h:mm"],
+  ["Minutes; can mouth [mm]", given("Test_Minutes"), given("Can_Mouth_mm")],
+  ["Cans read; dry", "Cans_Counted", "Cans_Dry"],
+  ["Grid: columns; rows", "Grid_Columns", "Grid_Rows"],
+  ["Wind [m/s] mean; most", "Wind_Mean_ms", "Wind_Max_ms", "0.0"],
+  ["Pressure range [%]", "Pressure_Range_Percent", undefined, "0"],
+  ["Flow range [%]", "Flow_Range_Percent", undefined, "0"],
+  ["Gauge; cylinder checked", given("Gauge_Checked"), given("Cylinder_Checked"), "yyyy-mm-dd"],
+  ["Metered [kL a year]", given("Metered_kL"), undefined, "#,##0"],
+  ["Runs now: minutes; a year", given("Run_Minutes_Now"), given("Runs_A_Year_Now")],
+];

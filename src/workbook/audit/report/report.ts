@@ -1,0 +1,169 @@
+import { cellAt } from "../../../cells/places";
+import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
+import { RATE_CLASSES } from "../../../core/pattern/rate-classes";
+import { areaCell } from "../../form/area-cell";
+import { inRow } from "../../form/entry-lines";
+import type { CellSpec, ShadeSpec, SheetSpec } from "../../form/sheet-spec";
+import { COVERAGE } from "../coverage/coverage";
+import { BELOW_0, SOURCE_LEFT, TOP as SOURCE_TOP } from "../coverage/places";
+import { actionTable, comparisonTable, FACTS, measureTable, waterTable } from "./blocks";
+import { IDLE_CHECKS, WARNING_CHECKS } from "./checks";
+
+const TOP = 5;
+const PICTURE_LEFT = 5;
+const WHITE = "#ffffff";
+const ALL = "A:X";
+const LEGEND = TOP + MOST_ALONG;
+const METHOD =
+  "Method based on catch-can tests of common practice (Merriam and Keller 1978 for the low quarter, Christiansen 1942 for CU): cans alike, rim level, in a grid over the bed, one timed run, read at once. There is no standard for a nursery bed test.";
+const ASSUMPTIONS = [
+  "The test stands for this bed at this pressure and wind; figures follow from the readings in this workbook and can be worked out again from them.",
+  "Water needed: area · net depth · watering days · multiplier, as on Run time and Water and cost; a saving counts only where the bed is watered to its driest pot.",
+  "Verdicts compare the value alone with the limit named; they are no certificate. Local rules and licensed people come first.",
+];
+
+function facts(): CellSpec[] {
+  return FACTS.flatMap((fact, index): CellSpec[] => {
+    const row = TOP + index;
+    if (typeof fact === "string") return [{ at: `A${row}:C${row}`, kind: "heading", value: fact }];
+    const [label, value, second, format] = fact;
+    const shown = { kind: "entry" as const, ...(format && { format }) };
+    return [
+      { at: `A${row}`, kind: "label", value: label },
+      ...(second
+        ? [
+            { at: `B${row}`, formula: value, ...shown },
+            { at: `C${row}`, formula: second, ...shown },
+          ]
+        : [{ at: `B${row}:C${row}`, formula: value, ...shown }]),
+    ];
+  });
+}
+
+/** A can takes so many cells across and along that the cans fill the picture. */
+const SCALE = "$Z$5";
+const reached = (count: "COLUMN" | "ROW", from: number) =>
+  `MAX(1,SUMPRODUCT(MAX((Coverage_Rates<>"")*(${count}(Coverage_Rates)-${from - 1}))))`;
+const scale: CellSpec[] = [
+  { at: "Z4", kind: "note", value: "Cells of the picture that a can takes each way; not printed" },
+  {
+    at: "Z5",
+    kind: "working",
+    formula: `MAX(1,MIN(INT(${MOST_ACROSS}/${reached("COLUMN", SOURCE_LEFT)}),INT(${MOST_ALONG}/${reached("ROW", SOURCE_TOP)})))`,
+  },
+];
+
+/** The rate shown in a cell of the picture, found in no larger rectangle than may hold it: the desk's grid is slow. */
+function shownRate(i: number, j: number): string {
+  const own = areaCell(COVERAGE, "Coverage_Rates", i + 1, j + 1);
+  const last = areaCell(COVERAGE, "Coverage_Rates", Math.floor(i / 2) + 1, Math.floor(j / 2) + 1).split("!")[1];
+  const first = areaCell(COVERAGE, "Coverage_Rates", 1, 1);
+  return `IF(${SCALE}=1,${own},INDEX(${first}:${last},INT(${i}/${SCALE})+1,INT(${j}/${SCALE})+1))`;
+}
+
+function picture(): CellSpec[] {
+  return Array.from({ length: MOST_ALONG * MOST_ACROSS }, (_, index): CellSpec => {
+    const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
+    const rate = shownRate(i, j);
+    return {
+      at: cellAt(TOP + i, PICTURE_LEFT + j),
+      kind: "tile",
+      formula: `IF(COUNT(Coverage_Limits)>0,IF(ISNUMBER(${rate}),IF(${rate}<0,"${BELOW_0}",MATCH(${rate},Coverage_Limits,1)),${rate}&""),"")`,
+    };
+  });
+}
+
+/** Each class in its colour; its number, or the x of a can that was not read, shows once a can, in the middle. */
+function shades(): ShadeSpec[] {
+  const first = cellAt(TOP, PICTURE_LEFT);
+  const last = cellAt(TOP + MOST_ALONG - 1, PICTURE_LEFT + MOST_ACROSS - 1);
+  const inTheMiddle = (count: "COLUMN" | "ROW", from: number) =>
+    `MOD(${count}(${first})-${from},${SCALE})=INT(${SCALE}/2)`;
+  const numbered = `AND(${inTheMiddle("ROW", TOP)},${inTheMiddle("COLUMN", PICTURE_LEFT)})`;
+  const classes = RATE_CLASSES.flatMap(({ number, colour }): ShadeSpec[] => {
+    const of = (formula: string, ink: string) => ({ range: `${first}:${last}`, formula, fill: colour, colour: ink });
+    return [
+      of(`AND(${first}=${number},${numbered})`, number === 1 || number === 7 ? WHITE : "#000000"),
+      of(`${first}=${number}`, colour),
+    ];
+  });
+  return [...classes, { range: `${first}:${last}`, formula: `AND(${first}="x",NOT(${numbered}))`, colour: WHITE }];
+}
+
+const MEASURES = measureTable(LEGEND + 2);
+const COUNTING = LEGEND + 2 + MEASURES.rows;
+const WARNING = COUNTING + 1;
+const WATER_TOP = WARNING + 2;
+const WATER = waterTable(WATER_TOP);
+const ACTIONS_TOP = WATER_TOP + WATER.rows;
+const ACTIONS = actionTable(ACTIONS_TOP);
+const COMPARISON_TOP = ACTIONS_TOP + ACTIONS.rows;
+const COMPARISON = comparisonTable(COMPARISON_TOP);
+const METHOD_ROW = COMPARISON_TOP + COMPARISON.rows;
+const SIGNATURES = METHOD_ROW + 2 + ASSUMPTIONS.length;
+
+const tall = (first: number, count: number, height: number) =>
+  Object.fromEntries(Array.from({ length: count }, (_, index) => [first + index, height]));
+
+/** One page for the water authority. */
+export const REPORT: SheetSpec = {
+  name: "Report",
+  roomy: true,
+  printed: `A1:X${SIGNATURES + 2}`,
+  widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
+  heights: {
+    [LEGEND]: 26,
+    [METHOD_ROW + 1]: 26,
+    [SIGNATURES]: 30,
+    [SIGNATURES + 1]: 24,
+    [COMPARISON_TOP + 1]: 26,
+    ...tall(WARNING, 2, 26),
+    ...tall(LEGEND + 3, MEASURES.rows - 1, 46),
+    ...tall(ACTIONS_TOP + 1, ACTIONS.rows - 1, 26),
+    ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14.5])),
+  },
+  cells: [
+    { at: inRow(ALL, 1), kind: "title", value: "Report of a block audit" },
+    {
+      at: inRow(ALL, 2),
+      kind: "caution",
+      formula: 'IF(Lack_Rate<>"","Not complete: "&Lack_Rate&". ","")&Readings_Problem&Audit_Remark',
+    },
+    { at: inRow(ALL, 3), kind: "answer", formula: "Coverage_Sentence" },
+    ...facts(),
+    { at: `E${TOP - 1}:X${TOP - 1}`, kind: "heading", value: "Coverage of the bed, from above" },
+    ...scale,
+    ...picture(),
+    {
+      at: `A${LEGEND}:X${LEGEND}`,
+      kind: "note",
+      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ number, range }) => `class ${number} ${range}`).join("; ")}; x: not read. Metres and rates stand on the sheet Coverage.`,
+    },
+    ...MEASURES.cells,
+    {
+      at: inRow(ALL, COUNTING),
+      kind: "note",
+      formula:
+        'IF(Positions_Uneven,"Each can counts by the area it stands for (half-way lines to its neighbours and the bed\'s edges).","Each can counts alike.")&" Each SC is named by its definition, since several are in use."',
+    },
+    { at: inRow(ALL, WARNING), kind: "entry", formula: WARNING_CHECKS },
+    { at: inRow(ALL, WARNING + 1), kind: "entry", formula: IDLE_CHECKS },
+    ...WATER.cells,
+    ...ACTIONS.cells,
+    ...COMPARISON.cells,
+    { at: inRow(ALL, METHOD_ROW), kind: "heading", value: "Method and assumptions" },
+    { at: inRow(ALL, METHOD_ROW + 1), kind: "note", value: METHOD },
+    ...ASSUMPTIONS.map((value, index): CellSpec => ({ at: inRow(ALL, METHOD_ROW + 2 + index), kind: "note", value })),
+    { at: `A${SIGNATURES}:C${SIGNATURES}`, kind: "signature", formula: '"Auditor: "&Auditor' },
+    { at: `E${SIGNATURES}:X${SIGNATURES}`, kind: "signature", value: "Signature, date:" },
+    { at: `A${SIGNATURES + 1}:C${SIGNATURES + 1}`, kind: "signature", value: "For the licence holder:" },
+    { at: `E${SIGNATURES + 1}:X${SIGNATURES + 1}`, kind: "signature", value: "Signature, date:" },
+    {
+      at: inRow(ALL, SIGNATURES + 2),
+      kind: "note",
+      formula:
+        '"Canfall block audit, version "&Workbook_Version&" of the workbook. Photos and the raw readings go with it."',
+    },
+  ],
+  shades: shades(),
+};

@@ -1,0 +1,64 @@
+import { WHY_NOT } from "../../../core/register/basis";
+import { choice, count, date, number } from "../../form/allowed";
+import type { Field } from "../../form/entry-lines";
+import { nestedIfs, quoted } from "../../form/nested-ifs";
+
+const windClass = (wind: string) => `(${wind}>2.2)+(${wind}>4)`;
+
+const NOT_COMPARABLE = [
+  ["COUNT(Earlier_Columns,Earlier_Rows,Earlier_Cans)=0", '"no earlier audit is entered on Results"'],
+  ['Lack_Readings<>""', '"this audit has no results yet"'],
+  [
+    "OR(Earlier_Columns<>Grid_Columns,Earlier_Rows<>Grid_Rows,Earlier_Cans<>Cans_Counted)",
+    quoted(`${WHY_NOT.grid} (columns, rows or cans read)`),
+  ],
+  ["NOT(AND(ISNUMBER(Earlier_Wind_ms),ISNUMBER(Wind_Mean_ms)))", quoted(WHY_NOT.windUnknown)],
+  [
+    `${windClass("Earlier_Wind_ms")}<>${windClass("Wind_Mean_ms")}`,
+    quoted(`${WHY_NOT.wind} (up to 2.2, up to 4, over 4 m/s)`),
+  ],
+  [
+    'AND(Earlier_SC_Kind<>"driest can",Earlier_SC_Kind<>"low quarter")',
+    quoted(`${WHY_NOT.kind}, or its kind is not known`),
+  ],
+] as const;
+
+/** What is typed of an earlier audit. */
+export const EARLIER_LINES: readonly (string | Field)[] = [
+  "An earlier audit of this bed, for before and after",
+  { label: "Date of it", unit: "date", name: "Earlier_Date", format: "yyyy-mm-dd", allowed: date },
+  {
+    label: "Columns of cans",
+    unit: "cans",
+    name: "Earlier_Columns",
+    note: "Across the bed, with readings.",
+    allowed: count(1, 20),
+  },
+  {
+    label: "Rows of cans",
+    unit: "cans",
+    name: "Earlier_Rows",
+    note: "Along the bed, with readings.",
+    allowed: count(1, 30),
+  },
+  { label: "Cans read", unit: "cans", name: "Earlier_Cans", allowed: count(1, 600) },
+  { label: "Mean wind", unit: "m/s", name: "Earlier_Wind_ms", allowed: number(0, 40, "m/s") },
+  {
+    label: "Kind of its SC",
+    unit: "choose",
+    name: "Earlier_SC_Kind",
+    allowed: choice("driest can", "low quarter", "another"),
+  },
+  {
+    label: "SC",
+    unit: "ratio",
+    name: "Earlier_SC",
+    note: "Each can counted alike, as the next three.",
+    allowed: number(1, 1000, ""),
+  },
+  { label: "MAR", unit: "mm/h", name: "Earlier_MAR", allowed: number(0, 1000, "mm/h") },
+  { label: "CU", unit: "%", name: "Earlier_CU", allowed: number(-1000, 100, "%") },
+  { label: "DU (low quarter)", unit: "%", name: "Earlier_DU", allowed: number(0, 100, "%") },
+];
+/** Whether the two may stand side by side: "yes", or why not. */
+export const EARLIER_COMPARABLE = nestedIfs(NOT_COMPARABLE, '"yes"');

@@ -1,0 +1,119 @@
+import type { CellSpec } from "../../form/sheet-spec";
+import { DRY, NEEDS_FOUR, QUARTER_DRY } from "./words";
+
+const FIRST_MEASURE = 6;
+const READINGS = "Cans_Readings";
+
+function verdict(value: string, low: string, high: string): string {
+  const reached = (limit: string, sign: string) =>
+    limit ? `IF(ISNUMBER(${limit}),ROUND(${value},9)${sign}${limit},TRUE)` : "TRUE";
+  const place = `IF(AND(${reached(low, ">=")},${reached(high, "<=")}),"within","outside")`;
+  const limited = [low, high].filter((limit) => limit !== "");
+  const judged = `IF(Cans_Counted<16,"too few cans",${place}&IF(Cans_Counted<24," (indicative)",""))`;
+  const worded = `IF(${value}="${NEEDS_FOUR}","too few cans",IF(OR(${value}="${DRY}",${value}="${QUARTER_DRY}"),"outside",""))`;
+  return `IF(COUNT(${limited.join(",")})=0,"",IF(ISNUMBER(${value}),${judged},${worded}))`;
+}
+
+interface Measure {
+  label: string;
+  unit?: string;
+  format?: string;
+  name?: string;
+  formula: string;
+  limit?: { name: string; low?: true; high?: true; verdict: string };
+  means: string;
+}
+
+const used = (weighted: string, plain: string) => `IF(Positions_Uneven,${weighted},${plain})`;
+
+const MEASURES: readonly Measure[] = [
+  {
+    label: "Cans counted",
+    unit: "cans",
+    format: "0",
+    formula: "Cans_Counted",
+    means: "Cans with a reading. A blank place or x is a can that was not read; 0 is a dry can.",
+  },
+  { label: "Dry cans", unit: "cans", format: "0", formula: "Cans_Dry", means: "Cans that read 0." },
+  {
+    label: "Mean application rate (MAR)",
+    unit: "mm/h",
+    format: "0.0",
+    name: "Used_MAR",
+    formula: used("Weighted_MAR", "Result_MAR"),
+    limit: { name: "MAR", low: true, high: true, verdict: "Verdict_MAR" },
+    means: "Mean depth in the cans, as millimetres in an hour.",
+  },
+  {
+    label: "CU (Christiansen)",
+    unit: "%",
+    format: "0.0",
+    name: "Used_CU",
+    formula: used("Weighted_CU", "Result_CU"),
+    limit: { name: "CU", low: true, verdict: "Verdict_CU" },
+    means: "100 · (1 - mean distance of the cans from their mean / mean). Christiansen 1942.",
+  },
+  {
+    label: "DU (low quarter)",
+    unit: "%",
+    format: "0.0",
+    name: "Used_DU",
+    formula: used("Weighted_DU_Quarter", "Result_DU_Quarter"),
+    limit: { name: "DU", low: true, verdict: "Verdict_DU" },
+    means: "100 · mean of the driest quarter / mean of all. Merriam and Keller 1978.",
+  },
+  {
+    label: "SC (driest can)",
+    format: "0.00",
+    name: "Used_SC_Can",
+    formula: used("Weighted_SC_Can", "Result_SC_Can"),
+    limit: { name: "SC", high: true, verdict: "Verdict_SC" },
+    means:
+      "Scheduling coefficient: mean / catch of the driest single can. It rises with the number of cans, so compare it only between tests with as many cans.",
+  },
+  {
+    label: "SC (low quarter)",
+    format: "0.00",
+    name: "Used_SC_Quarter",
+    formula: used("Weighted_SC_Quarter", "Result_SC_Quarter"),
+    limit: { name: "SCQ", high: true, verdict: "Verdict_SCQ" },
+    means: "Mean / mean of the driest quarter.",
+  },
+  {
+    label: "SC (share of pots below)",
+    format: "0.00",
+    name: "Used_SC_Share",
+    formula: `IF(AND(Positions_Uneven,ISNUMBER(Result_SC_Share)),Result_SC_Share*Weighted_Reading/AVERAGE(${READINGS}),Result_SC_Share)`,
+    means:
+      "Mean / the catch that this share of the cans reach. Run so many times longer, that share of the pots gets the depth wanted.",
+  },
+];
+
+function measureLines({ label, unit, format, name, formula, limit, means }: Measure, index: number): CellSpec[] {
+  const row = FIRST_MEASURE + 2 * index;
+  const low = limit?.low ? `Limit_${limit.name}_Low` : "";
+  const high = limit?.high ? `Limit_${limit.name}_High` : "";
+  return [
+    { at: `A${row}`, kind: "label", value: label },
+    { at: `B${row}`, kind: "answer", formula, ...(name && { name }), ...(format && { format }) },
+    { at: `C${row}`, kind: "unit", value: unit ?? "" },
+    ...(limit && name
+      ? ([
+          { at: `D${row}`, kind: "answer", formula: `Limit_${limit.name}_Text` },
+          { at: `E${row}`, kind: "answer", formula: verdict(name, low, high), name: limit.verdict },
+          { at: `F${row}:F${row + 1}`, kind: "note", formula: `Limit_${limit.name}_Source` },
+        ] satisfies CellSpec[])
+      : []),
+    { at: `A${row + 1}:E${row + 1}`, kind: "note", value: means },
+  ];
+}
+
+/** Each measure with its limit and verdict, and below it what it means. */
+export const MEASURE_CELLS: readonly CellSpec[] = MEASURES.flatMap(measureLines);
+
+export const MEASURE_HEIGHTS: Readonly<Record<number, number>> = Object.fromEntries(
+  MEASURES.map(({ means }, index) => [FIRST_MEASURE + 2 * index + 1, means.length > 90 ? 28 : 22]),
+);
+
+/** The first row that is free below them. */
+export const AFTER_MEASURES = FIRST_MEASURE + 2 * MEASURES.length + 1;

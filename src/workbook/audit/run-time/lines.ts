@@ -1,0 +1,202 @@
+import { choice, number } from "../../form/allowed";
+import type { Field } from "../../form/entry-lines";
+import { nestedIfs } from "../../form/nested-ifs";
+
+const POT_AREA = 'IF(Pot_Shape="square",Pot_Top_mm^2,PI()*Pot_Top_mm^2/4)';
+const FROM_POTS = `1000*Pot_Use_mL/(${POT_AREA})/IF(ISNUMBER(Capture_Factor),Capture_Factor,1)`;
+const CHOSEN =
+  'IF(Multiplier_Basis="low quarter",Used_SC_Quarter,IF(Multiplier_Basis="share of pots",Used_SC_Share,IF(Multiplier_Basis="driest can",Used_SC_Can,"choose what sets the run time")))';
+const THROUGH = "1/(1-IF(ISNUMBER(Leaching_Fraction),Leaching_Fraction,0))";
+
+/** Multiplier of unevenness and leaching by the rule that was chosen. */
+export const withLeaching = (multiplier: string): string =>
+  `IF(Leaching_Rule="both",${multiplier}*${THROUGH},IF(Leaching_Rule="larger",MAX(${multiplier},${THROUGH}),${multiplier}))`;
+
+/** What is asked and answered about the run time. */
+export const RUN_TIME_LINES: readonly (string | Field)[] = [
+  "Depth wanted",
+  {
+    label: "Water that one pot uses",
+    name: "Pot_Use_mL",
+    allowed: number(0, 1e6, "mL"),
+    unit: "mL a day",
+    note: "Weigh five to ten pots, water them, weigh again after a day without water: grams lost are mL.",
+  },
+  {
+    label: "Capture factor",
+    name: "Capture_Factor",
+    allowed: number(0.01, 20, ""),
+    unit: "ratio",
+    note: "Water that reaches the mix with the plant there / without it, measured 1 to 4. Blank: 1.",
+  },
+  {
+    label: "Depth that replaces it",
+    name: "Pot_Depth_mm",
+    unit: "mm a day",
+    format: "0.0",
+    formula: nestedIfs(
+      [
+        ["COUNT(Pot_Use_mL,Pot_Top_mm)=0", '"needs water use and pot top"'],
+        ["NOT(ISNUMBER(Pot_Use_mL))", '"needs water use"'],
+        ["NOT(ISNUMBER(Pot_Top_mm))", '"needs pot top"'],
+        ["MIN(Pot_Use_mL,Pot_Top_mm)<=0", '"needs use and pot top above 0"'],
+      ],
+      FROM_POTS,
+    ),
+    note: "1000 · mL / area of the pot's top / capture factor; shape and top of the pot stand on Block.",
+  },
+  {
+    label: "Or the depth, typed",
+    name: "Depth_Typed_mm",
+    allowed: number(0.01, 1000, "mm"),
+    unit: "mm a day",
+    note: "From weather or experience; it goes before the depth worked out above.",
+  },
+  {
+    label: "Net depth used",
+    name: "Net_Depth_mm",
+    unit: "mm a day",
+    format: "0.0",
+    formula: 'IF(ISNUMBER(Depth_Typed_mm),IF(Depth_Typed_mm>0,Depth_Typed_mm,"needs a depth above 0"),Pot_Depth_mm)',
+    note: "What each pot should get on a watering day.",
+  },
+  "Unevenness and leaching",
+  {
+    unit: "choose",
+    label: "What sets the run time",
+    name: "Multiplier_Basis",
+    allowed: choice("driest can", "low quarter", "share of pots"),
+    value: "driest can",
+    note: "driest can, low quarter or share of pots (the share is typed on Results)",
+  },
+  {
+    label: "Multiplier (that SC)",
+    name: "Run_Multiplier",
+    unit: "ratio",
+    format: "0.00",
+    formula: `IF(Lack_Readings<>"",Lack_Readings,${CHOSEN})`,
+    note: "From Results, by the way of counting that comes first there.",
+  },
+  {
+    label: "Leaching fraction wanted",
+    name: "Leaching_Fraction",
+    allowed: number(0, 0.9, ""),
+    unit: "0 to 0.9",
+    note: "Share of the water that should drain from the pot to rinse salts. Blank: 0. Under 0.15 is advised (Florida, UF EP529).",
+  },
+  {
+    unit: "choose",
+    label: "How it counts",
+    name: "Leaching_Rule",
+    allowed: choice("none", "larger", "both"),
+    value: "none",
+    note: "none; larger: the greater of multiplier and 1 / (1 - fraction); both: one times the other",
+  },
+  {
+    label: "Multiplier with leaching",
+    name: "Gross_Multiplier",
+    unit: "ratio",
+    format: "0.00",
+    formula: `IF(ISNUMBER(Run_Multiplier),${withLeaching("Run_Multiplier")},Run_Multiplier)`,
+    note: "Watering to the driest pot already drains the others: take leaching tests at the driest can.",
+  },
+  {
+    unit: "share",
+    label: "Share of the block's water that drains",
+    name: "Mean_Drained_Share",
+    format: "0 %",
+    formula:
+      'IF(ISNUMBER(Gross_Multiplier),IF(ROUND(Gross_Multiplier,9)>=1,MAX(0,1-1/Gross_Multiplier),"some pots get too little"),Gross_Multiplier)',
+    note: "On average over the pots: 1 - 1 / multiplier with leaching.",
+  },
+  "Run time",
+  {
+    label: "Mean application rate",
+    unit: "mm/h",
+    format: "0.0",
+    formula: "Used_MAR",
+    note: "From Results, by the way of counting that comes first there.",
+  },
+  {
+    label: "Depth to apply",
+    name: "Gross_Depth_mm",
+    unit: "mm",
+    format: "0.0",
+    formula:
+      "IF(ISNUMBER(Net_Depth_mm),IF(ISNUMBER(Gross_Multiplier),Net_Depth_mm*Gross_Multiplier,Gross_Multiplier),Net_Depth_mm)",
+    note: "Net depth · multiplier with leaching, mean over the bed.",
+  },
+  {
+    label: "Run time",
+    name: "Result_Run_Time_min",
+    unit: "min a day",
+    format: "0",
+    formula: "IF(ISNUMBER(Gross_Depth_mm),IF(ISNUMBER(Used_MAR),60*Gross_Depth_mm/Used_MAR,Used_MAR),Gross_Depth_mm)",
+    note: "60 · depth to apply / mean application rate.",
+  },
+  {
+    label: "Run time now",
+    unit: "min a run",
+    format: "0",
+    formula: 'IF(ISNUMBER(Run_Minutes_Now),Run_Minutes_Now,"not on Block")',
+    note: "From Block.",
+  },
+  "Pulses",
+  {
+    label: "Depth the mix takes up at once",
+    name: "Take_Up_mm",
+    allowed: number(0.1, 1000, "mm"),
+    unit: "mm",
+    note: "Before water runs out below; watch a pot. Three pulses for one cut drainage by a third (Fare and others 1994).",
+  },
+  {
+    label: "Rest between pulses",
+    name: "Rest_min",
+    allowed: number(0, 1440, "min"),
+    unit: "min",
+    note: "20 to 60 min is usual. Blank: 0.",
+  },
+  {
+    unit: "pulses",
+    label: "Number of pulses",
+    name: "Pulse_Count",
+    format: "0",
+    formula:
+      'IF(ISNUMBER(Result_Run_Time_min),IF(ISNUMBER(Take_Up_mm),IF(Take_Up_mm>0,IF(Gross_Depth_mm/Take_Up_mm>1000,"over 1000: too shallow a depth",MAX(1,ROUNDUP(Gross_Depth_mm/Take_Up_mm-1/10^9,0))),"needs a depth above 0"),"needs the depth taken up"),"needs a run time")',
+    note: "Depth to apply / depth taken up, rounded up.",
+  },
+  {
+    label: "Length of each",
+    name: "Pulse_min",
+    unit: "min",
+    format: "0.0",
+    formula: "IF(ISNUMBER(Pulse_Count),Result_Run_Time_min/Pulse_Count,Pulse_Count)",
+  },
+  {
+    label: "From start to end",
+    name: "Pulses_Elapsed_min",
+    unit: "min",
+    format: "0",
+    formula:
+      "IF(ISNUMBER(Pulse_Count),Result_Run_Time_min+(Pulse_Count-1)*IF(ISNUMBER(Rest_min),Rest_min,0),Pulse_Count)",
+  },
+  "Water a day",
+  {
+    label: "Water falling on the bed only",
+    name: "Bed_Litres_A_Day",
+    unit: "L a day",
+    format: "#,##0",
+    formula:
+      'IF(ISNUMBER(Gross_Depth_mm),IF(ISNUMBER(Block_Area_m2),Gross_Depth_mm*Block_Area_m2,"needs the bed\'s size"),Gross_Depth_mm)',
+    note: "Depth to apply · area of the bed; 1 mm on 1 m² is 1 L.",
+  },
+  {
+    label: "Water from the heads",
+    name: "Head_Litres_A_Day",
+    unit: "L a day",
+    format: "#,##0",
+    formula:
+      'IF(ISNUMBER(Bed_Litres_A_Day),IF(ISNUMBER(In_Bed_Share),Bed_Litres_A_Day/In_Bed_Share,"needs the share in the bed"),Bed_Litres_A_Day)',
+    note: "Divided by the share of the heads' water that lands on the bed (Water and cost).",
+  },
+];

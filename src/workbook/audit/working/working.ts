@@ -1,0 +1,209 @@
+import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
+import { areaCell } from "../../form/area-cell";
+import type { CellSpec, SheetSpec } from "../../form/sheet-spec";
+import { nearest, type StripCells, stripEnd, stripStart } from "../../form/strip-formulas";
+import { CANS } from "../cans/cans";
+
+const FIRST = 7;
+const LAST = FIRST + MOST_ACROSS * MOST_ALONG - 1;
+const FIRST_ACROSS = 7;
+const FIRST_ALONG = FIRST_ACROSS + MOST_ACROSS + 3;
+const TOTALS = FIRST_ALONG + MOST_ALONG + 2;
+const column = (letter: string) => `$${letter}$${FIRST}:$${letter}$${LAST}`;
+
+const DEPTH_OF_1_ML = "1000/(PI()*Can_Mouth_mm^2/4)";
+
+function canLine(index: number): CellSpec[] {
+  const row = FIRST + index;
+  const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
+  const typed = areaCell(CANS, "Cans_Readings", i + 1, j + 1);
+  const [across, along] = [FIRST_ACROSS + j, FIRST_ALONG + i];
+  const working = (letter: string, formula: string): CellSpec => ({ at: `${letter}${row}`, kind: "working", formula });
+  const whereRead = (letter: string, formula: string) => working(letter, `IF(ISNUMBER($F${row}),${formula},"")`);
+  const whereWeighted = (letter: string, formula: string) => working(letter, `IF(ISNUMBER($I${row}),${formula},"")`);
+  return [
+    { at: `A${row}`, kind: "working", value: i + 1 },
+    { at: `B${row}`, kind: "working", value: j + 1 },
+    working("C", `$O$${across}`),
+    working("D", `$O$${along}`),
+    working("E", `IF(${typed}="","",${typed})`),
+    working("F", `IF(ISNUMBER($E${row}),$E${row},"")`),
+    whereRead("G", `IF(Mouth_Known,$F${row}*${DEPTH_OF_1_ML},"")`),
+    working("H", `IF(AND(ISNUMBER($G${row}),Minutes_Known),$G${row}*60/Test_Minutes,"")`),
+    whereRead("I", `IF(COUNT($T$${across},$T$${along})=2,$T$${across}*$T$${along},"")`),
+    whereWeighted("J", `$I${row}*$F${row}`),
+  ];
+}
+
+/** Σ area · (t - reading) over the cans under t. */
+const missing = (t: string) =>
+  `(${t}*SUMIF(${column("F")},"<"&${t},${column("I")})-SUMIF(${column("F")},"<"&${t},${column("J")}))`;
+const everyReading = `SMALL(${column("F")},ROW($A$1:INDEX($A:$A,Cans_Counted)))`;
+
+const stripCells = (row: number): StripCells => ({
+  position: `$O${row}`,
+  before: `$P${row}`,
+  after: `$Q${row}`,
+  from: `$R${row}`,
+  to: `$S${row}`,
+});
+
+function stripTable(
+  first: number,
+  count: number,
+  of: { place: (index: number) => string; readings: (index: number) => string; size: string },
+): CellSpec[] {
+  return Array.from({ length: count }, (_, index) => {
+    const row = first + index;
+    const cells = stripCells(row);
+    const place = of.place(index + 1);
+    const previous = index > 0 ? stripCells(row - 1) : undefined;
+    const next = index < count - 1 ? stripCells(row + 1) : undefined;
+    const formulas: Record<string, string> = {
+      O: `IF(ISNUMBER(${place}),${place},"")`,
+      P: nearest(previous, "before"),
+      Q: nearest(next, "after"),
+      R: stripStart(cells, of.size),
+      S: stripEnd(cells, of.size),
+      T: `IF(ISNUMBER($R${row}),$S${row}-$R${row},"")`,
+      U: `COUNT(${of.readings(index + 1)})`,
+    };
+    return [
+      { at: `N${row}`, kind: "working" as const, value: index + 1 },
+      ...Object.entries(formulas).map(
+        ([letter, formula]): CellSpec => ({ at: `${letter}${row}`, kind: "working", formula }),
+      ),
+    ];
+  }).flat();
+}
+
+const cansFromTo = (first: [number, number], last: [number, number]) =>
+  `${areaCell(CANS, "Cans_Readings", ...first)}:${areaCell(CANS, "Cans_Readings", ...last).split("!")[1]}`;
+
+const headings = (row: number, first: string, texts: readonly string[]): CellSpec[] =>
+  texts.map((value, index) => ({
+    at: `${String.fromCharCode(first.charCodeAt(0) + index)}${row}`,
+    kind: "heading",
+    value,
+  }));
+
+const STRIP_HEADINGS = ["place m", "one before m", "one after m", "from m", "to m", "strip m", "cans read"];
+
+const totals: [label: string, name: string, formula: string][] = [
+  ["Minutes of the test are known", "Minutes_Known", "IF(ISNUMBER(Test_Minutes),Test_Minutes>0,FALSE)"],
+  ["Mouth of the cans is known", "Mouth_Known", "IF(ISNUMBER(Can_Mouth_mm),Can_Mouth_mm>0,FALSE)"],
+  [
+    "Places of the cans and sides of the bed are known",
+    "Positions_Known",
+    'AND(Positions_Problem="",ISNUMBER(Bed_Width_m),ISNUMBER(Bed_Length_m))',
+  ],
+  ["Area that the cans stand for together [m²]", "Weighed_Area_m2", `IF(Positions_Known,SUM(${column("I")}),0)`],
+  ["Mean reading by area [mL]", "Weighted_Reading", `IF(Weighed_Area_m2>0,SUM(${column("J")})/Weighed_Area_m2,"")`],
+  [
+    "Mean distance from it, by area [mL]",
+    "Weighted_Distance",
+    `IF(Weighed_Area_m2>0,2*${missing("Weighted_Reading")}/Weighed_Area_m2,"")`,
+  ],
+  [
+    "Mean reading of the driest quarter of the ground [mL]",
+    "Weighted_Low_Quarter",
+    `IF(AND(Weighed_Area_m2>0,Cans_Counted>0),SUMPRODUCT(MAX(${everyReading}-4*${missing(everyReading)}/Weighed_Area_m2)),"")`,
+  ],
+  [
+    "Largest area of a can over the smallest",
+    "Area_Ratio",
+    `IF(Weighed_Area_m2>0,MAX(${column("I")})/MIN(${column("I")}),"")`,
+  ],
+  [
+    "Columns that hold readings",
+    "Grid_Columns",
+    `COUNTIF($U$${FIRST_ACROSS}:$U$${FIRST_ACROSS + MOST_ACROSS - 1},">0")`,
+  ],
+  ["Rows that hold readings", "Grid_Rows", `COUNTIF($U$${FIRST_ALONG}:$U$${FIRST_ALONG + MOST_ALONG - 1},">0")`],
+  [
+    "What evenness still needs",
+    "Lack_Readings",
+    'IF(Readings_Problem<>"","readings to put right: see Cans",IF(Cans_Counted=0,"needs readings",IF(Cans_Counted<2,"needs 2 cans",IF(SUM(Work_Reading)>0,"","every can is dry"))))',
+  ],
+  [
+    "What rates still need",
+    "Lack_Rate",
+    'IF(Lack_Readings<>"",Lack_Readings,IF(AND(Minutes_Known,Mouth_Known),"","needs minutes and mouth: see Cans"))',
+  ],
+  [
+    "What figures by area still need",
+    "Lack_Area",
+    'IF(Lack_Readings<>"",Lack_Readings,IF(Weighed_Area_m2>0,"","needs places of cans and bed size"))',
+  ],
+];
+
+/** One line a can place, so that every figure can be followed. */
+export const WORKING: SheetSpec = {
+  name: "Working",
+  roomy: true,
+  widths: [6, 8, 8, 8, 9, 9, 9, 9, 9, 10, 3, 3, 3, 8, 9, 8, 9, 9, 9, 9, 9],
+  heights: { 2: 62, 3: 78, 6: 45, [FIRST_ALONG - 1]: 45 },
+  printed: `N1:U${TOTALS + totals.length - 1}`,
+  frozenRows: FIRST - 1,
+  cells: [
+    { at: "A1:J1", kind: "title", value: "Working" },
+    {
+      at: "A2:K2",
+      kind: "said",
+      value:
+        "One line for each place of the can grid. Nothing is typed here. The area of a can is the width of its column's strip times that of its row's: strips end half-way to the next column or row that has a place, and at the edges of the bed.",
+    },
+    {
+      at: "A3:K3",
+      kind: "said",
+      value:
+        "Driest quarter of the ground: with t the reading at which that quarter ends, its mean is t - 4 · Σ area · (t - reading) over the drier cans / whole area. Any other t gives less, so it is the largest of that over all readings. Mean distance from the mean: the cans under it lack as much as the others have too much, so twice what is lacking counts.",
+    },
+    { at: "N1:U1", kind: "title", value: "Working: strips and totals" },
+    {
+      at: "N2:U2",
+      kind: "said",
+      value:
+        "This part is printed. The lines of the cans, left of it, are not: Cans prints their readings, Coverage their rates.",
+    },
+    ...headings(FIRST - 1, "A", [
+      "row",
+      "column",
+      "across m",
+      "along m",
+      "typed",
+      "reading mL",
+      "depth mm",
+      "rate mm/h",
+      "area m²",
+      "area × reading",
+    ]),
+    ...Array.from({ length: MOST_ACROSS * MOST_ALONG }, (_, index) => canLine(index)).flat(),
+    ...headings(FIRST_ACROSS - 1, "N", ["column", ...STRIP_HEADINGS]),
+    ...stripTable(FIRST_ACROSS, MOST_ACROSS, {
+      place: (j) => areaCell(CANS, "Cans_Across_m", 1, j),
+      readings: (j) => cansFromTo([1, j], [MOST_ALONG, j]),
+      size: "Bed_Width_m",
+    }),
+    ...headings(FIRST_ALONG - 1, "N", ["row", ...STRIP_HEADINGS]),
+    ...stripTable(FIRST_ALONG, MOST_ALONG, {
+      place: (i) => areaCell(CANS, "Cans_Along_m", i, 1),
+      readings: (i) => cansFromTo([i, 1], [i, MOST_ACROSS]),
+      size: "Bed_Length_m",
+    }),
+    ...totals.flatMap(([label, name, formula], index): CellSpec[] => [
+      { at: `N${TOTALS + index}:S${TOTALS + index}`, kind: "label", value: label },
+      {
+        at: `T${TOTALS + index}:U${TOTALS + index}`,
+        kind: name.startsWith("Lack_") ? "note" : "working",
+        name,
+        formula,
+      },
+    ]),
+  ],
+  areas: {
+    Work_Reading: `F${FIRST}:F${LAST}`,
+    Work_Rate: `H${FIRST}:H${LAST}`,
+    Work_Area: `I${FIRST}:I${LAST}`,
+  },
+};

@@ -1,0 +1,42 @@
+import type { Area } from "../../../cells/area";
+import type { Cell } from "../../../cells/cell";
+import { columnLetters, columnNumber } from "../../../cells/letters";
+
+/** A cell as it stands, and where: `Program!D12`. */
+export interface PlacedCell {
+  value: Cell;
+  place: string;
+}
+
+export const SETTINGS = {
+  month: "Program_Month",
+  pump: "Pump_Flow_Lmin",
+  changeOver: "Change_Over_s",
+  step: "Controller_Step_min",
+  limit: "Day_Limit_kL",
+  tank: "Tank_kL",
+  refill: "Tank_Refill_Lmin",
+} as const;
+export const TABLES = {
+  windows: "Program_Windows",
+  apart: "Program_Apart",
+  blocks: "Program_Blocks",
+  groups: "Demand_Groups",
+  depths: "Demand_Depths",
+  takeUps: "Demand_Take_Up_mm",
+} as const;
+
+/** Everything that the sheets say about the night. */
+export type ProgramSheet = Record<keyof typeof SETTINGS, PlacedCell> & Record<keyof typeof TABLES, PlacedCell[][]>;
+
+/** The cells of an area with their places. */
+export function stated(area: Area, cells: readonly (readonly Cell[])[]): PlacedCell[][] {
+  const [, letters = "", row = ""] = /^([A-Z]+)(\d+)/.exec(area.address) ?? [];
+  const sheet = area.sheet.includes(" ") ? `'${area.sheet}'` : area.sheet;
+  return cells.map((line, i) =>
+    line.map((value, j) => ({
+      value: typeof value === "string" && value.trim() === "" ? null : value,
+      place: `${sheet}!${columnLetters(columnNumber(letters) + j)}${Number(row) + i}`,
+    })),
+  );
+}

@@ -1,0 +1,49 @@
+import type { Style, Worksheet } from "@cj-tech-master/excelts";
+import { columnLetters } from "../../cells/letters";
+import type { Condition } from "./book";
+import { typedFormula } from "./formula";
+import { lookOf } from "./look";
+import { placeOf } from "./place";
+
+const SIGNS: Record<string, string> = {
+  equal: "=",
+  notEqual: "<>",
+  greaterThan: ">",
+  greaterThanOrEqual: ">=",
+  lessThan: "<",
+  lessThanOrEqual: "<=",
+};
+
+/** What excelts reads of a rule. */
+interface Rule {
+  type: string;
+  operator?: string;
+  formulae?: (string | number)[];
+  priority?: number;
+  style?: Partial<Style>;
+}
+
+/** A rule about a cell's value as a formula about the first cell; undefined for what no formula says, such as bars. */
+function formulaOf({ type, operator = "", formulae = [] }: Rule, cell: string): string | undefined {
+  const [one, two] = formulae.map((formula) => typedFormula(String(formula)).slice(1));
+  if (one === undefined) return undefined;
+  if (type !== "cellIs") return `=${one}`;
+  if (operator === "between") return `=AND(${cell}>=${one},${cell}<=${two})`;
+  if (operator === "notBetween") return `=OR(${cell}<${one},${cell}>${two})`;
+  return SIGNS[operator] ? `=${cell}${SIGNS[operator]}${one}` : undefined;
+}
+
+/** The conditional formats of a file's sheet, the one that wins first. */
+export function conditionsOf(sheet: Worksheet): Condition[] {
+  const all = sheet.conditionalFormattings.flatMap(({ ref, rules }) => {
+    const places = ref.split(" ").map(placeOf);
+    const cell = `${columnLetters(places[0]!.startColumn + 1)}${places[0]!.startRow + 1}`;
+    return (rules as Rule[]).flatMap((rule) => {
+      const formula = formulaOf(rule, cell);
+      const look = lookOf(rule.style ?? {});
+      if (!formula || !look) return [];
+      return [{ order: rule.priority ?? 0, condition: { places, formula, look } }];
+    });
+  });
+  return all.sort((a, b) => a.order - b.order).map(({ condition }) => condition);
+}

@@ -1,0 +1,88 @@
+import { InputError } from "../../core/errors";
+
+/** One file inside an archive, as the archive's own list describes it. */
+export interface ZipEntry {
+  name: string;
+  /** Squeezed with the usual method, or stored as it is. */
+  deflated: boolean;
+  crc: number;
+  /** Stated size when unzipped [bytes]. */
+  size: number;
+  /** What stands in the archive for it. */
+  data: Uint8Array;
+}
+
+const END = 0x06054b50;
+const LISTED = 0x02014b50;
+const LOCAL = 0x04034b50;
+const END_BYTES = 22;
+const LISTED_BYTES = 46;
+const LOCAL_BYTES = 30;
+const LONGEST_COMMENT = 0xffff;
+const ENCRYPTED = 1;
+const STORED = 0;
+const DEFLATED = 8;
+
+const broken = (why: string) => new InputError("the file", "be an unbroken .xlsx workbook", why);
+
+function endOfArchive(view: DataView): number {
+  const last = view.byteLength - END_BYTES;
+  for (let at = last; at >= Math.max(0, last - LONGEST_COMMENT); at -= 1) {
+    if (view.getUint32(at, true) === END) return at;
+  }
+  throw broken("an archive without an end");
+}
+
+/** What the archive itself says about how many files it holds. */
+export function statedCount(bytes: Uint8Array): number {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  return view.getUint16(endOfArchive(view) + 10, true);
+}
+
+/**
+ * The files that an archive lists, without unzipping any.
+ *
+ * @param bytes A .zip archive
+ * @returns Its entries in the order of its list
+ * @throws InputError if the archive is broken or encrypted, or an entry does not lie where the list says
+ */
+export function zipEntries(bytes: Uint8Array): ZipEntry[] {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const end = endOfArchive(view);
+  const entries: ZipEntry[] = [];
+  const names = new Set<string>();
+  let at = view.getUint32(end + 16, true);
+  for (let left = view.getUint16(end + 10, true); left > 0; left -= 1) {
+    if (at + LISTED_BYTES > end || view.getUint32(at, true) !== LISTED) throw broken("a damaged list of parts");
+    const nameBytes = view.getUint16(at + 28, true);
+    const name = nameAt(bytes, at + LISTED_BYTES, nameBytes);
+    if (names.has(name.toLowerCase())) throw broken("two parts of one name");
+    names.add(name.toLowerCase());
+    if (view.getUint16(at + 8, true) & ENCRYPTED) throw new InputError("the file", "have no password", name);
+    const method = view.getUint16(at + 10, true);
+    if (method !== STORED && method !== DEFLATED) throw broken("a part packed in an unknown way");
+    entries.push({
+      name,
+      deflated: method === DEFLATED,
+      crc: view.getUint32(at + 16, true),
+      size: view.getUint32(at + 24, true),
+      data: dataOf(bytes, view, name, view.getUint32(at + 42, true), view.getUint32(at + 20, true)),
+    });
+    at += LISTED_BYTES + nameBytes + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
+  }
+  return entries;
+}
+
+function nameAt(bytes: Uint8Array, at: number, length: number): string {
+  return new TextDecoder().decode(bytes.subarray(at, at + length));
+}
+
+/** The bytes of an entry; its own header must name it as the list does. */
+function dataOf(bytes: Uint8Array, view: DataView, name: string, at: number, length: number): Uint8Array {
+  if (at + LOCAL_BYTES > bytes.length || view.getUint32(at, true) !== LOCAL) throw broken("a part that is not there");
+  const nameBytes = view.getUint16(at + 26, true);
+  if (nameAt(bytes, at + LOCAL_BYTES, nameBytes) !== name) throw broken("a part under another name");
+  const start = at + LOCAL_BYTES + nameBytes + view.getUint16(at + 28, true);
+  if (start + length > bytes.length) throw broken("a part that is cut off");
+  return bytes.subarray(start, start + length);
+}
