@@ -3,8 +3,10 @@ import { runTime } from "../core/application/run-time";
 import { positive } from "../core/checks";
 import { mean } from "../core/readings";
 import { multiplier } from "../core/uniformity/multiplier";
+import { weightedMean } from "../core/uniformity/weighted";
 import { answer } from "./answer";
 import { basis as basisOf, mouth as depthBy } from "./arguments";
+import { areasOf, overCans } from "./by-area";
 import { over, plain, readings as read, spread } from "./cells";
 
 /**
@@ -47,14 +49,15 @@ export function rateCaught(readings: unknown[][], minutes: unknown, mouth: unkno
  * @param readings Catches of at least 1 can [mL or mm], each 0 or more; blank or x: not read
  * @param minutes Length of the test [min], more than 0
  * @param mouth Inside diameter of the can's mouth [mm] for readings in mL, more than 0; "mm" for readings in mm
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight
  * @returns MAR [mm/h]
  */
-export function mar(readings: unknown[][], minutes: unknown, mouth: unknown): number {
+export function mar(readings: unknown[][], minutes: unknown, mouth: unknown, areas?: unknown[][]): number {
   return answer(() => {
     const catches = read("readings", readings);
     const length = positive("minutes", plain(minutes), "min");
     const depth = depthBy(mouth);
-    return caughtRate(depth(over(catches, (values) => mean(values, 1))), length);
+    return caughtRate(depth(overCans(catches, areas, (values) => mean(values, 1), weightedMean)), length);
   });
 }
 
@@ -85,7 +88,8 @@ export function rateHead(flow: unknown, spacing: unknown, row_spacing: unknown):
  * @param minutes Length of the test [min], more than 0
  * @param mouth Inside diameter of the can's mouth [mm] for readings in mL, more than 0; "mm" for readings in mm
  * @param depth Net depth wanted in each pot [mm], more than 0
- * @param [basis] What must get the depth: "can" (left out), "quarter", or the share of cans [0 to 1], from 0.5 to 1
+ * @param [basis] What must get the depth: "can" (left out), "quarter", or the share of cans or area [0 to 1], from 0.5 to 1
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight
  * @returns Run time [min]
  */
 export function runtime(
@@ -94,6 +98,7 @@ export function runtime(
   mouth: unknown,
   depth: unknown,
   basis?: unknown,
+  areas?: unknown[][],
 ): number {
   return answer(() => {
     const catches = read("readings", readings);
@@ -101,7 +106,9 @@ export function runtime(
     const caught = depthBy(mouth);
     const wanted = positive("depth", plain(depth), "mm");
     const by = basisOf(basis);
-    const times = over(catches, (values) => multiplier(values, by));
-    return runTime(wanted, caughtRate(caught(mean(catches.values, 1)), length), times);
+    const given = areasOf(catches, areas);
+    const times = over(catches, (values) => multiplier(values, by, given));
+    const average = given ? weightedMean(catches.values, given) : mean(catches.values, 1);
+    return runTime(wanted, caughtRate(caught(average), length), times);
   });
 }

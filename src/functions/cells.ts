@@ -26,7 +26,7 @@ export function plain(cell: unknown): unknown {
   return UNWRAPPED.has(type) ? plain(basicValue) : cell;
 }
 
-function isSkipped(value: unknown): boolean {
+export function isSkipped(value: unknown): boolean {
   return value === null || (typeof value === "string" && value.trim().toLowerCase() === "x");
 }
 

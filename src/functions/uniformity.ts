@@ -8,8 +8,16 @@ import {
   schedulingCoefficient,
   shareSchedulingCoefficient,
 } from "../core/uniformity/scheduling-coefficient";
+import {
+  weightedChristiansen,
+  weightedDistribution,
+  weightedQuarterSchedulingCoefficient,
+  weightedSchedulingCoefficient,
+  weightedShareSchedulingCoefficient,
+} from "../core/uniformity/weighted";
 import { answer } from "./answer";
 import { index as indexOf, level as levelOf } from "./arguments";
+import { areasOf, overCans } from "./by-area";
 import { full, over, plain, readings as read } from "./cells";
 
 /**
@@ -17,21 +25,23 @@ import { full, over, plain, readings as read } from "./cells";
  * @customfunction CU.CHRISTIANSEN
  * @helpurl https://localhost:3000/help.html#cu-christiansen
  * @param readings Catches of at least 2 cans [mL or mm], each 0 or more; blank or x: not read
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight
  * @returns CU [%]
  */
-export function cuChristiansen(readings: unknown[][]): number {
-  return answer(() => over(read("readings", readings), christiansen));
+export function cuChristiansen(readings: unknown[][], areas?: unknown[][]): number {
+  return answer(() => overCans(read("readings", readings), areas, christiansen, weightedChristiansen));
 }
 
 /**
- * Low-quarter distribution uniformity [%]: mean of the driest quarter of the cans over the mean of all cans.
+ * Low-quarter distribution uniformity [%]: mean of the driest quarter of the cans, or of the area, over the mean of all.
  * @customfunction DU.QUARTER
  * @helpurl https://localhost:3000/help.html#du-quarter
  * @param readings Catches of at least 4 cans [mL or mm], each 0 or more; blank or x: not read
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight and a quarter of whole cans
  * @returns DU [%]
  */
-export function duQuarter(readings: unknown[][]): number {
-  return answer(() => over(read("readings", readings), distributionUniformity));
+export function duQuarter(readings: unknown[][], areas?: unknown[][]): number {
+  return answer(() => overCans(read("readings", readings), areas, distributionUniformity, weightedDistribution));
 }
 
 /**
@@ -39,10 +49,13 @@ export function duQuarter(readings: unknown[][]): number {
  * @customfunction SC.CAN
  * @helpurl https://localhost:3000/help.html#sc-can
  * @param readings Catches of at least 2 cans [mL or mm], each more than 0; blank or x: not read
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight
  * @returns SC
  */
-export function scCan(readings: unknown[][]): number {
-  return answer(() => over(read("readings", readings), schedulingCoefficient));
+export function scCan(readings: unknown[][], areas?: unknown[][]): number {
+  return answer(() =>
+    overCans(read("readings", readings), areas, schedulingCoefficient, weightedSchedulingCoefficient),
+  );
 }
 
 /**
@@ -50,25 +63,34 @@ export function scCan(readings: unknown[][]): number {
  * @customfunction SC.QUARTER
  * @helpurl https://localhost:3000/help.html#sc-quarter
  * @param readings Catches of at least 4 cans [mL or mm], each 0 or more; blank or x: not read
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight and a quarter of whole cans
  * @returns SC
  */
-export function scQuarter(readings: unknown[][]): number {
-  return answer(() => over(read("readings", readings), quarterSchedulingCoefficient));
+export function scQuarter(readings: unknown[][], areas?: unknown[][]): number {
+  return answer(() =>
+    overCans(read("readings", readings), areas, quarterSchedulingCoefficient, weightedQuarterSchedulingCoefficient),
+  );
 }
 
 /**
- * Scheduling coefficient of a share [ratio]: mean catch over the catch that this share of the cans reaches.
+ * Scheduling coefficient of a share [ratio]: mean catch over the catch that this share of the cans, or of the area, reaches.
  * @customfunction SC.SHARE
  * @helpurl https://localhost:3000/help.html#sc-share
  * @param readings Catches of at least 2 cans [mL or mm], each 0 or more; blank or x: not read
- * @param share Share of the cans that must get the depth [0 to 1], from 0.5 to 1
+ * @param share Share of the cans, or of the area, that must get the depth [0 to 1], from 0.5 to 1
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight
  * @returns SC
  */
-export function scShare(readings: unknown[][], share: unknown): number {
+export function scShare(readings: unknown[][], share: unknown, areas?: unknown[][]): number {
   return answer(() => {
     const catches = read("readings", readings);
     const reached = within("share", plain(share), 0.5, 1);
-    return over(catches, (values) => shareSchedulingCoefficient(values, reached));
+    return overCans(
+      catches,
+      areas,
+      (values) => shareSchedulingCoefficient(values, reached),
+      (values, given) => weightedShareSchedulingCoefficient(values, given, reached),
+    );
   });
 }
 
@@ -96,13 +118,15 @@ export function scPatch(grid: unknown[][], share: unknown): number {
  * @param readings Catches of at least 16 cans [mL or mm], each 0 or more; blank or x: not read
  * @param index Which index: "MEAN", "CU.CHRISTIANSEN", "DU.QUARTER" or "SC.QUARTER"
  * @param [level] Confidence level [0 to 1], from 0.5 to 0.99; left out: 0.9
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight
  * @returns Low and high end
  */
-export function interval(readings: unknown[][], index: unknown, level?: unknown): number[][] {
+export function interval(readings: unknown[][], index: unknown, level?: unknown, areas?: unknown[][]): number[][] {
   return answer(() => {
     const catches = read("readings", readings);
     const name = indexOf(index);
     const confidence = levelOf(level);
-    return [over(catches, (values) => bootstrapInterval(values, name, confidence))];
+    const given = areasOf(catches, areas);
+    return [over(catches, (values) => bootstrapInterval(values, name, confidence, given))];
   });
 }

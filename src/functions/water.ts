@@ -4,6 +4,7 @@ import { annualWater } from "../core/cost/water";
 import { multiplier } from "../core/uniformity/multiplier";
 import { answer } from "./answer";
 import { basis as basisOf, inBedShare } from "./arguments";
+import { areasOf } from "./by-area";
 import { over, plain, readings as read } from "./cells";
 
 /** Water a year [kL] from the arguments as Excel passes them. */
@@ -14,6 +15,7 @@ function waterOf(
   days: unknown,
   basis: unknown,
   in_bed_share: unknown,
+  areas: unknown,
 ): number {
   const catches = read("readings", readings);
   const bed = positive("area", plain(area), "m²");
@@ -21,7 +23,8 @@ function waterOf(
   const watered = upTo("days", plain(days), 366);
   const by = basisOf(basis);
   const landing = inBedShare(in_bed_share);
-  const times = over(catches, (values) => multiplier(values, by));
+  const given = areasOf(catches, areas);
+  const times = over(catches, (values) => multiplier(values, by, given));
   return annualWater(bed, wanted, watered, times, landing);
 }
 
@@ -33,8 +36,9 @@ function waterOf(
  * @param area Area of the bed [m²], more than 0
  * @param depth Net depth wanted in each pot on a watering day [mm], more than 0
  * @param days Days watered in a year [days], more than 0 and at most 366
- * @param [basis] What must get the depth: "can" (left out), "quarter", or the share of cans [0 to 1], from 0.5 to 1
+ * @param [basis] What must get the depth: "can" (left out), "quarter", or the share of cans or area [0 to 1], from 0.5 to 1
  * @param [in_bed_share] Share of the heads' water that lands on the bed [0 to 1], above 0; left out: 1
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight
  * @returns Water [kL a year]
  */
 export function waterAnnual(
@@ -44,8 +48,9 @@ export function waterAnnual(
   days: unknown,
   basis?: unknown,
   in_bed_share?: unknown,
+  areas?: unknown[][],
 ): number {
-  return answer(() => waterOf(readings, area, depth, days, basis, in_bed_share));
+  return answer(() => waterOf(readings, area, depth, days, basis, in_bed_share, areas));
 }
 
 /**
@@ -57,8 +62,9 @@ export function waterAnnual(
  * @param depth Net depth wanted in each pot on a watering day [mm], more than 0
  * @param days Days watered in a year [days], more than 0 and at most 366
  * @param price Price of water [currency per kL], 0 or more
- * @param [basis] What must get the depth: "can" (left out), "quarter", or the share of cans [0 to 1], from 0.5 to 1
+ * @param [basis] What must get the depth: "can" (left out), "quarter", or the share of cans or area [0 to 1], from 0.5 to 1
  * @param [in_bed_share] Share of the heads' water that lands on the bed [0 to 1], above 0; left out: 1
+ * @param [areas] Area that each can is for [any one unit], more than 0, same shape as readings; left out: equal weight
  * @returns Cost [currency a year]
  */
 export function costAnnual(
@@ -69,9 +75,10 @@ export function costAnnual(
   price: unknown,
   basis?: unknown,
   in_bed_share?: unknown,
+  areas?: unknown[][],
 ): number {
   return answer(() => {
-    const water = waterOf(readings, area, depth, days, basis, in_bed_share);
+    const water = waterOf(readings, area, depth, days, basis, in_bed_share, areas);
     return annualCost(water, zeroOrMore("price", plain(price), ""));
   });
 }

@@ -1,4 +1,5 @@
 import * as application from "../../src/functions/application";
+import * as areas from "../../src/functions/areas";
 import * as demand from "../../src/functions/demand";
 import * as layout from "../../src/functions/layout";
 import { summary } from "../../src/functions/summary";
@@ -10,7 +11,7 @@ export interface Call {
   run: (...values: unknown[]) => unknown;
   /** Names of the arguments in their order; those that may be left out and have another rule where they may not, in brackets. */
   names: string[];
-  /** Arguments that give an answer; readings and a grid are a range of 20 catches from 8 to 12. */
+  /** Arguments that give an answer; readings and a grid are a range of 20 catches from 8 to 12. Areas are left out. */
   good: unknown[];
 }
 
@@ -27,21 +28,32 @@ function call(id: string, run: unknown, names: string, ...rest: unknown[]): Call
 
 /** Every worksheet function with arguments that give an answer. */
 export const CALLS = [
-  call("CU.CHRISTIANSEN", uniformity.cuChristiansen, "readings"),
-  call("DU.QUARTER", uniformity.duQuarter, "readings"),
-  call("SC.CAN", uniformity.scCan, "readings"),
-  call("SC.QUARTER", uniformity.scQuarter, "readings"),
-  call("SC.SHARE", uniformity.scShare, "readings share", 0.9),
+  call("CU.CHRISTIANSEN", uniformity.cuChristiansen, "readings areas"),
+  call("DU.QUARTER", uniformity.duQuarter, "readings areas"),
+  call("SC.CAN", uniformity.scCan, "readings areas"),
+  call("SC.QUARTER", uniformity.scQuarter, "readings areas"),
+  call("SC.SHARE", uniformity.scShare, "readings share areas", 0.9),
   call("SC.PATCH", uniformity.scPatch, "grid share", 0.1),
-  call("INTERVAL", uniformity.interval, "readings index level", "DU.QUARTER", 0.9),
+  call("INTERVAL", uniformity.interval, "readings index level areas", "DU.QUARTER", 0.9),
   call("DEPTH.CAUGHT", application.depthCaught, "readings mouth", 100),
   call("RATE.CAUGHT", application.rateCaught, "readings minutes mouth", 20, 100),
-  call("MAR", application.mar, "readings minutes mouth", 20, 100),
+  call("MAR", application.mar, "readings minutes mouth areas", 20, 100),
   call("RATE.HEAD", application.rateHead, "flow spacing row_spacing", 480, 8, 6),
-  call("RUNTIME", application.runtime, "readings minutes mouth depth basis", 20, 100, 6, "can"),
-  call("WATER.ANNUAL", water.waterAnnual, "readings area depth days basis in_bed_share", 180, 6, 300, "can", 0.8),
-  call("COST.ANNUAL", water.costAnnual, "readings area depth days price basis in_bed_share", 180, 6, 300, 2, "can", 1),
-  call("SUMMARY", summary, "readings minutes mouth limits", 20, 100, [["CU (Christiansen)", ">= 85"]]),
+  call("RUNTIME", application.runtime, "readings minutes mouth depth basis areas", 20, 100, 6, "can"),
+  call("WATER.ANNUAL", water.waterAnnual, "readings area depth days basis in_bed_share areas", 180, 6, 300, "can", 0.8),
+  call(
+    "COST.ANNUAL",
+    water.costAnnual,
+    "readings area depth days price basis in_bed_share areas",
+    180,
+    6,
+    300,
+    2,
+    "can",
+    1,
+  ),
+  call("SUMMARY", summary, "readings minutes mouth limits areas", 20, 100, [["CU (Christiansen)", ">= 85"]]),
+  call("CAN.AREAS", areas.canAreas, "across along width length", [[0.5, 1.5]], [[1], [2]], 10, 10),
   call("POT.DEPTH", demand.potDepth, "volume top capture", 400, 190, 1.5),
   call("ETO.HARGREAVES", demand.etoHargreaves, "tmin tmax latitude day", 14.8, 26.6, 45.7, 196),
   call(
@@ -69,5 +81,14 @@ export const RANGE_CALLS = CALLS.filter(({ names }) => names[0] === "readings" |
 
 /** A call with one argument exchanged. */
 export function exchanged(call: Call, at: number, value: unknown): unknown {
-  return call.run(...call.good.map((good, i) => (i === at ? value : good)));
+  return call.run(...call.names.map((_, i) => (i === at ? value : call.good[i])));
+}
+
+/** The functions that take the area of each can. */
+export const AREA_CALLS = CALLS.filter(({ names }) => names.includes("areas"));
+
+/** A call with other readings and the area of each. */
+export function byArea(call: Call, readings: unknown, areas: unknown): unknown {
+  const given: Record<string, unknown> = { readings, areas };
+  return call.run(...call.names.map((name, i) => (name in given ? given[name] : call.good[i])));
 }

@@ -19,21 +19,22 @@ interface Listed {
 
 /** The signatures of the specification, in its order; optional arguments in brackets. */
 const SIGNATURES = [
-  "CU.CHRISTIANSEN(readings)",
-  "DU.QUARTER(readings)",
-  "SC.CAN(readings)",
-  "SC.QUARTER(readings)",
-  "SC.SHARE(readings, share)",
+  "CU.CHRISTIANSEN(readings, [areas])",
+  "DU.QUARTER(readings, [areas])",
+  "SC.CAN(readings, [areas])",
+  "SC.QUARTER(readings, [areas])",
+  "SC.SHARE(readings, share, [areas])",
   "SC.PATCH(grid, share)",
-  "INTERVAL(readings, index, [level])",
+  "INTERVAL(readings, index, [level], [areas])",
   "DEPTH.CAUGHT(readings, mouth)",
   "RATE.CAUGHT(readings, minutes, mouth)",
-  "MAR(readings, minutes, mouth)",
+  "MAR(readings, minutes, mouth, [areas])",
   "RATE.HEAD(flow, spacing, row_spacing)",
-  "RUNTIME(readings, minutes, mouth, depth, [basis])",
-  "WATER.ANNUAL(readings, area, depth, days, [basis], [in_bed_share])",
-  "COST.ANNUAL(readings, area, depth, days, price, [basis], [in_bed_share])",
-  "SUMMARY(readings, minutes, mouth, [limits])",
+  "RUNTIME(readings, minutes, mouth, depth, [basis], [areas])",
+  "WATER.ANNUAL(readings, area, depth, days, [basis], [in_bed_share], [areas])",
+  "COST.ANNUAL(readings, area, depth, days, price, [basis], [in_bed_share], [areas])",
+  "SUMMARY(readings, minutes, mouth, [limits], [areas])",
+  "CAN.AREAS(across, along, width, length)",
   "LAYOUT.COVERAGE(width, length, spacing, radius, flow, arrangement, [arcs], [profile], [cell], [row_spacing])",
   "LAYOUT.COMPARE(width, length, spacing, radius, flow, [profile], [cell])",
   "POT.DEPTH(volume, top, [capture])",
@@ -55,7 +56,7 @@ describe("the functions as Excel lists them", () => {
   let functions: Listed[] = [];
 
   beforeAll(async () => {
-    const files = ["uniformity", "application", "water", "summary", "layout", "demand"].map((name) =>
+    const files = ["uniformity", "application", "water", "summary", "areas", "layout", "demand"].map((name) =>
       fileURLToPath(new URL(`../../src/functions/${name}.ts`, import.meta.url)),
     );
     const { errors, metadataJson } = await generateCustomFunctionsMetadata(files);

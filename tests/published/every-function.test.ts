@@ -79,6 +79,15 @@ const ELSEWHERE: Record<string, string[]> = {
     "windClass",
   ],
   "tests/core/summary.test.ts": ["summary"],
+  "tests/core/weighted.test.ts": [
+    "weightedChristiansen",
+    "weightedDistribution",
+    "weightedLowQuarter",
+    "weightedMean",
+    "weightedQuarterSchedulingCoefficient",
+    "weightedSchedulingCoefficient",
+    "weightedShareSchedulingCoefficient",
+  ],
   "tests/published/scipy-bootstrap.test.ts": [
     "bcaEnds",
     "bootstrap",
@@ -89,17 +98,22 @@ const ELSEWHERE: Record<string, string[]> = {
 };
 /** Parts of another function, and the one that they are checked through. */
 const WITHIN: Record<string, string> = {
+  areaDistribution: "weightedDistribution",
   brokenLimits: "search",
+  canArea: "weightedMean",
+  cansByArea: "weightedMean",
   checkArcs: "coverage",
   checkSearch: "search",
   checkWet: "judgement",
   checkedCells: "coverage",
+  countedByArea: "interval",
   dayOf: "declination",
   elevationOf: "airPressure",
   humidities: "actualPressure",
   judged: "judgement",
   lowest: "canIndices",
   latitudeOf: "sunsetAngle",
+  lowestCounted: "weightedLowQuarter",
   overDriest: "judgement",
   stamp: "overlap",
   temperatureOf: "saturationPressure",
@@ -112,7 +126,7 @@ const named = new Set(caseFiles().flatMap(({ cases }) => cases.flatMap(namesIn))
 const exported = (
   await Promise.all(
     FAMILIES.flatMap((family) =>
-      readdirSync(`${ROOT}/src/core/${family}`)
+      readdirSync(`${ROOT}/src/core/${family}`, { recursive: true, encoding: "utf8" })
         .filter((file) => file.endsWith(".ts"))
         .map(async (file) => (await import(`${ROOT}/src/core/${family}/${file}`)) as Record<string, unknown>),
     ),

@@ -7,11 +7,12 @@ import type { Input } from "../../src/cells/cell";
 import { dayOf } from "../../src/cells/day-number";
 import { caughtDepth } from "../../src/core/application/depth";
 import { caughtRate } from "../../src/core/application/rate";
-import { areaWeights, weightedChristiansen, weightedLowQuarter, weightedMean } from "../../src/core/pattern/weights";
+import { canAreas } from "../../src/core/pattern/can-areas";
 import { mean as meanOf } from "../../src/core/readings";
 import { christiansen } from "../../src/core/uniformity/christiansen";
 import { distributionUniformity } from "../../src/core/uniformity/distribution";
 import { quarterSchedulingCoefficient, schedulingCoefficient } from "../../src/core/uniformity/scheduling-coefficient";
+import { weightedChristiansen, weightedLowQuarter, weightedMean } from "../../src/core/uniformity/weighted";
 import { Pane } from "../../src/taskpane/pane";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { buildWorkbook } from "../../src/workbook/form/build";
@@ -171,7 +172,7 @@ describe("the step Register", () => {
 
 /** The figures of a generated audit by core: by area where its cans stand unevenly, else each can alike. */
 function figures({ readings, across, along, width, length }: GeneratedAudit) {
-  const areas = areaWeights(across, along, width, length);
+  const areas = canAreas(across, along, width, length);
   const cans = readings.flatMap((line, i) =>
     line.flatMap((reading, j) => (typeof reading === "number" ? [{ reading, area: areas[i]![j]! }] : [])),
   );

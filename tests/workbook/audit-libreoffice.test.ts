@@ -6,14 +6,15 @@ import { caughtRate } from "../../src/core/application/rate";
 import { runTime } from "../../src/core/application/run-time";
 import { annualCost } from "../../src/core/cost/price";
 import { annualWater } from "../../src/core/cost/water";
+import { canAreas } from "../../src/core/pattern/can-areas";
 import { canField } from "../../src/core/pattern/can-field";
 import { rateClass } from "../../src/core/pattern/rate-classes";
 import { seen } from "../../src/core/pattern/seen";
-import { areaWeights, weightedChristiansen, weightedLowQuarter, weightedMean } from "../../src/core/pattern/weights";
 import { mean } from "../../src/core/readings";
 import { summary } from "../../src/core/summary/summary";
 import { multiplier } from "../../src/core/uniformity/multiplier";
 import { shareSchedulingCoefficient } from "../../src/core/uniformity/scheduling-coefficient";
+import { weightedChristiansen, weightedLowQuarter, weightedMean } from "../../src/core/uniformity/weighted";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { namesOf } from "../../src/workbook/form/build";
 import { type GeneratedAudit, generatedAudits } from "../support/audit-figures";
@@ -26,7 +27,7 @@ const COVERAGE = AUDIT_SHEETS.find(({ name }) => name === "Coverage")!;
 
 /** The counted readings and the area that each stands for. */
 function counted({ readings, across, along, width, length }: GeneratedAudit) {
-  const areas = areaWeights(across, along, width, length);
+  const areas = canAreas(across, along, width, length);
   const cans = readings.flatMap((line, i) =>
     line.flatMap((reading, j) => (typeof reading === "number" ? [{ reading, area: areas[i]![j]! }] : [])),
   );

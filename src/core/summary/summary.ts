@@ -6,6 +6,7 @@ import { christiansen } from "../uniformity/christiansen";
 import { distributionUniformity, QUARTER_NEEDS } from "../uniformity/distribution";
 import { INTERVAL_NEEDS, type IntervalIndex, interval } from "../uniformity/interval";
 import { schedulingCoefficient } from "../uniformity/scheduling-coefficient";
+import { weightedChristiansen, weightedDistribution, weightedMean } from "../uniformity/weighted";
 import { type Ends, verdict } from "./verdict";
 
 const LEVEL = 0.9;
@@ -38,20 +39,22 @@ interface Measured {
  * @param readings Depth or volume in each can, any one unit, each 0 or more; at least 2, not all 0
  * @param rateOfOneUnit Application rate [mm/h] that a reading of 1 stands for, more than 0
  * @param limits What the measures should be
- * @param options intervals: whether to resample for them; without, verdicts compare values alone
+ * @param options intervals: whether to resample for them; without, verdicts compare values alone. areas: area of each
+ * can, any one unit, more than 0; left out: equal weight
  * @returns One row a measure, in the order of MEASURES
- * @throws InputError if a reading is below 0, fewer than 2 are given, all are 0, or the rate is not more than 0
+ * @throws InputError if a reading is below 0, fewer than 2 are given, all are 0, the rate is not more than 0, or the areas
+ * do not fit
  */
 export function summary(
   readings: ArrayLike<number>,
   rateOfOneUnit: number,
   limits: readonly Limit[] = BUILT_IN_LIMITS,
-  { intervals = true }: { intervals?: boolean } = {},
+  { intervals = true, areas }: { intervals?: boolean; areas?: ArrayLike<number> | undefined } = {},
 ): SummaryRow[] {
   aboveZero("rate of one unit", rateOfOneUnit, "mm/h");
   const catches = numbers(readings);
-  const m = mean(catches, 2);
-  const endsOf = (index: IntervalIndex) => (intervals ? intervalIfAny(catches, index) : undefined);
+  const m = areas ? weightedMean(catches, areas, 2) : mean(catches, 2);
+  const endsOf = (index: IntervalIndex) => (intervals ? intervalIfAny(catches, index, areas) : undefined);
   const dry = dryCans(catches);
   const meanEnds = endsOf("MEAN");
   const measured: Measured[] = [
@@ -63,8 +66,17 @@ export function summary(
       unit: "mm/h",
       ends: meanEnds && [meanEnds[0] * rateOfOneUnit, meanEnds[1] * rateOfOneUnit],
     },
-    { name: "CU (Christiansen)", value: christiansen(catches, m), unit: "%", ends: endsOf("CU.CHRISTIANSEN") },
-    ...quarter(catches, m, endsOf("DU.QUARTER")),
+    {
+      name: "CU (Christiansen)",
+      value: areas ? weightedChristiansen(catches, areas) : christiansen(catches, m),
+      unit: "%",
+      ends: endsOf("CU.CHRISTIANSEN"),
+    },
+    ...quarter(
+      catches.length,
+      () => (areas ? weightedDistribution(catches, areas) : distributionUniformity(catches, m)),
+      endsOf("DU.QUARTER"),
+    ),
   ];
   measured.splice(-1, 0, driest(catches, m, dry));
   return measured.map((row) => asRow(row, limits, catches.length));
@@ -76,17 +88,17 @@ function driest(catches: Float64Array, m: number, dry: number): Measured {
   return { ...named, value: schedulingCoefficient(catches, m) };
 }
 
-function quarter(catches: Float64Array, m: number, ends: Ends | undefined): [Measured, Measured] {
+function quarter(cans: number, distribution: () => number, ends: Ends | undefined): [Measured, Measured] {
   const uniformity = { name: "DU (low quarter)", unit: "%" } as const;
   const coefficient = { name: "SC (low quarter)", unit: "" } as const;
-  if (catches.length < QUARTER_NEEDS) {
+  if (cans < QUARTER_NEEDS) {
     const few = { value: `needs ${QUARTER_NEEDS} cans`, fixed: "too few cans" };
     return [
       { ...uniformity, ...few },
       { ...coefficient, ...few },
     ];
   }
-  const value = distributionUniformity(catches, m);
+  const value = distribution();
   const inverse: Measured =
     value > 0
       ? { ...coefficient, value: 100 / value, ends: ends && ends[0] > 0 ? [100 / ends[1], 100 / ends[0]] : undefined }
@@ -105,10 +117,14 @@ function asRow(
   return { measure: shown ?? name, value, unit, low, high, limit: limit?.text ?? "", verdict: found ?? "" };
 }
 
-function intervalIfAny(catches: Float64Array, index: IntervalIndex): Ends | undefined {
+function intervalIfAny(
+  catches: Float64Array,
+  index: IntervalIndex,
+  areas: ArrayLike<number> | undefined,
+): Ends | undefined {
   if (catches.length < INTERVAL_NEEDS) return undefined;
   try {
-    return interval(catches, index, LEVEL);
+    return interval(catches, index, LEVEL, areas);
   } catch (error) {
     if (error instanceof InputError && error.missing) return undefined;
     throw error;

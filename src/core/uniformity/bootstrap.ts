@@ -114,7 +114,8 @@ function jackknifeAcceleration(sorted: Float64Array, index: CountedIndex, counts
     squares += short ** 2;
     cubes += short ** 3;
   }
-  return squares > 0 ? cubes / (6 * squares ** 1.5) : 0;
+  const divisor = 6 * squares ** 1.5;
+  return divisor > 0 ? cubes / divisor : 0;
 }
 
 function below(count: number, resamples: number): number {

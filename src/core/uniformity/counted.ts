@@ -2,8 +2,14 @@ import { InputError } from "../errors";
 import { dryCans } from "../readings";
 import { quarterCount } from "./distribution";
 
-/** An index of readings in rising order of which the i-th counts counts[i] times, `total` times in all. */
+/**
+ * An index of readings in rising order of which the i-th counts counts[i] times, `total` times in all. A count may be an
+ * area: any weight above 0, or 0 for a can that is left out.
+ */
 export type CountedIndex = (sorted: Float64Array, counts: Float64Array, total: number) => number;
+
+/** What is left of a wanted weight when only rounding is left, against the whole of it. */
+const ROUNDING = 1e-12;
 
 /** Mean catch. */
 export function countedMean(sorted: Float64Array, counts: Float64Array, total: number): number {
@@ -29,18 +35,27 @@ export function countedChristiansen(sorted: Float64Array, counts: Float64Array, 
   return 100 * (1 - (2 * below) / (total * mean));
 }
 
-/** Low-quarter DU [%]. */
+/** Low-quarter DU [%], the quarter a whole number of cans. */
 export function countedDistribution(sorted: Float64Array, counts: Float64Array, total: number): number {
+  return 100 * (lowestCounted(sorted, counts, quarterCount(total)) / wetMean(sorted, counts, total));
+}
+
+/** Low-quarter DU [%] where counts are areas: the quarter is cut through the can in which it ends. */
+export function areaDistribution(sorted: Float64Array, areas: Float64Array, total: number): number {
+  return 100 * (lowestCounted(sorted, areas, total / 4) / wetMean(sorted, areas, total));
+}
+
+/** Mean of the lowest catches that together count `wanted` times, of the last one only a part. */
+export function lowestCounted(sorted: Float64Array, counts: Float64Array, wanted: number): number {
   const low = sorted[0] as number;
-  const quarter = quarterCount(total);
-  let wanted = quarter;
+  let left = wanted;
   let sum = 0;
-  for (let i = 0; wanted > 0; i += 1) {
-    const taken = Math.min(wanted, counts[i] as number);
+  for (let i = 0; left > ROUNDING * wanted; i += 1) {
+    const taken = Math.min(left, counts[i] as number);
     sum += taken * ((sorted[i] as number) - low);
-    wanted -= taken;
+    left -= taken;
   }
-  return 100 * ((low + sum / quarter) / wetMean(sorted, counts, total));
+  return low + sum / wanted;
 }
 
 function wetMean(sorted: Float64Array, counts: Float64Array, total: number): number {

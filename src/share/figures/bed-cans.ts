@@ -1,4 +1,4 @@
-import { areaWeights } from "../../core/pattern/weights";
+import { canAreas } from "../../core/pattern/can-areas";
 import type { AuditInputs } from "./audit-inputs";
 
 /** The cans of an audit as the file's readings give them. */
@@ -42,7 +42,7 @@ function areasOf(inputs: AuditInputs, read: readonly { row: number; column: numb
   const across = usable(inputs, "Cans_Across_m", new Set(typed.map(({ column }) => column)), width);
   const along = usable(inputs, "Cans_Along_m", new Set(typed.map(({ row }) => row)), length);
   if (!across || !along) return [];
-  const areas = areaWeights([...across.values()], [...along.values()], width, length);
+  const areas = canAreas([...across.values()], [...along.values()], width, length);
   return read.map(({ row, column }) => areas[row - 1]![column - 1]!);
 }
 

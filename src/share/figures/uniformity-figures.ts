@@ -1,10 +1,10 @@
 import { caughtDepth } from "../../core/application/depth";
 import { caughtRate } from "../../core/application/rate";
-import { weightedChristiansen, weightedLowQuarter, weightedMean } from "../../core/pattern/weights";
 import { mean } from "../../core/readings";
 import { christiansen } from "../../core/uniformity/christiansen";
 import { distributionUniformity, QUARTER_NEEDS } from "../../core/uniformity/distribution";
 import { schedulingCoefficient, shareSchedulingCoefficient } from "../../core/uniformity/scheduling-coefficient";
+import { weightedChristiansen, weightedLowQuarter, weightedMean } from "../../core/uniformity/weighted";
 import { type AuditInputs, ifAll } from "./audit-inputs";
 import type { BedCans } from "./bed-cans";
 

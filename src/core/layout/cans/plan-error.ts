@@ -1,4 +1,5 @@
-import { areaWeights, weightedChristiansen, weightedLowQuarter, weightedMean } from "../../pattern/weights";
+import { canAreas } from "../../pattern/can-areas";
+import { weightedChristiansen, weightedDistribution, weightedMean } from "../../uniformity/weighted";
 import { checkWet, overDriest } from "../judgement";
 import type { Coverage } from "../overlap";
 import { type CanIndices, canIndices, lowest } from "./indices";
@@ -36,7 +37,7 @@ export function canPlanError(coverage: Coverage, plan: CanPlan): CanPlanError {
   checkWet(coverage.rates.values, coverage.cells);
   const places = canPlaces(plan);
   const caught = readAt(coverage, places);
-  const strips = areaWeights(plan.across, plan.along, plan.width, plan.length);
+  const strips = canAreas(plan.across, plan.along, plan.width, plan.length);
   const areas = places.map(({ column, row }) => strips[row]?.[column] as number);
   const meanRate = weightedMean(caught, areas);
   return {
@@ -45,7 +46,7 @@ export function canPlanError(coverage: Coverage, plan: CanPlan): CanPlanError {
     weighted: {
       meanRate,
       christiansen: weightedChristiansen(caught, areas),
-      distribution: (100 * weightedLowQuarter(caught, areas)) / meanRate,
+      distribution: weightedDistribution(caught, areas),
       driestCoefficient: overDriest(meanRate, lowest(caught)),
     },
   };
