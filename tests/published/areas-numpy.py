@@ -59,6 +59,9 @@ BEDS = [
      "areas": [[6.25e6], [4e6], [2.5e6], [1e6], [7.75e6], [3e6]]},
     {"bed": "60 cans drawn at random", "readings": grid(np.round(rng.uniform(2, 40, 60), 2).tolist(), 6),
      "areas": grid(np.round(rng.lognormal(0, 1, 60), 4).tolist(), 6)},
+    {"bed": "28 catches of 17 digits, each twice with another area",
+     "readings": grid(np.repeat(rng.uniform(5, 9, 14), 2).tolist(), 7),
+     "areas": grid(rng.uniform(0.5, 2, 28).tolist(), 7)},
     {"bed": "equal areas, cans that do not divide by four", "readings": [[9, 14, 11, 10, 16, 12, 13]],
      "areas": [[2.5] * 7]},
 ]

@@ -28,21 +28,34 @@ export function scalar(book: FileBook, argument: readonly Token[] | undefined, s
     : undefined;
 }
 
-/** Readings with their shape. */
+/** Readings with their shape, and the area of each where the call gives areas. */
 export interface CalledReadings {
   values: number[];
   rows: number;
   columns: number;
+  areas?: number[] | undefined;
 }
 
+const isSkipped = (value: Stated) => typeof value === "string" && ["", "x"].includes(value.trim().toLowerCase());
+
 /** The readings in the range of an argument, x and blank cells skipped; null where one is something else. */
-export function readings(book: FileBook, argument: readonly Token[] | undefined, sheet: string): CalledReadings | null {
+export function readings(
+  book: FileBook,
+  argument: readonly Token[] | undefined,
+  areas: readonly Token[] | undefined,
+  sheet: string,
+): CalledReadings | null {
   const area = areaOfArgument(book, argument ?? [], sheet);
   if (!area) return null;
-  const values: number[] = [];
-  for (const { cell } of cellsIn(book, area)) {
-    if (typeof cell.value === "number") values.push(cell.value);
-    else if (typeof cell.value !== "string" || !["", "x"].includes(cell.value.trim().toLowerCase())) return null;
-  }
-  return { values, rows: area.bottom - area.top + 1, columns: area.right - area.left + 1 };
+  const counted = cellsIn(book, area).filter(({ cell }) => !isSkipped(cell.value));
+  const values = counted.map(({ cell }) => cell.value);
+  if (!values.every((value) => typeof value === "number")) return null;
+  const shape = { rows: area.bottom - area.top + 1, columns: area.right - area.left + 1 };
+  if (!areas || areas.length === 0) return { values, ...shape };
+  const given = areaOfArgument(book, areas, sheet);
+  if (given?.bottom !== (given?.top ?? 0) + shape.rows - 1) return null;
+  if (given.right !== given.left + shape.columns - 1) return null;
+  const each = new Map(cellsIn(book, given).map(({ row, column, cell }) => [`${row} ${column}`, cell.value]));
+  const own = counted.map(({ row, column }) => each.get(`${row} ${column}`));
+  return own.every((value) => typeof value === "number") ? { values, ...shape, areas: own } : null;
 }

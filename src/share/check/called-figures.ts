@@ -9,11 +9,8 @@ import { christiansen } from "../../core/uniformity/christiansen";
 import { distributionUniformity } from "../../core/uniformity/distribution";
 import { multiplier, parseBasis } from "../../core/uniformity/multiplier";
 import { patchSchedulingCoefficient } from "../../core/uniformity/patch";
-import {
-  quarterSchedulingCoefficient,
-  schedulingCoefficient,
-  shareSchedulingCoefficient,
-} from "../../core/uniformity/scheduling-coefficient";
+import { weightedChristiansen, weightedDistribution, weightedMean } from "../../core/uniformity/weighted";
+import { areasAt } from "../../workbook/form/twins";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { argumentsOf, closing, ourName, tokensOf } from "../calls";
 import type { Evidence } from "../copy/evidence";
@@ -30,18 +27,19 @@ function given(value: Scalar): number {
 }
 
 const unitOf = (mouth: Scalar) => (String(mouth).trim().toLowerCase() === "mm" ? 1 : caughtDepth(1, given(mouth)));
-const rate = ({ values }: CalledReadings, minutes: Scalar, mouth: Scalar) =>
-  caughtRate(mean(values, 1) * unitOf(mouth), given(minutes));
-const times = ({ values }: CalledReadings, basis: Scalar) => multiplier(values, parseBasis(basis ?? "can"));
+const rate = ({ values, areas }: CalledReadings, minutes: Scalar, mouth: Scalar) =>
+  caughtRate((areas ? weightedMean(values, areas) : mean(values, 1)) * unitOf(mouth), given(minutes));
+const times = ({ values, areas }: CalledReadings, basis: Scalar) =>
+  multiplier(values, parseBasis(basis ?? "can"), areas);
 const water: Compute = (r, area, depth, days, basis, share) =>
   annualWater(given(area), given(depth), given(days), times(r, basis), share === undefined ? 1 : given(share));
 
 const FUNCTIONS: Readonly<Record<string, Compute>> = {
-  "CU.CHRISTIANSEN": ({ values }) => christiansen(values),
-  "DU.QUARTER": ({ values }) => distributionUniformity(values),
-  "SC.CAN": ({ values }) => schedulingCoefficient(values),
-  "SC.QUARTER": ({ values }) => quarterSchedulingCoefficient(values),
-  "SC.SHARE": ({ values }, share) => shareSchedulingCoefficient(values, given(share)),
+  "CU.CHRISTIANSEN": ({ values, areas }) => (areas ? weightedChristiansen(values, areas) : christiansen(values)),
+  "DU.QUARTER": ({ values, areas }) => (areas ? weightedDistribution(values, areas) : distributionUniformity(values)),
+  "SC.CAN": (r) => times(r, "can"),
+  "SC.QUARTER": (r) => times(r, "quarter"),
+  "SC.SHARE": (r, share) => times(r, given(share)),
   "SC.PATCH": ({ values, ...shape }, share) =>
     patchSchedulingCoefficient({ ...shape, values: Float64Array.from(values) }, given(share)),
   MAR: rate,
@@ -61,7 +59,7 @@ function recomputed(book: FileBook, sheet: string, formula: string): number | nu
   try {
     if (name === "RATE.HEAD") return headRate(given(scalar(book, first, sheet)), given(scalars[0]), given(scalars[1]));
     const compute = Object.hasOwn(FUNCTIONS, name) ? FUNCTIONS[name] : undefined;
-    const cans = readings(book, first, sheet);
+    const cans = readings(book, first, rest[areasAt(name) - 1], sheet);
     return compute && cans ? compute(cans, ...scalars) : null;
   } catch (error) {
     if (error instanceof InputError) return null;

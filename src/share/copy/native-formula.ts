@@ -1,5 +1,5 @@
 import { isReference, type Token } from "@borgar/fx/xlsx";
-import { soundReadings, twin } from "../../workbook/form/twins";
+import { areasAt, soundAreas, soundReadings, twin } from "../../workbook/form/twins";
 import { argumentsOf, closing, mayCallOurs, ourName, textOfTokens, tokensOf } from "../calls";
 
 /** A formula in native functions only. */
@@ -10,6 +10,7 @@ export interface NativeFormula {
 }
 
 const UNSOUND = "readings must be numbers of 0 or more, or x";
+const UNSOUND_AREAS = "areas must be more than 0";
 const LONGEST_FORMULA = 8192;
 /** Those whose first argument is no range of readings. */
 const WITHOUT_READINGS: readonly string[] = ["RATE.HEAD", "POT.DEPTH", "ETO.HARGREAVES"];
@@ -83,14 +84,17 @@ class Rewriting {
   private call(name: string, given: Token[][]): string {
     this.changed = true;
     const hasReadings = !WITHOUT_READINGS.includes(name);
-    const first = hasReadings ? unguarded(given[0] ?? []) : (given[0] ?? []);
-    const [readings = "", ...rest] = [first, ...given.slice(1)].map((argument) => this.text(argument));
-    if (hasReadings && !isPlain(first)) this.array = true;
+    const ranges = hasReadings ? [0, areasAt(name)] : [];
+    const plain = given.map((argument, i) => (ranges.includes(i) ? unguarded(argument) : argument));
+    const [readings = "", ...rest] = plain.map((argument) => this.text(argument));
+    const areas = rest[areasAt(name) - 1] ?? "";
+    if (hasReadings && !isPlain(plain[0] ?? [])) this.array = true;
     if (FOR_EACH_READING.includes(name)) this.array = true;
     const native = readings.length > LONGEST_FORMULA ? null : twin(name, [readings, ...rest]);
     if (native === null) this.possible = false;
     if (native === null || !hasReadings || FOR_EACH_READING.includes(name)) return native ?? "";
-    return `IF(${soundReadings(readings)},${native},"${UNSOUND}")`;
+    const guarded = areas === "" ? native : `IF(${soundAreas(readings, areas)},${native},"${UNSOUND_AREAS}")`;
+    return `IF(${soundReadings(readings)},${guarded},"${UNSOUND}")`;
   }
 }
 

@@ -1,3 +1,5 @@
+import { areaTwins, equalTwins, type MeasureTwins } from "./measure-twins";
+
 /** The arguments of a worksheet function as they stand in a formula; "" for one that is left out. */
 type Arguments = readonly string[];
 
@@ -20,32 +22,28 @@ function depthOfOneUnit(mouth: string): string | null {
   return /^[\d.]+$/.test(mouth) ? millilitres : `IF(TRIM(${mouth})="mm",1,${millilitres})`;
 }
 
-const lowQuarterCount = (r: string) => `MAX(1,ROUND(COUNT(${r})/4,0))`;
-const lowQuarterMean = (r: string) =>
-  `SUMPRODUCT(SMALL(${r},ROW($A$1:INDEX($A:$A,${lowQuarterCount(r)}))))/${lowQuarterCount(r)}`;
-
-const ofDriestCan = (r: string) => `AVERAGE(${r})/MIN(${r})`;
-const ofLowQuarter = (r: string) => `AVERAGE(${r})/(${lowQuarterMean(r)})`;
-const ofShare = (r: string, share: string) =>
-  `AVERAGE(${r})/LARGE(${r},MAX(1,ROUNDUP(${operand(share)}*COUNT(${r})-1/10^9,0)))`;
+function measures(r: string, areas = ""): MeasureTwins | null {
+  return areas === "" ? equalTwins(r) : areaTwins(r, areas);
+}
 
 /** The multiplier that a literal basis names; null where the basis is no literal, or none that is known. */
-function multiplier(r: string, basis = ""): string | null {
+function multiplier(of: MeasureTwins, basis = ""): string | null {
   const text = literalText(basis);
-  if (basis === "" || text === "can") return ofDriestCan(r);
-  if (text === "quarter") return ofLowQuarter(r);
+  if (basis === "" || text === "can") return of.ofDriestCan;
+  if (text === "quarter") return of.ofLowQuarter;
   const [, digits, percent] = /^(\d*\.?\d+)(%?)$/.exec(basis) ?? [];
   const share = Number(digits) / (percent ? 100 : 1);
-  return share >= 0.5 && share <= 1 ? ofShare(r, basis) : null;
+  return share >= 0.5 && share <= 1 ? of.ofShare(basis) : null;
 }
 
-function rate(r: string, minutes: string, mouth: string): string | null {
+function rate(of: MeasureTwins, minutes: string, mouth: string): string | null {
   const unit = depthOfOneUnit(mouth);
-  return unit && `AVERAGE(${r})*${unit}*60/${operand(minutes)}`;
+  return unit && `${of.mean}*${unit}*60/${operand(minutes)}`;
 }
 
-function water([r = "", area = "", depth = "", days = "", basis, share = ""]: Arguments): string | null {
-  const times = multiplier(r, basis);
+function water([r = "", area = "", depth = "", days = "", basis, share = "", areas]: Arguments): string | null {
+  const of = measures(r, areas);
+  const times = of && multiplier(of, basis);
   const net = [area, depth, days].map(operand).join("*");
   return times && `${net}*${times}${share === "" ? "" : `/${operand(share)}`}/1000`;
 }
@@ -73,18 +71,22 @@ function hargreaves([tmin = "", tmax = "", latitude = "", day = ""]: Arguments):
 }
 
 const TWINS: Record<string, (given: Arguments) => string | null> = {
-  "CU.CHRISTIANSEN": ([r = ""]) => `100*(1-AVEDEV(${r})/AVERAGE(${r}))`,
-  "DU.QUARTER": ([r = ""]) => `100*${lowQuarterMean(r)}/AVERAGE(${r})`,
-  "SC.CAN": ([r = ""]) => ofDriestCan(r),
-  "SC.QUARTER": ([r = ""]) => ofLowQuarter(r),
-  "SC.SHARE": ([r = "", share = ""]) => ofShare(r, share),
+  "CU.CHRISTIANSEN": ([r = "", areas]) => measures(r, areas)?.christiansen ?? null,
+  "DU.QUARTER": ([r = "", areas]) => measures(r, areas)?.distribution ?? null,
+  "SC.CAN": ([r = "", areas]) => measures(r, areas)?.ofDriestCan ?? null,
+  "SC.QUARTER": ([r = "", areas]) => measures(r, areas)?.ofLowQuarter ?? null,
+  "SC.SHARE": ([r = "", share = "", areas]) => measures(r, areas)?.ofShare(operand(share)) ?? null,
   "DEPTH.CAUGHT": ([cell = "", mouth = ""]) => ofCell(cell, mouth, ""),
   "RATE.CAUGHT": ([cell = "", minutes = "", mouth = ""]) => ofCell(cell, mouth, `*60/${operand(minutes)}`),
-  MAR: ([r = "", minutes = "", mouth = ""]) => rate(r, minutes, mouth),
+  MAR: ([r = "", minutes = "", mouth = "", areas]) => {
+    const of = measures(r, areas);
+    return of && rate(of, minutes, mouth);
+  },
   "RATE.HEAD": ([flow = "", spacing = "", rows = ""]) => `${operand(flow)}/(${operand(spacing)}*${operand(rows)})`,
-  RUNTIME: ([r = "", minutes = "", mouth = "", depth = "", basis]) => {
-    const times = multiplier(r, basis);
-    const mean = rate(r, minutes, mouth);
+  RUNTIME: ([r = "", minutes = "", mouth = "", depth = "", basis, areas]) => {
+    const of = measures(r, areas);
+    const times = of && multiplier(of, basis);
+    const mean = of && rate(of, minutes, mouth);
     return times && mean && `60*${operand(depth)}/(${mean})*${times}`;
   },
   "WATER.ANNUAL": water,
@@ -99,7 +101,7 @@ const TWINS: Record<string, (given: Arguments) => string | null> = {
  * LibreOffice 7.4 both know; null where there is none. It is an expression of `*` and `/`: bracket it beside others.
  *
  * DEPTH.CAUGHT and RATE.CAUGHT answer for one cell: give each cell of their readings instead of the range. A native
- * formula passes over text and takes negatives, so `soundReadings` belongs in front.
+ * formula passes over text and takes negatives, so `soundReadings` belongs in front, and `soundAreas` where areas are given.
  *
  * @param name Name of the function without its namespace, such as `SC.CAN`
  * @param given Its arguments as they stand in the formula, "" for one that is left out
@@ -116,4 +118,27 @@ export function twin(name: string, given: readonly string[]): string | null {
 export function soundReadings(range: string): string {
   const words = `ISTEXT(${range})*(TRIM(${range})<>"x")*(TRIM(${range})<>"")`;
   return `SUMPRODUCT(${words}+ISLOGICAL(${range})+ISNUMBER(${range})*(${range}<0))=0`;
+}
+
+/** A native condition: true where each can that was read has an area above 0. */
+export function soundAreas(range: string, areas: string): string {
+  return `SUMPRODUCT(ISNUMBER(${range})*(1-ISNUMBER(${areas})*(${areas}>0)))=0`;
+}
+
+/** The place of the areas among the arguments of the functions that have a twin and take them. */
+const AREAS_AT: Readonly<Record<string, number>> = {
+  "CU.CHRISTIANSEN": 1,
+  "DU.QUARTER": 1,
+  "SC.CAN": 1,
+  "SC.QUARTER": 1,
+  "SC.SHARE": 2,
+  MAR: 3,
+  RUNTIME: 5,
+  "WATER.ANNUAL": 6,
+  "COST.ANNUAL": 7,
+};
+
+/** Where a function takes the areas of its cans, counted from 0; -1 where it takes none or has no twin. */
+export function areasAt(name: string): number {
+  return AREAS_AT[name] ?? -1;
 }
