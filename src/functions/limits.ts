@@ -1,5 +1,5 @@
 import { InputError } from "../core/errors";
-import { BUILT_IN_LIMITS, type Limit, MEASURES, parseLimit } from "../core/limits";
+import { BUILT_IN_LIMITS, LIMITED, type Limit, parseLimit } from "../core/figures/limits";
 import { cellsOf, placeOf, plain } from "./cells";
 
 /** The limits in a range of two columns, measure and limit; the built-in ones where no range is given. */
@@ -26,7 +26,7 @@ function limitIn(row: unknown[], r: number): Limit | undefined {
   if (text === null || (typeof text === "string" && text.trim() === "")) return undefined;
   const name = typeof measure === "string" ? measure.trim().toLowerCase() : "";
   const uncounted = name.replace(/^sc \(driest of \d+ cans\)$/, "sc (driest can)");
-  const known = MEASURES.find((candidate) => candidate.toLowerCase() === uncounted);
+  const known = LIMITED.find((candidate) => candidate.toLowerCase() === uncounted);
   if (!known) {
     throw new InputError("limits", "name measures of the summary", measure, { place: placeOf(r, 0) });
   }

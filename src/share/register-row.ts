@@ -1,4 +1,7 @@
 import type { Stated } from "../cells/stated";
+import { withUnit } from "../core/figures/figure";
+import { MEASURES } from "../core/figures/measures";
+import { WATER } from "../core/figures/water";
 import type { CheckedFile } from "./copy-report";
 
 /** The headings of the register, one column each. */
@@ -7,22 +10,22 @@ export const REGISTER_HEADINGS = [
   "Site",
   "Block",
   "Date",
-  "MAR [mm/h]",
-  "CU [%]",
-  "DU [%]",
-  "SC (driest can)",
-  "Water [kL a year]",
+  withUnit({ ...MEASURES.MAR, name: MEASURES.MAR.short }),
+  withUnit({ ...MEASURES.CU, name: MEASURES.CU.short }),
+  withUnit({ ...MEASURES.DU, name: MEASURES.DU.short }),
+  withUnit(MEASURES.SC_CAN),
+  withUnit({ ...WATER.NOW, name: WATER.NOW.short }),
   "Agrees",
   "Findings",
-] as const;
+];
 
-const MEASURES = ["Result_MAR", "Result_CU", "Result_DU_Quarter", "Result_SC_Can", "Result_Water_kL"] as const;
+const STATED = ["Result_MAR", "Result_CU", "Result_DU_Quarter", "Result_SC_Can", "Result_Water_kL"] as const;
 
 /** A line of the register: what one copy states and whether it agrees, or why it could not be read. */
 export function registerRow({ name, report, problem }: CheckedFile): Stated[] {
-  if (!report) return [name, "", "", "", ...MEASURES.map(() => ""), "not read", problem];
+  if (!report) return [name, "", "", "", ...STATED.map(() => ""), "not read", problem];
   const { facts, figures, findings, follows, agrees } = report;
-  const stated = MEASURES.map((measure) => figures.find((figure) => figure.name === measure)?.stated ?? "");
+  const stated = STATED.map((measure) => figures.find((figure) => figure.name === measure)?.stated ?? "");
   const wrong = figures
     .filter((figure) => !figure.agrees)
     .map(({ label, place }) => `${label} in ${place}: does not agree.`);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { BUILT_IN_LIMITS, MEASURES, parseLimit } from "../../src/core/limits";
+import { BUILT_IN_LIMITS, LIMITED, parseLimit } from "../../src/core/figures/limits";
 import { verdict } from "../../src/core/summary/verdict";
 
 describe("parseLimit", () => {
@@ -25,7 +25,7 @@ describe("parseLimit", () => {
 describe("the built-in limits", () => {
   it("each name a measure and a source", () => {
     for (const { measure, source } of BUILT_IN_LIMITS) {
-      expect(MEASURES).toContain(measure);
+      expect(LIMITED).toContain(measure);
       expect(source).not.toBe("");
     }
   });

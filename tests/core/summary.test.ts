@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { type Limit, parseLimit } from "../../src/core/limits";
+import { type Limit, parseLimit } from "../../src/core/figures/limits";
 import { type SummaryRow, summary } from "../../src/core/summary/summary";
 import { interval } from "../../src/core/uniformity/interval";
 

@@ -9,7 +9,7 @@ import { powerCost, pumpingEnergy } from "../../src/core/cost/energy";
 import { annualCost } from "../../src/core/cost/price";
 import { savedShare } from "../../src/core/cost/upgrade";
 import { annualWater } from "../../src/core/cost/water";
-import { BUILT_IN_LIMITS } from "../../src/core/limits";
+import { BUILT_IN_LIMITS } from "../../src/core/figures/limits";
 import { mean } from "../../src/core/readings";
 import { type Bootstrap, bcaEnds, bcaShare, bootstrap } from "../../src/core/uniformity/bootstrap";
 import { christiansen } from "../../src/core/uniformity/christiansen";

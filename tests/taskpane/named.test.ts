@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { BUILT_IN_LIMITS } from "../../src/core/limits";
+import { BUILT_IN_LIMITS } from "../../src/core/figures/limits";
 import { limitsIn } from "../../src/taskpane/answer/limits-in";
 import { numberIn, readNamed, textIn } from "../../src/taskpane/workbook/named";
 import { memoryHost } from "../support/memory-host";

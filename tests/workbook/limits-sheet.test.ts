@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { BUILT_IN_LIMITS, parseLimit } from "../../src/core/limits";
+import { BUILT_IN_LIMITS, parseLimit } from "../../src/core/figures/limits";
 import { LIMITS } from "../../src/workbook/audit/limits/limits";
 import type { Entries } from "../../src/workbook/form/build";
 import { type Calculated, calculated } from "../support/audits";

@@ -1,6 +1,7 @@
 import { aboveZero } from "../checks";
 import { InputError } from "../errors";
-import { BUILT_IN_LIMITS, type Limit, type MEASURES } from "../limits";
+import { BUILT_IN_LIMITS, type Limit } from "../figures/limits";
+import { MEASURES, type MeasureId } from "../figures/measures";
 import { dryCans, mean, numbers } from "../readings";
 import { christiansen } from "../uniformity/christiansen";
 import { distributionUniformity, QUARTER_NEEDS } from "../uniformity/distribution";
@@ -23,7 +24,7 @@ export interface SummaryRow {
 }
 
 interface Measured {
-  name: (typeof MEASURES)[number];
+  name: string;
   /** The name as shown, where it holds more than the limit's name. */
   shown?: string;
   value: number | string;
@@ -33,6 +34,8 @@ interface Measured {
   fixed?: string;
 }
 
+const named = (id: MeasureId) => ({ name: MEASURES[id].name, unit: MEASURES[id].unit });
+
 /**
  * Every measure of a test with its 90 % interval, its limit and where it lies against that.
  *
@@ -41,7 +44,7 @@ interface Measured {
  * @param limits What the measures should be
  * @param options intervals: whether to resample for them; without, verdicts compare values alone. areas: area of each
  * can, any one unit, more than 0; left out: equal weight
- * @returns One row a measure, in the order of MEASURES
+ * @returns One row a measure, in the order of LIMITED
  * @throws InputError if a reading is below 0, fewer than 2 are given, all are 0, the rate is not more than 0, or the areas
  * do not fit
  */
@@ -58,18 +61,16 @@ export function summary(
   const dry = dryCans(catches);
   const meanEnds = endsOf("MEAN");
   const measured: Measured[] = [
-    { name: "Cans counted", value: catches.length, unit: "cans" },
-    { name: "Dry cans", value: dry, unit: "cans" },
+    { ...named("CANS"), value: catches.length },
+    { ...named("DRY"), value: dry },
     {
-      name: "Mean application rate",
+      ...named("MAR"),
       value: m * rateOfOneUnit,
-      unit: "mm/h",
       ends: meanEnds && [meanEnds[0] * rateOfOneUnit, meanEnds[1] * rateOfOneUnit],
     },
     {
-      name: "CU (Christiansen)",
+      ...named("CU"),
       value: areas ? weightedChristiansen(catches, areas) : christiansen(catches, m),
-      unit: "%",
       ends: endsOf("CU.CHRISTIANSEN"),
     },
     ...quarter(
@@ -83,14 +84,14 @@ export function summary(
 }
 
 function driest(catches: Float64Array, m: number, dry: number): Measured {
-  const named = { name: "SC (driest can)", shown: `SC (driest of ${catches.length} cans)`, unit: "" } as const;
-  if (dry > 0) return { ...named, value: "a can is dry", fixed: "outside" };
-  return { ...named, value: schedulingCoefficient(catches, m) };
+  const driestCan = { ...named("SC_CAN"), shown: `SC (driest of ${catches.length} cans)` };
+  if (dry > 0) return { ...driestCan, value: "a can is dry", fixed: "outside" };
+  return { ...driestCan, value: schedulingCoefficient(catches, m) };
 }
 
 function quarter(cans: number, distribution: () => number, ends: Ends | undefined): [Measured, Measured] {
-  const uniformity = { name: "DU (low quarter)", unit: "%" } as const;
-  const coefficient = { name: "SC (low quarter)", unit: "" } as const;
+  const uniformity = named("DU");
+  const coefficient = named("SC_QUARTER");
   if (cans < QUARTER_NEEDS) {
     const few = { value: `needs ${QUARTER_NEEDS} cans`, fixed: "too few cans" };
     return [

@@ -1,4 +1,4 @@
-import type { Limit } from "../limits";
+import type { Limit } from "../figures/limits";
 
 const FEWEST = 16;
 const INDICATIVE_UNDER = 24;

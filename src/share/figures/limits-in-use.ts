@@ -1,6 +1,6 @@
 import type { Stated } from "../../cells/stated";
 import { InputError } from "../../core/errors";
-import { parseLimit } from "../../core/limits";
+import { parseLimit } from "../../core/figures/limits";
 import { LIMITED_MEASURES, SET_LINES } from "../../workbook/audit/limits/limit-sets";
 import type { AuditInputs } from "./audit-inputs";
 

@@ -3,7 +3,7 @@ import type { Cell } from "../../cells/cell";
 import { caughtRate } from "../../core/application/rate";
 import { runTime } from "../../core/application/run-time";
 import { InputError } from "../../core/errors";
-import { BUILT_IN_LIMITS, type Limit } from "../../core/limits";
+import { BUILT_IN_LIMITS, type Limit } from "../../core/figures/limits";
 import { mean } from "../../core/readings";
 import { type SummaryRow, summary } from "../../core/summary/summary";
 import { multiplier } from "../../core/uniformity/multiplier";

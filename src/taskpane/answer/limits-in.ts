@@ -1,13 +1,14 @@
-import { BUILT_IN_LIMITS, type Limit } from "../../core/limits";
+import { BUILT_IN_LIMITS, type Limit } from "../../core/figures/limits";
+import { MEASURES } from "../../core/figures/measures";
 import type { Host } from "../../hosts/host";
 import { type NamedCells, numberIn, readNamed, textIn } from "../workbook/named";
 
 const MEASURE_OF = {
-  MAR: "Mean application rate",
-  CU: "CU (Christiansen)",
-  DU: "DU (low quarter)",
-  SC: "SC (driest can)",
-  SCQ: "SC (low quarter)",
+  MAR: MEASURES.MAR.name,
+  CU: MEASURES.CU.name,
+  DU: MEASURES.DU.name,
+  SC: MEASURES.SC_CAN.name,
+  SCQ: MEASURES.SC_QUARTER.name,
 } as const;
 
 type Measured = keyof typeof MEASURE_OF;

@@ -1,3 +1,4 @@
+import { COSTS } from "../../core/figures/costs";
 import type { NamedCells } from "../workbook/named";
 import { costOf, KINDS, type KindKey, type Levels, money, rangeWords, savedOf } from "./read-costs";
 
@@ -11,7 +12,7 @@ function Money({ value }: { value: Levels }) {
   );
 }
 
-const ROWS: readonly { key: KindKey; label: string }[] = [...KINDS, { key: "Total", label: "Together" }];
+const ROWS: readonly KindKey[] = [...KINDS, "Total"];
 
 /** Each kind of cost now and after, and what is saved of it. */
 export function CostTable({ found }: { found: NamedCells }) {
@@ -33,9 +34,9 @@ export function CostTable({ found }: { found: NamedCells }) {
         </tr>
       </thead>
       <tbody>
-        {ROWS.map(({ key, label }) => (
+        {ROWS.map((key) => (
           <tr key={key}>
-            <th scope="row">{label}</th>
+            <th scope="row">{COSTS[key].name}</th>
             <Money value={costOf(found, key, "Now")} />
             <Money value={costOf(found, key, "After")} />
             <Money value={savedOf(found, key)} />

@@ -1,3 +1,4 @@
+import { PAYING } from "../../core/figures/costs";
 import { type NamedCells, numberIn, textIn } from "../workbook/named";
 import { type Levels, money, paysOf, rangeWords, savedOf } from "./read-costs";
 
@@ -53,15 +54,15 @@ export function Pays({ found }: { found: NamedCells }) {
     <div className="driest" role="status">
       <Line label="Saved a year" value={savedOf(found, "Total")} shown={money} />
       <p>{textIn(found.Saved_Why)}</p>
-      <Line label="Pays back in" value={paysOf(found, "Payback")} shown={years} unit=" years" />
-      <Line label="Net present value" value={worth} shown={money} />
+      <Line label={PAYING.Payback.short} value={paysOf(found, "Payback")} shown={years} unit=" years" />
+      <Line label={PAYING.NPV.name} value={worth} shown={money} />
       {worth.likely !== undefined && (
         <p className="note">What the savings of the change's life are worth today, less what the change costs.</p>
       )}
       {free ? (
         <p>It pays even where water is free.</p>
       ) : (
-        <Line label="Pays from a water price of" value={price} shown={money} unit=" per kL" />
+        <Line label={PAYING.Paying_Price.name} value={price} shown={money} unit=" per kL" />
       )}
       {lack(found) && <p>{lack(found)}.</p>}
     </div>

@@ -1,14 +1,9 @@
+import type { COSTS } from "../../core/figures/costs";
 import { type NamedCells, numberIn } from "../workbook/named";
 
-/** The kinds of cost as the pane names them, by the word in the names of their cells. */
-export const KINDS = [
-  { key: "Water", label: "Water" },
-  { key: "Power", label: "Power" },
-  { key: "Fertiliser", label: "Fertiliser that drains" },
-  { key: "Labour", label: "Labour" },
-  { key: "Losses", label: "Plants lost" },
-] as const;
-export type KindKey = (typeof KINDS)[number]["key"] | "Total";
+/** The kinds of cost, by the word in the names of their cells. */
+export const KINDS = ["Water", "Power", "Fertiliser", "Labour", "Losses"] as const;
+export type KindKey = keyof typeof COSTS;
 
 const LEVELS = ["Low", "Likely", "High"] as const;
 const SPANS = ["Now", "After"] as const;
@@ -24,7 +19,7 @@ export interface Levels {
 
 const cost = (kind: KindKey, span: Span) => `Cost_${kind}_${span}`;
 const saved = (kind: KindKey) => (kind === "Total" ? "Saved" : `Saved_${kind}`);
-const ROWS: readonly KindKey[] = [...KINDS.map(({ key }) => key), "Total"];
+const ROWS: readonly KindKey[] = [...KINDS, "Total"];
 
 /** Every name that the step shows. */
 export const COST_NAMES: readonly string[] = [

@@ -1,3 +1,4 @@
+import { COSTS } from "../../core/figures/costs";
 import { INK, PAPER, PICTURE_WIDTH, Picture } from "../map/plot";
 import type { NamedCells } from "../workbook/named";
 import { costOf, KINDS, money, type Span } from "./read-costs";
@@ -29,7 +30,11 @@ function stepTo(most: number): number {
 }
 
 const likely = (found: NamedCells, span: Span) =>
-  KINDS.map(({ key, label }, index) => ({ number: index + 1, label, value: costOf(found, key, span).likely ?? 0 }));
+  KINDS.map((kind, index) => ({
+    number: index + 1,
+    label: COSTS[kind].name,
+    value: costOf(found, kind, span).likely ?? 0,
+  }));
 
 /** What the picture shows, in words. */
 export function barWords(found: NamedCells): string {

@@ -1,26 +1,21 @@
-import { within } from "../../core/checks";
+import { ENTRIES, type EntryName } from "../../core/figures/entries";
+import { entryLabel } from "../../core/figures/entry";
 import type { Host } from "../../hosts/host";
+import { entryReader } from "../parts/entry-reader";
 import { Failure } from "../parts/failure";
 import { NamedField } from "../parts/named-field";
-import { typedNumber } from "../parts/typed-number";
 import type { Act } from "../workbook/act";
 import { useNamed } from "../workbook/use-named";
 
-/** Bounds as in the workbook's own checks, which hold for what is typed into cells only. */
-const measure = (name: string, unit: string, least: number, most: number) =>
-  typedNumber(name, unit, (parameter, value) => within(parameter, value, least, most, unit));
+const asked = (name: EntryName, label: string) => ({ name, label, read: entryReader(ENTRIES[name]) });
 
 const FACTS = [
   { name: "Site_Name", label: "Site", read: String },
   { name: "Block_Name", label: "Block", read: String },
-  { name: "Bed_Width_m", label: "Bed width, across [m]", read: measure("bed width", "m", 0.3, 500) },
-  { name: "Bed_Length_m", label: "Bed length, along [m]", read: measure("bed length", "m", 0.3, 500) },
-  { name: "Test_Minutes", label: "Length of the test [min]", read: measure("minutes", "min", 0.1, 1440) },
-  {
-    name: "Can_Mouth_mm",
-    label: "Can mouth, inside diameter [mm]",
-    read: measure("mouth", "mm", 10, 1000),
-  },
+  asked("Bed_Width_m", "Bed width, across [m]"),
+  asked("Bed_Length_m", "Bed length, along [m]"),
+  asked("Test_Minutes", entryLabel(ENTRIES.Test_Minutes)),
+  asked("Can_Mouth_mm", "Can mouth, inside diameter [mm]"),
 ];
 const NAMES = FACTS.map(({ name }) => name);
 

@@ -1,3 +1,4 @@
+import { MEASURES } from "../../core/figures/measures";
 import { basis, SAME_BASIS } from "../../core/register/basis";
 import { type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
 
@@ -29,11 +30,11 @@ export function trendsOf(audits: readonly RegisteredAudit[], block: RegisteredAu
     });
   const quarter = latest.kind === "low quarter";
   return [
-    { id: "mar", title: "MAR", unit: "mm/h", points: points(({ mar }) => mar) },
-    { id: "cu", title: "CU", unit: "%", points: points(({ cu }) => cu) },
+    { id: "mar", title: MEASURES.MAR.short, unit: MEASURES.MAR.unit, points: points(({ mar }) => mar) },
+    { id: "cu", title: MEASURES.CU.short, unit: MEASURES.CU.unit, points: points(({ cu }) => cu) },
     {
       id: "sc",
-      title: quarter ? "SC (low quarter)" : "SC (driest can)",
+      title: (quarter ? MEASURES.SC_QUARTER : MEASURES.SC_CAN).name,
       unit: "",
       points: points(({ scCan, scQuarter }) => (quarter ? scQuarter : scCan)),
     },

@@ -1,4 +1,4 @@
-import type { Limit } from "../../core/limits";
+import type { Limit } from "../../core/figures/limits";
 import type { SummaryRow } from "../../core/summary/summary";
 import { type Audit, MOST_RESAMPLED } from "../answer/audit";
 import type { Catches } from "../answer/catches";

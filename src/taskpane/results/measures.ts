@@ -1,4 +1,6 @@
 import type { Box } from "../../cells/box";
+import { MEASURES as FIGURES } from "../../core/figures/measures";
+import { RUN_TIME } from "../../core/figures/run-time";
 
 /** What a formula needs besides the readings. */
 export type Need = "minutes" | "mouth" | "depth" | "basis" | "share";
@@ -20,7 +22,7 @@ const alike = ({ rows, columns }: Box) => ({ rows, columns });
 const SUMMARY_SIZE = { rows: 8, columns: 7 };
 
 export const MEASURES: Measure[] = [
-  { id: "RUNTIME", label: "Run time", unit: "min", needs: ["minutes", "mouth", "depth", "basis"] },
+  { id: "RUNTIME", label: RUN_TIME.TIME.name, unit: "min", needs: ["minutes", "mouth", "depth", "basis"] },
   {
     id: "SUMMARY",
     label: "Summary of the audit",
@@ -28,24 +30,31 @@ export const MEASURES: Measure[] = [
     needs: ["minutes", "mouth"],
     size: () => SUMMARY_SIZE,
   },
-  { id: "SC.CAN", label: "SC (driest can)", unit: "ratio", needs: [] },
-  { id: "SC.QUARTER", label: "SC (low quarter)", unit: "ratio", needs: [] },
+  { id: "SC.CAN", label: FIGURES.SC_CAN.name, unit: FIGURES.SC_CAN.unit || "ratio", needs: [] },
+  { id: "SC.QUARTER", label: FIGURES.SC_QUARTER.name, unit: FIGURES.SC_QUARTER.unit || "ratio", needs: [] },
   { id: "SC.SHARE", label: "SC (share of cans)", unit: "ratio", needs: ["share"] },
-  { id: "CU.CHRISTIANSEN", label: "CU (Christiansen)", unit: "%", needs: [] },
-  { id: "DU.QUARTER", label: "DU (low quarter)", unit: "%", needs: [] },
-  { id: "MAR", label: "Mean application rate", unit: "mm/h", needs: ["minutes", "mouth"] },
+  { id: "CU.CHRISTIANSEN", label: FIGURES.CU.name, unit: FIGURES.CU.unit || "ratio", needs: [] },
+  { id: "DU.QUARTER", label: FIGURES.DU.name, unit: FIGURES.DU.unit || "ratio", needs: [] },
+  { id: "MAR", label: FIGURES.MAR.name, unit: FIGURES.MAR.unit || "ratio", needs: ["minutes", "mouth"] },
   {
     id: "INTERVAL",
-    label: "Interval of CU",
+    label: `Interval of ${FIGURES.CU.short}`,
     unit: "%, low and high",
     needs: [],
     rest: ['"CU.CHRISTIANSEN"'],
     size: pair,
   },
-  { id: "INTERVAL", label: "Interval of DU", unit: "%, low and high", needs: [], rest: ['"DU.QUARTER"'], size: pair },
   {
     id: "INTERVAL",
-    label: "Interval of SC (low quarter)",
+    label: `Interval of ${FIGURES.DU.short}`,
+    unit: "%, low and high",
+    needs: [],
+    rest: ['"DU.QUARTER"'],
+    size: pair,
+  },
+  {
+    id: "INTERVAL",
+    label: `Interval of ${FIGURES.SC_QUARTER.name}`,
     unit: "ratio, low and high",
     needs: [],
     rest: ['"SC.QUARTER"'],

@@ -1,3 +1,4 @@
+import { MEASURES } from "../../core/figures/measures";
 import type { Host } from "../../hosts/host";
 import { Failure } from "../parts/failure";
 import { figure } from "../parts/figure";
@@ -6,11 +7,11 @@ import { type NamedCell, type NamedCells, textIn } from "../workbook/named";
 import { useNamed } from "../workbook/use-named";
 
 const ROWS = [
-  { label: "Mean application rate", unit: "mm/h", name: "MAR", verdict: "Verdict_MAR" },
-  { label: "CU (Christiansen)", unit: "%", name: "CU", verdict: "Verdict_CU" },
-  { label: "DU (low quarter)", unit: "%", name: "DU_Quarter", verdict: "Verdict_DU" },
-  { label: "SC (driest can)", unit: "ratio", name: "SC_Can", verdict: "Verdict_SC" },
-  { label: "SC (low quarter)", unit: "ratio", name: "SC_Quarter", verdict: "Verdict_SCQ" },
+  { figure: MEASURES.MAR, name: "MAR", verdict: "Verdict_MAR" },
+  { figure: MEASURES.CU, name: "CU", verdict: "Verdict_CU" },
+  { figure: MEASURES.DU, name: "DU_Quarter", verdict: "Verdict_DU" },
+  { figure: MEASURES.SC_CAN, name: "SC_Can", verdict: "Verdict_SC" },
+  { figure: MEASURES.SC_QUARTER, name: "SC_Quarter", verdict: "Verdict_SCQ" },
 ];
 const NAMES = [
   "Positions_Uneven",
@@ -27,7 +28,17 @@ function Value({ found, unit, kind }: { found: NamedCell | undefined; unit: stri
   );
 }
 
-function Row({ found, row: { label, unit, name, verdict } }: { found: NamedCells; row: (typeof ROWS)[number] }) {
+function Row({
+  found,
+  row: {
+    figure: { name: label, unit },
+    name,
+    verdict,
+  },
+}: {
+  found: NamedCells;
+  row: (typeof ROWS)[number];
+}) {
   const plain = <Value found={found[`Result_${name}`]} unit={unit} kind="plain" />;
   const weighted = <Value found={found[`Weighted_${name}`]} unit={unit} kind="by area" />;
   const uneven = found.Positions_Uneven?.value === true;

@@ -1,4 +1,6 @@
 import { Button } from "@fluentui/react-components";
+import { MEASURES } from "../../core/figures/measures";
+import { WATER } from "../../core/figures/water";
 import type { Host } from "../../hosts/host";
 import type { CheckedFile } from "../../share/copy-report";
 import { figure } from "../parts/figure";
@@ -8,11 +10,11 @@ import { useTask } from "../parts/use-task";
 import { copyTools } from "./copy-tools";
 
 const FIGURES = [
-  { name: "Result_MAR", label: "MAR", unit: "mm/h" },
-  { name: "Result_CU", label: "CU", unit: "%" },
-  { name: "Result_DU_Quarter", label: "DU", unit: "%" },
-  { name: "Result_SC_Can", label: "SC (driest can)", unit: "" },
-  { name: "Result_Water_kL", label: "Water", unit: "kL a year" },
+  { name: "Result_MAR", label: MEASURES.MAR.short, unit: MEASURES.MAR.unit },
+  { name: "Result_CU", label: MEASURES.CU.short, unit: MEASURES.CU.unit },
+  { name: "Result_DU_Quarter", label: MEASURES.DU.short, unit: MEASURES.DU.unit },
+  { name: "Result_SC_Can", label: MEASURES.SC_CAN.name, unit: MEASURES.SC_CAN.unit },
+  { name: "Result_Water_kL", label: WATER.NOW.short, unit: WATER.NOW.unit },
 ];
 
 function stated({ report }: CheckedFile, { name, label, unit }: (typeof FIGURES)[number]): string {

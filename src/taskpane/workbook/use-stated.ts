@@ -1,14 +1,15 @@
 import type { Area } from "../../cells/area";
+import { MEASURES } from "../../core/figures/measures";
 import type { Host } from "../../hosts/host";
 import { type NamedCells, numberIn } from "./named";
 import { useNamed } from "./use-named";
 
 const USED = [
-  ["Mean application rate", "Used_MAR"],
-  ["CU", "Used_CU"],
-  ["DU", "Used_DU"],
+  [MEASURES.MAR.name, "Used_MAR"],
+  [MEASURES.CU.short, "Used_CU"],
+  [MEASURES.DU.short, "Used_DU"],
   ["SC (driest", "Used_SC_Can"],
-  ["SC (low quarter)", "Used_SC_Quarter"],
+  [MEASURES.SC_QUARTER.name, "Used_SC_Quarter"],
 ] as const;
 const RUN_TIME = ["Cans_Readings", "Result_Run_Time_min"];
 const NAMES = ["Cans_Readings", "Positions_Uneven", ...USED.map(([, name]) => name)];

@@ -1,4 +1,5 @@
 import { areaTwins, equalTwins, type MeasureTwins } from "./measure-twins";
+import { depthOfMillilitre } from "./millilitres";
 
 /** The arguments of a worksheet function as they stand in a formula; "" for one that is left out. */
 type Arguments = readonly string[];
@@ -16,7 +17,7 @@ function literalText(argument: string): string | null {
 
 /** Millimetres that a reading of 1 stands for, as a factor. */
 function depthOfOneUnit(mouth: string): string | null {
-  const millilitres = `1000/(PI()*${operand(mouth)}^2/4)`;
+  const millilitres = depthOfMillilitre(operand(mouth));
   const text = literalText(mouth);
   if (text !== null) return text === "mm" ? "1" : null;
   return /^[\d.]+$/.test(mouth) ? millilitres : `IF(TRIM(${mouth})="mm",1,${millilitres})`;

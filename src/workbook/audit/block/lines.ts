@@ -1,4 +1,5 @@
 import { choice, count, date, number, words } from "../../form/allowed";
+import { entryField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
 
 const DAY = "yyyy-mm-dd";
@@ -58,8 +59,8 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   measure("Pot spacing", "Pot_Spacing_mm", "mm", [20, 5000], "From the middle of a pot to the middle of the next."),
   pick("Cover", "Cover", ["open", "shade cloth", "plastic house", "glasshouse"]),
   "The bed that is tested",
-  measure("Width", "Bed_Width_m", "m", [0.3, 500], "Across, left to right as the cans are typed in."),
-  measure("Length", "Bed_Length_m", "m", [0.3, 500], "Along, top to bottom as the cans are typed in."),
+  entryField("Bed_Width_m", { note: "Across, left to right as the cans are typed in." }),
+  entryField("Bed_Length_m", { note: "Along, top to bottom as the cans are typed in." }),
   {
     label: "Area",
     unit: "m²",

@@ -1,5 +1,6 @@
-import { number, timeOfDay } from "../../form/allowed";
+import { timeOfDay } from "../../form/allowed";
 import { checkLines } from "../../form/check-lines";
+import { entryField } from "../../form/entry-field";
 import { formLines, joined } from "../../form/entry-lines";
 import type { CellSpec, SheetSpec } from "../../form/sheet-spec";
 import { CAN_CHECKS } from "./checks";
@@ -35,8 +36,8 @@ const working = [
 
 const test = formLines(3, FORM, [
   "The test",
-  { label: "Can mouth, inside", unit: "mm", name: "Can_Mouth_mm", allowed: number(10, 1000, "mm") },
-  { label: "Length of the test", unit: "min", name: "Test_Minutes", allowed: number(0.1, 1440, "min") },
+  entryField("Can_Mouth_mm"),
+  entryField("Test_Minutes"),
   { label: "Started", unit: "time", name: "Test_Start", format: "h:mm", allowed: timeOfDay },
   { label: "Stopped", unit: "time", name: "Test_Stop", format: "h:mm", allowed: timeOfDay },
 ]);

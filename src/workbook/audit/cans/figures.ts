@@ -1,4 +1,5 @@
 import type { Field } from "../../form/entry-lines";
+import { depthOfMillilitre } from "../../form/millilitres";
 import { nestedIfs } from "../../form/nested-ifs";
 import { CANS_GRID } from "./grid";
 
@@ -46,7 +47,7 @@ export const CAN_FIGURES: readonly (string | Field)[] = [
         ["NOT(ISNUMBER(Mean_Catch_mL))", "Mean_Catch_mL"],
         ["N(Can_Mouth_mm)<=0", '"needs the mouth"'],
       ],
-      "Mean_Catch_mL*1000/(PI()*Can_Mouth_mm^2/4)",
+      `Mean_Catch_mL*${depthOfMillilitre("Can_Mouth_mm")}`,
     ),
   },
   {

@@ -1,4 +1,6 @@
+import { ENTRIES, type EntryName } from "../../../core/figures/entries";
 import { type Allowed, number, timeOfDay } from "../../form/allowed";
+import { allowedOf } from "../../form/entry-field";
 import type { FormPart } from "../../form/entry-lines";
 import type { CellSpec, CheckSpec } from "../../form/sheet-spec";
 import { ifNumber } from "../water-cost/formulas";
@@ -14,6 +16,13 @@ interface Amount {
   after?: string | { name: string };
   allowed?: Allowed;
 }
+
+const asked = (name: EntryName): Pick<Amount, "label" | "unit" | "now" | "allowed"> => ({
+  label: ENTRIES[name].label,
+  unit: ENTRIES[name].unitWords,
+  now: { name },
+  allowed: allowedOf(ENTRIES[name]),
+});
 
 const LINES: readonly Amount[] = [
   {
@@ -58,27 +67,18 @@ const LINES: readonly Amount[] = [
     note: "From Run time: 1 - 1 / multiplier with leaching, on average over the pots.",
   },
   {
-    label: "Fertiliser in what drains",
-    unit: "mg/L",
-    now: { name: "Fertiliser_mgL" },
+    ...asked("Fertiliser_mgL"),
     after: { name: "After_Fertiliser_mgL" },
-    allowed: number(0, 1e6, "mg/L"),
     note: "Whole fertiliser, measured or from its label and the conductivity of what drains. After blank: as now.",
   },
   {
-    label: "Work on this watering",
-    unit: "h a year",
-    now: { name: "Labour_Hours" },
+    ...asked("Labour_Hours"),
     after: { name: "After_Labour_Hours" },
-    allowed: number(0, 8784, "h"),
     note: "Valves, hand watering of dry spots, mending. After blank: as now.",
   },
   {
-    label: "Plants lost or marked down",
-    unit: "plants a year",
-    now: { name: "Plants_Lost" },
+    ...asked("Plants_Lost"),
     after: { name: "After_Plants_Lost" },
-    allowed: number(0, 1e9, "plants"),
     note: "Because they got too little or too much water here. After blank: as now.",
   },
 ];

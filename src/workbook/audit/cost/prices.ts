@@ -1,3 +1,4 @@
+import { ENTRIES } from "../../../core/figures/entries";
 import { number, timeOfDay } from "../../form/allowed";
 import type { FormPart } from "../../form/entry-lines";
 import type { CellSpec } from "../../form/sheet-spec";
@@ -15,7 +16,7 @@ import {
   STEPS_HEAD,
 } from "./places";
 
-const PRICE = number(0, 1e6, "");
+const PRICE = number(ENTRIES.Water_Price.least, ENTRIES.Water_Price.most, "");
 const MONEY = "#,##0.00##";
 const TIME = "h:mm";
 const KL = "#,##0.0";

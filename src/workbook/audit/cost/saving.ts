@@ -1,7 +1,8 @@
+import { COSTS } from "../../../core/figures/costs";
 import { isWarning } from "../../form/check-lines";
 import type { FormPart } from "../../form/entry-lines";
 import type { CellSpec } from "../../form/sheet-spec";
-import { COST_LABELS, headings, MONEY } from "./lines";
+import { headings, MONEY } from "./lines";
 import { type CostKind, costCell, KINDS, LEVELS, type Level, NONE, SAVED, savedCell } from "./places";
 
 /** What of a kind is saved; of what hangs on the water, only where less water is used. */
@@ -23,7 +24,7 @@ const saving: CellSpec[] = [
   ...headings(SAVED, ["Saved a year", "low", "likely", "high"]),
   { at: `E${SAVED}:H${SAVED}`, kind: "heading", value: "" },
   ...KINDS.flatMap((kind, index): CellSpec[] => [
-    { at: `A${SAVED + 1 + index}`, kind: "label", value: COST_LABELS[kind] },
+    { at: `A${SAVED + 1 + index}`, kind: "label", value: COSTS[kind].name },
     ...LEVELS.map(
       (level): CellSpec => ({
         at: savedCell(kind, level),
@@ -34,7 +35,7 @@ const saving: CellSpec[] = [
       }),
     ),
   ]),
-  { at: `A${SAVED + 6}`, kind: "label", value: "Together" },
+  { at: `A${SAVED + 6}`, kind: "label", value: COSTS.Total.name },
   ...LEVELS.map(
     (level): CellSpec => ({
       at: savedCell("Total", level),

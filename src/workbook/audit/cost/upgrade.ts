@@ -1,4 +1,6 @@
-import { number } from "../../form/allowed";
+import { PAYING } from "../../../core/figures/costs";
+import { numberFormat, withUnit } from "../../../core/figures/figure";
+import { entryField } from "../../form/entry-field";
 import { type Field, type FormPart, formLines, joined } from "../../form/entry-lines";
 import type { CellSpec } from "../../form/sheet-spec";
 import { KINDS, LEVELS, type Level, NONE, PAYS, savedCell, UPGRADE } from "./places";
@@ -15,22 +17,14 @@ const LINES: readonly (string | Field)[] = [
     formula: 'IF(ISNUMBER(Capital_Used),Capital_Used,"–")',
     note: "From Water and cost (what the change costs), else the sum on Actions.",
   },
-  {
-    label: "Own labour on top",
-    unit: "once",
-    name: "Upgrade_Labour",
+  entryField("Upgrade_Labour", {
     format: MONEY,
-    allowed: number(0, 1e9, ""),
     note: "Blank: 0.",
-  },
-  {
-    label: "Grant",
-    unit: "once",
-    name: "Upgrade_Grant",
+  }),
+  entryField("Upgrade_Grant", {
     format: MONEY,
-    allowed: number(0, 1e9, ""),
     note: "Blank: 0.",
-  },
+  }),
   {
     label: "Capital",
     unit: "once",
@@ -40,21 +34,14 @@ const LINES: readonly (string | Field)[] = [
       'IF(COUNT(Capital_Used,Upgrade_Labour)=0,"–",IF(MIN(N(Capital_Used),N(Upgrade_Labour),N(Upgrade_Grant))<0,"–",IF(N(Upgrade_Grant)>N(Capital_Used)+N(Upgrade_Labour),"–",N(Capital_Used)+N(Upgrade_Labour)-N(Upgrade_Grant))))',
     note: "Parts + labour - grant.",
   },
-  {
-    label: "Years of life",
-    unit: "years",
-    name: "Upgrade_Life_years",
-    allowed: number(0.1, 1000, "years"),
+  entryField("Upgrade_Life_years", {
     note: "Until it would have to be done again.",
-  },
-  {
-    label: "Discount rate",
+  }),
+  entryField("Upgrade_Rate", {
     unit: "0 to 1 a year",
-    name: "Upgrade_Rate",
     format: "0.0##",
-    allowed: number(0, 1, ""),
     note: "What the money would earn elsewhere, or what a loan costs: 0.07 is 7 % a year. 0, or 0.001 and more.",
-  },
+  }),
 ];
 
 /** What 1 at the end of each year of its life is worth today. */
@@ -80,21 +67,21 @@ const ANSWERS: readonly {
   note: string;
 }[] = [
   {
-    label: "Simple payback [years]",
+    label: withUnit(PAYING.Payback),
     name: "Payback",
-    format: "0.0",
+    format: numberFormat(PAYING.Payback),
     formula: payback,
     note: `${lacks(false)}&"Capital / what is saved a year together."`,
   },
   {
-    label: "Net present value",
+    label: withUnit(PAYING.NPV),
     name: "NPV",
     format: MONEY,
     formula: worth,
     note: `${lacks(true)}&"Saved a year · (1 - (1 + rate)^-life) / rate - capital. Above 0 it pays."`,
   },
   {
-    label: "Pays from a water price of [per kL]",
+    label: withUnit(PAYING.Paying_Price),
     name: "Paying_Price",
     format: MONEY,
     formula: paying,

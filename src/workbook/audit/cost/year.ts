@@ -1,7 +1,8 @@
+import { COSTS } from "../../../core/figures/costs";
 import type { FormPart } from "../../form/entry-lines";
 import type { CellSpec } from "../../form/sheet-spec";
 import { DRAINED, ENERGY, FERTILISER, HOURS, PLANTS, WATER } from "./amounts";
-import { COST_LABELS, headings, MONEY } from "./lines";
+import { headings, MONEY } from "./lines";
 import {
   type CostKind,
   costCell,
@@ -66,7 +67,7 @@ const total = (span: Span, level: Level): string => {
 
 const missing = KINDS.map((kind) => {
   const [now, after] = [lackCell(kind, "Now"), lackCell(kind, "After")];
-  const words = COST_LABELS[kind].toLowerCase();
+  const words = COSTS[kind].name.toLowerCase();
   return `IF(${now}<>"","${words}: "&${now}&"; ",IF(${after}<>"","${words} after: "&${after}&"; ",""))`;
 });
 const NOT_COUNTED = `IF(${KINDS.map((kind) => `${lackCell(kind, "Now")}&${lackCell(kind, "After")}`).join("&")}="","Nothing: every kind is counted.",${missing.join("&")}&"what lacks a figure is not counted.")`;
@@ -90,7 +91,7 @@ const besides = (share: string) => `IF(ISNUMBER(${share}),1-${share},"")`;
 const year: CellSpec[] = [
   ...headings(YEAR, ["Costs of a year", "needed now: low", "likely", "high", "after: low", "likely", "high", ""]),
   ...KINDS.flatMap((kind, index): CellSpec[] => [
-    { at: `A${YEAR + 1 + index}`, kind: "label", value: COST_LABELS[kind] },
+    { at: `A${YEAR + 1 + index}`, kind: "label", value: COSTS[kind].name },
     ...SPANS.flatMap((span) =>
       LEVELS.map(
         (level): CellSpec => ({
@@ -104,7 +105,7 @@ const year: CellSpec[] = [
     ),
     { at: `H${YEAR + 1 + index}`, kind: "note", value: MEANS[kind] },
   ]),
-  { at: `A${YEAR + 6}`, kind: "label", value: "Together" },
+  { at: `A${YEAR + 6}`, kind: "label", value: COSTS.Total.name },
   ...SPANS.flatMap((span) =>
     LEVELS.map(
       (level): CellSpec => ({

@@ -1,3 +1,4 @@
+import { depthOfMillilitre } from "../../form/millilitres";
 /**
  * The rate [mm/h] of a can elsewhere, as the pane paints it into the source block: live, so that a corrected reading
  * recolours.
@@ -7,6 +8,6 @@
  * @param mouth The can's mouth [mm], a number or a cell; null for readings in mm
  */
 export function paintedRate(can: string, minutes: string, mouth: string | null): string {
-  const depth = mouth === null ? "" : `*1000/(PI()*${mouth}^2/4)`;
+  const depth = mouth === null ? "" : `*${depthOfMillilitre(`${mouth}`)}`;
   return `IF(ISNUMBER(${can}),${can}${depth}*60/${minutes},IF(TRIM(${can})="x","x",""))`;
 }

@@ -1,4 +1,5 @@
-import { BUILT_IN_LIMITS } from "../../../core/limits";
+import { BUILT_IN_LIMITS } from "../../../core/figures/limits";
+import { MEASURES } from "../../../core/figures/measures";
 
 /** A measure that can have a limit, and the part of its names. */
 export interface LimitedMeasure {
@@ -12,11 +13,11 @@ export interface LimitedMeasure {
 }
 
 export const LIMITED_MEASURES: readonly LimitedMeasure[] = [
-  { measure: "Mean application rate", short: "MAR", low: true, high: true, like: "5 to 12" },
-  { measure: "CU (Christiansen)", short: "CU", low: true, like: ">= 85" },
-  { measure: "DU (low quarter)", short: "DU", low: true, like: ">= 80" },
-  { measure: "SC (driest can)", short: "SC", high: true, like: "<= 1.5" },
-  { measure: "SC (low quarter)", short: "SCQ", high: true, like: "<= 1.3" },
+  { measure: MEASURES.MAR.name, short: "MAR", low: true, high: true, like: "5 to 12" },
+  { measure: MEASURES.CU.name, short: "CU", low: true, like: ">= 85" },
+  { measure: MEASURES.DU.name, short: "DU", low: true, like: ">= 80" },
+  { measure: MEASURES.SC_CAN.name, short: "SC", high: true, like: "<= 1.5" },
+  { measure: MEASURES.SC_QUARTER.name, short: "SCQ", high: true, like: "<= 1.3" },
 ];
 
 /** What can be chosen, and what it is. */
@@ -56,24 +57,24 @@ export const SET_LINES: readonly SetLine[] = [
   ...general,
   {
     set: "Queensland industry",
-    ...of("Mean application rate"),
+    ...of(MEASURES.MAR.name),
     note: "a survey of 200 nurseries found 20.2 on average",
   },
   {
     set: "Queensland notes",
-    measure: "Mean application rate",
+    measure: MEASURES.MAR.name,
     text: "<= 15",
     ...NOTES_2007,
     note: "never above what the mix takes up",
   },
   {
     set: "Queensland notes",
-    measure: "SC (driest can)",
+    measure: MEASURES.SC_CAN.name,
     text: "<= 1.2",
     ...NOTES_2007,
     note: "about 1.2 is acceptable",
   },
-  { set: "Florida nurseries", ...of("DU (low quarter)"), note: "under 60 is low" },
-  { set: "Rule of thumb", ...of("CU (Christiansen)"), note: "" },
-  { set: "Common practice", ...of("SC (driest can)"), note: "poor layouts reach 4 and more" },
+  { set: "Florida nurseries", ...of(MEASURES.DU.name), note: "under 60 is low" },
+  { set: "Rule of thumb", ...of(MEASURES.CU.name), note: "" },
+  { set: "Common practice", ...of(MEASURES.SC_CAN.name), note: "poor layouts reach 4 and more" },
 ];

@@ -1,3 +1,6 @@
+import { numberFormat } from "../../../core/figures/figure";
+import { MEASURES } from "../../../core/figures/measures";
+import { WATER as WATER_FIGURES } from "../../../core/figures/water";
 import { isWarning } from "../../form/check-lines";
 import { inRow } from "../../form/entry-lines";
 import { nestedIfs } from "../../form/nested-ifs";
@@ -25,44 +28,18 @@ function table(top: number, head: readonly (readonly [columns: string, words: st
 const given = (name: string) => `IF(${name}="","not given",${name})`;
 const percent = (name: string) => `IF(ISNUMBER(${name}),${name},"not known")`;
 
-const MEASURES = [
-  ["MAR", "mm/h", "Used_MAR", "Limit_MAR_Text", "Verdict_MAR", "Limit_MAR_Source", "0.0", "mean depth in an hour"],
-  [
-    "CU (Christiansen)",
-    "%",
-    "Used_CU",
-    "Limit_CU_Text",
-    "Verdict_CU",
-    "Limit_CU_Source",
-    "0.0",
-    "100 (1 - mean distance / mean)",
-  ],
-  [
-    "DU (low quarter)",
-    "%",
-    "Used_DU",
-    "Limit_DU_Text",
-    "Verdict_DU",
-    "Limit_DU_Source",
-    "0.0",
-    "100 · driest quarter / mean",
-  ],
-  ["SC (driest can)", "", "Used_SC_Can", "Limit_SC_Text", "Verdict_SC", "Limit_SC_Source", "0.00", "mean / driest can"],
-  [
-    "SC (low quarter)",
-    "",
-    "Used_SC_Quarter",
-    "Limit_SCQ_Text",
-    "Verdict_SCQ",
-    "Limit_SCQ_Source",
-    "0.00",
-    "mean / mean of driest quarter",
-  ],
+/** The figures of the report, each with the ending of its names and its definition in the room that there is. */
+const REPORTED = [
+  [MEASURES.MAR, "MAR", "MAR", "mean depth in an hour"],
+  [MEASURES.CU, "CU", "CU", "100 (1 - mean distance / mean)"],
+  [MEASURES.DU, "DU", "DU", "100 · driest quarter / mean"],
+  [MEASURES.SC_CAN, "SC_Can", "SC", "mean / driest can"],
+  [MEASURES.SC_QUARTER, "SC_Quarter", "SCQ", "mean / mean of driest quarter"],
 ] as const;
 
 /** The figures with definition, limit, its source, and verdict. */
 export const measureTable = (top: number) => ({
-  rows: MEASURES.length + 1,
+  rows: REPORTED.length + 1,
   cells: table(
     top,
     [
@@ -74,23 +51,23 @@ export const measureTable = (top: number) => ({
       ["I:N", "Verdict"],
       ["O:X", "Limit from"],
     ],
-    MEASURES.map(([label, unit, value, limit, verdict, source, format, means]) => [
-      ["A", `"${label}"`],
-      ["B", value, format],
+    REPORTED.map(([figure, used, limit, means]) => [
+      ["A", `"${figure === MEASURES.MAR ? figure.short : figure.name}"`],
+      ["B", `Used_${used}`, numberFormat(figure)],
       ["C", `"${means}"`],
-      ["D", `"${unit}"`],
-      ["E:H", limit],
-      ["I:N", verdict],
-      ["O:X", source],
+      ["D", `"${figure.unit}"`],
+      ["E:H", `Limit_${limit}_Text`],
+      ["I:N", `Verdict_${limit}`],
+      ["O:X", `Limit_${limit}_Source`],
     ]),
   ),
 });
 
 const WATER = [
   ["Used now", "Used_Now_kL", "#,##0"],
-  ["Needed now", "Result_Water_kL", "#,##0"],
+  [WATER_FIGURES.NOW.name, "Result_Water_kL", "#,##0"],
   ["Needed after", "Needed_After_kL", "#,##0"],
-  ["Saved", "Saved_kL", "#,##0"],
+  [WATER_FIGURES.SAVED.short, "Saved_kL", "#,##0"],
   ["Water bill for needed now", "Result_Cost", "#,##0.00"],
 ] as const;
 const LOSSES = [
@@ -169,9 +146,9 @@ export const comparisonTable = (top: number) => ({
     top,
     [
       ["A", "Before and after"],
-      ["B", "MAR mm/h"],
-      ["C", "CU %"],
-      ["D:H", "DU %"],
+      ["B", `${MEASURES.MAR.short} ${MEASURES.MAR.unit}`],
+      ["C", `${MEASURES.CU.short} ${MEASURES.CU.unit}`],
+      ["D:H", `${MEASURES.DU.short} ${MEASURES.DU.unit}`],
       ["I:N", "SC"],
       ["O:X", "Kind of SC; why not"],
     ],

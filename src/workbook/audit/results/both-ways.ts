@@ -1,8 +1,12 @@
+import { MEASURES } from "../../../core/figures/measures";
+import { figureField } from "../../form/entry-field";
+import { depthOfMillilitre } from "../../form/millilitres";
 import type { CellSpec } from "../../form/sheet-spec";
 import { twin } from "../../form/twins";
 import { DRY, NEEDS_FOUR, QUARTER_DRY } from "./words";
 
 const READINGS = "Cans_Readings";
+const DEPTH_OF_1_ML = depthOfMillilitre("Can_Mouth_mm");
 
 const unless = (lack: string, formula: string) => `IF(${lack}<>"",${lack},${formula})`;
 const ofFour = (formula: string) => `IF(Cans_Counted<4,"${NEEDS_FOUR}",${formula})`;
@@ -25,54 +29,42 @@ const share = twin("SC.SHARE", [READINGS, "Share_Wanted"])!;
 const shareReached = `LARGE(${READINGS},MAX(1,ROUNDUP(Share_Wanted*Cans_Counted-1/10^9,0)))>0`;
 const BOTH_WAYS: readonly BothWays[] = [
   {
-    label: "Mean application rate",
-    unit: "mm/h",
-    format: "0.0",
-    plain: unless("Lack_Rate", `AVERAGE(${READINGS})*1000/(PI()*Can_Mouth_mm^2/4)*60/Test_Minutes`),
+    ...figureField(MEASURES.MAR),
+    plain: unless("Lack_Rate", `AVERAGE(${READINGS})*${DEPTH_OF_1_ML}*60/Test_Minutes`),
     plainName: "Result_MAR",
-    weighted: unless("Lack_Rate", unless("Lack_Area", "Weighted_Reading*1000/(PI()*Can_Mouth_mm^2/4)*60/Test_Minutes")),
+    weighted: unless("Lack_Rate", unless("Lack_Area", `Weighted_Reading*${DEPTH_OF_1_ML}*60/Test_Minutes`)),
     weightedName: "Weighted_MAR",
   },
   {
-    label: "CU (Christiansen)",
-    unit: "%",
-    format: "0.0",
+    ...figureField(MEASURES.CU),
     plain: unless("Lack_Readings", twin("CU.CHRISTIANSEN", [READINGS])!),
     plainName: "Result_CU",
     weighted: unless("Lack_Area", "100*(1-Weighted_Distance/Weighted_Reading)"),
     weightedName: "Weighted_CU",
   },
   {
-    label: "DU (low quarter)",
-    unit: "%",
-    format: "0.0",
+    ...figureField(MEASURES.DU),
     plain: unless("Lack_Readings", ofFour(twin("DU.QUARTER", [READINGS])!)),
     plainName: "Result_DU_Quarter",
     weighted: unless("Lack_Area", ofFour("100*Weighted_Low_Quarter/Weighted_Reading")),
     weightedName: "Weighted_DU_Quarter",
   },
   {
-    label: "SC (driest can)",
-    unit: "",
-    format: "0.00",
+    ...figureField(MEASURES.SC_CAN),
     plain: unless("Lack_Readings", ofWet(twin("SC.CAN", [READINGS])!)),
     plainName: "Result_SC_Can",
     weighted: unless("Lack_Area", ofWet(`Weighted_Reading/MIN(${READINGS})`)),
     weightedName: "Weighted_SC_Can",
   },
   {
-    label: "SC (low quarter)",
-    unit: "",
-    format: "0.00",
+    ...figureField(MEASURES.SC_QUARTER),
     plain: inverse("Result_DU_Quarter"),
     plainName: "Result_SC_Quarter",
     weighted: inverse("Weighted_DU_Quarter"),
     weightedName: "Weighted_SC_Quarter",
   },
   {
-    label: "SC (share of pots)",
-    unit: "",
-    format: "0.00",
+    ...figureField(MEASURES.SC_SHARE),
     plain: unless(
       "Lack_Readings",
       `IF(AND(ISNUMBER(Share_Wanted),COUNTIF(Share_Wanted,">=0.5")=1,COUNTIF(Share_Wanted,"<=1")=1),IF(${shareReached},${share},"too many cans are dry"),"needs a share from 0.5 to 1")`,

@@ -1,3 +1,4 @@
+import { MEASURES } from "../../../core/figures/measures";
 import { WHY_NOT } from "../../../core/register/basis";
 import { choice, count, date, number } from "../../form/allowed";
 import type { Field } from "../../form/entry-lines";
@@ -56,9 +57,9 @@ export const EARLIER_LINES: readonly (string | Field)[] = [
     note: "Each can counted alike, as the next three.",
     allowed: number(1, 1000, ""),
   },
-  { label: "MAR", unit: "mm/h", name: "Earlier_MAR", allowed: number(0, 1000, "mm/h") },
-  { label: "CU", unit: "%", name: "Earlier_CU", allowed: number(-1000, 100, "%") },
-  { label: "DU (low quarter)", unit: "%", name: "Earlier_DU", allowed: number(0, 100, "%") },
+  { label: MEASURES.MAR.short, unit: "mm/h", name: "Earlier_MAR", allowed: number(0, 1000, "mm/h") },
+  { label: MEASURES.CU.short, unit: "%", name: "Earlier_CU", allowed: number(-1000, 100, "%") },
+  { label: MEASURES.DU.name, unit: "%", name: "Earlier_DU", allowed: number(0, 100, "%") },
 ];
 /** Whether the two may stand side by side: "yes", or why not. */
 export const EARLIER_COMPARABLE = nestedIfs(NOT_COMPARABLE, '"yes"');

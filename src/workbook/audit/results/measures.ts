@@ -1,3 +1,5 @@
+import { MEASURES } from "../../../core/figures/measures";
+import { figureField } from "../../form/entry-field";
 import type { CellSpec } from "../../form/sheet-spec";
 import { DRY, NEEDS_FOUR, QUARTER_DRY } from "./words";
 
@@ -26,45 +28,37 @@ interface Measure {
 
 const used = (weighted: string, plain: string) => `IF(Positions_Uneven,${weighted},${plain})`;
 
-const MEASURES: readonly Measure[] = [
+const LINES: readonly Measure[] = [
   {
-    label: "Cans counted",
-    unit: "cans",
-    format: "0",
+    ...figureField(MEASURES.CANS),
     formula: "Cans_Counted",
     means: "Cans with a reading. A blank place or x is a can that was not read; 0 is a dry can.",
   },
-  { label: "Dry cans", unit: "cans", format: "0", formula: "Cans_Dry", means: "Cans that read 0." },
+  { ...figureField(MEASURES.DRY), formula: "Cans_Dry", means: "Cans that read 0." },
   {
-    label: "Mean application rate (MAR)",
-    unit: "mm/h",
-    format: "0.0",
+    ...figureField(MEASURES.MAR),
+    label: `${MEASURES.MAR.name} (${MEASURES.MAR.short})`,
     name: "Used_MAR",
     formula: used("Weighted_MAR", "Result_MAR"),
     limit: { name: "MAR", low: true, high: true, verdict: "Verdict_MAR" },
     means: "Mean depth in the cans, as millimetres in an hour.",
   },
   {
-    label: "CU (Christiansen)",
-    unit: "%",
-    format: "0.0",
+    ...figureField(MEASURES.CU),
     name: "Used_CU",
     formula: used("Weighted_CU", "Result_CU"),
     limit: { name: "CU", low: true, verdict: "Verdict_CU" },
     means: "100 · (1 - mean distance of the cans from their mean / mean). Christiansen 1942.",
   },
   {
-    label: "DU (low quarter)",
-    unit: "%",
-    format: "0.0",
+    ...figureField(MEASURES.DU),
     name: "Used_DU",
     formula: used("Weighted_DU_Quarter", "Result_DU_Quarter"),
     limit: { name: "DU", low: true, verdict: "Verdict_DU" },
     means: "100 · mean of the driest quarter / mean of all. Merriam and Keller 1978.",
   },
   {
-    label: "SC (driest can)",
-    format: "0.00",
+    ...figureField(MEASURES.SC_CAN),
     name: "Used_SC_Can",
     formula: used("Weighted_SC_Can", "Result_SC_Can"),
     limit: { name: "SC", high: true, verdict: "Verdict_SC" },
@@ -72,16 +66,15 @@ const MEASURES: readonly Measure[] = [
       "Scheduling coefficient: mean / catch of the driest single can. It rises with the number of cans, so compare it only between tests with as many cans.",
   },
   {
-    label: "SC (low quarter)",
-    format: "0.00",
+    ...figureField(MEASURES.SC_QUARTER),
     name: "Used_SC_Quarter",
     formula: used("Weighted_SC_Quarter", "Result_SC_Quarter"),
     limit: { name: "SCQ", high: true, verdict: "Verdict_SCQ" },
     means: "Mean / mean of the driest quarter.",
   },
   {
+    ...figureField(MEASURES.SC_SHARE),
     label: "SC (share of pots below)",
-    format: "0.00",
     name: "Used_SC_Share",
     formula: `IF(AND(Positions_Uneven,ISNUMBER(Result_SC_Share)),Result_SC_Share*Weighted_Reading/AVERAGE(${READINGS}),Result_SC_Share)`,
     means:
@@ -109,11 +102,11 @@ function measureLines({ label, unit, format, name, formula, limit, means }: Meas
 }
 
 /** Each measure with its limit and verdict, and below it what it means. */
-export const MEASURE_CELLS: readonly CellSpec[] = MEASURES.flatMap(measureLines);
+export const MEASURE_CELLS: readonly CellSpec[] = LINES.flatMap(measureLines);
 
 export const MEASURE_HEIGHTS: Readonly<Record<number, number>> = Object.fromEntries(
-  MEASURES.map(({ means }, index) => [FIRST_MEASURE + 2 * index + 1, means.length > 90 ? 28 : 22]),
+  LINES.map(({ means }, index) => [FIRST_MEASURE + 2 * index + 1, means.length > 90 ? 28 : 22]),
 );
 
 /** The first row that is free below them. */
-export const AFTER_MEASURES = FIRST_MEASURE + 2 * MEASURES.length + 1;
+export const AFTER_MEASURES = FIRST_MEASURE + 2 * LINES.length + 1;

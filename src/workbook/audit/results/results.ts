@@ -1,4 +1,4 @@
-import { number } from "../../form/allowed";
+import { entryField } from "../../form/entry-field";
 import { type Field, formLines } from "../../form/entry-lines";
 import type { SheetSpec } from "../../form/sheet-spec";
 import { BOTH_ROWS, bothCells } from "./both-ways";
@@ -13,15 +13,11 @@ const EVENNESS = BOTH + 2 + BOTH_ROWS;
 const EARLIER = EVENNESS + 2;
 const AFTER_EARLIER = EARLIER + EARLIER_LINES.length;
 const FORM = { label: "A", entry: "B", unit: "C", note: "D:F", noteLine: 80 };
-const SHARE_LINE: Field = {
-  label: "Share of pots to water fully",
-  unit: "0.5 to 1",
-  name: "Share_Wanted",
+const SHARE_LINE: Field = entryField("Share_Wanted", {
   value: 0.9,
   format: "0.00",
   note: "For the SC above: which share of the pots must get the depth wanted?",
-  allowed: number(0.5, 1, ""),
-};
+});
 const earlier = formLines(EARLIER, FORM, EARLIER_LINES);
 const shareWanted = formLines(AFTER_MEASURES, FORM, [SHARE_LINE]);
 

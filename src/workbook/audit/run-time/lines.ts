@@ -1,4 +1,7 @@
-import { choice, number } from "../../form/allowed";
+import { MEASURES } from "../../../core/figures/measures";
+import { RUN_TIME } from "../../../core/figures/run-time";
+import { choice } from "../../form/allowed";
+import { entryField, figureField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
 import { nestedIfs } from "../../form/nested-ifs";
 
@@ -15,20 +18,12 @@ export const withLeaching = (multiplier: string): string =>
 /** What is asked and answered about the run time. */
 export const RUN_TIME_LINES: readonly (string | Field)[] = [
   "Depth wanted",
-  {
-    label: "Water that one pot uses",
-    name: "Pot_Use_mL",
-    allowed: number(0, 1e6, "mL"),
-    unit: "mL a day",
+  entryField("Pot_Use_mL", {
     note: "Weigh five to ten pots, water them, weigh again after a day without water: grams lost are mL.",
-  },
-  {
-    label: "Capture factor",
-    name: "Capture_Factor",
-    allowed: number(0.01, 20, ""),
-    unit: "ratio",
+  }),
+  entryField("Capture_Factor", {
     note: "Water that reaches the mix with the plant there / without it, measured 1 to 4. Blank: 1.",
-  },
+  }),
   {
     label: "Depth that replaces it",
     name: "Pot_Depth_mm",
@@ -45,18 +40,12 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     ),
     note: "1000 · mL / area of the pot's top / capture factor; shape and top of the pot stand on Block.",
   },
-  {
-    label: "Or the depth, typed",
-    name: "Depth_Typed_mm",
-    allowed: number(0.01, 1000, "mm"),
-    unit: "mm a day",
+  entryField("Depth_Typed_mm", {
     note: "From weather or experience; it goes before the depth worked out above.",
-  },
+  }),
   {
-    label: "Net depth used",
+    ...figureField(RUN_TIME.NET_DEPTH),
     name: "Net_Depth_mm",
-    unit: "mm a day",
-    format: "0.0",
     formula: 'IF(ISNUMBER(Depth_Typed_mm),IF(Depth_Typed_mm>0,Depth_Typed_mm,"needs a depth above 0"),Pot_Depth_mm)',
     note: "What each pot should get on a watering day.",
   },
@@ -70,20 +59,14 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     note: "driest can, low quarter or share of pots (the share is typed on Results)",
   },
   {
-    label: "Multiplier (that SC)",
+    ...figureField(RUN_TIME.MULTIPLIER),
     name: "Run_Multiplier",
-    unit: "ratio",
-    format: "0.00",
     formula: `IF(Lack_Readings<>"",Lack_Readings,${CHOSEN})`,
     note: "From Results, by the way of counting that comes first there.",
   },
-  {
-    label: "Leaching fraction wanted",
-    name: "Leaching_Fraction",
-    allowed: number(0, 0.9, ""),
-    unit: "0 to 0.9",
+  entryField("Leaching_Fraction", {
     note: "Share of the water that should drain from the pot to rinse salts. Blank: 0. Under 0.15 is advised (Florida, UF EP529).",
-  },
+  }),
   {
     unit: "choose",
     label: "How it counts",
@@ -93,10 +76,8 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     note: "none; larger: the greater of multiplier and 1 / (1 - fraction); both: one times the other",
   },
   {
-    label: "Multiplier with leaching",
+    ...figureField(RUN_TIME.GROSS_MULTIPLIER),
     name: "Gross_Multiplier",
-    unit: "ratio",
-    format: "0.00",
     formula: `IF(ISNUMBER(Run_Multiplier),${withLeaching("Run_Multiplier")},Run_Multiplier)`,
     note: "Watering to the driest pot already drains the others: take leaching tests at the driest can.",
   },
@@ -111,26 +92,20 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
   },
   "Run time",
   {
-    label: "Mean application rate",
-    unit: "mm/h",
-    format: "0.0",
+    ...figureField(MEASURES.MAR),
     formula: "Used_MAR",
     note: "From Results, by the way of counting that comes first there.",
   },
   {
-    label: "Depth to apply",
+    ...figureField(RUN_TIME.GROSS_DEPTH),
     name: "Gross_Depth_mm",
-    unit: "mm",
-    format: "0.0",
     formula:
       "IF(ISNUMBER(Net_Depth_mm),IF(ISNUMBER(Gross_Multiplier),Net_Depth_mm*Gross_Multiplier,Gross_Multiplier),Net_Depth_mm)",
     note: "Net depth · multiplier with leaching, mean over the bed.",
   },
   {
-    label: "Run time",
+    ...figureField(RUN_TIME.TIME),
     name: "Result_Run_Time_min",
-    unit: "min a day",
-    format: "0",
     formula: "IF(ISNUMBER(Gross_Depth_mm),IF(ISNUMBER(Used_MAR),60*Gross_Depth_mm/Used_MAR,Used_MAR),Gross_Depth_mm)",
     note: "60 · depth to apply / mean application rate.",
   },
@@ -142,25 +117,15 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     note: "From Block.",
   },
   "Pulses",
-  {
-    label: "Depth the mix takes up at once",
-    name: "Take_Up_mm",
-    allowed: number(0.1, 1000, "mm"),
-    unit: "mm",
+  entryField("Take_Up_mm", {
     note: "Before water runs out below; watch a pot. Three pulses for one cut drainage by a third (Fare and others 1994).",
-  },
-  {
-    label: "Rest between pulses",
-    name: "Rest_min",
-    allowed: number(0, 1440, "min"),
-    unit: "min",
+  }),
+  entryField("Rest_min", {
     note: "20 to 60 min is usual. Blank: 0.",
-  },
+  }),
   {
-    unit: "pulses",
-    label: "Number of pulses",
+    ...figureField(RUN_TIME.PULSES),
     name: "Pulse_Count",
-    format: "0",
     formula:
       'IF(ISNUMBER(Result_Run_Time_min),IF(ISNUMBER(Take_Up_mm),IF(Take_Up_mm>0,IF(Gross_Depth_mm/Take_Up_mm>1000,"over 1000: too shallow a depth",MAX(1,ROUNDUP(Gross_Depth_mm/Take_Up_mm-1/10^9,0))),"needs a depth above 0"),"needs the depth taken up"),"needs a run time")',
     note: "Depth to apply / depth taken up, rounded up.",

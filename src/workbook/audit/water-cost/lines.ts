@@ -1,37 +1,27 @@
-import { choice, number } from "../../form/allowed";
+import { WATER } from "../../../core/figures/water";
+import { choice } from "../../form/allowed";
+import { entryField, figureField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
 import { fromHeadsIfKnown, ifNumber, isShare, saved } from "./formulas";
 
 /** What water and power cost. */
 export const PRICE_LINES: readonly (string | Field)[] = [
   "Days, price and power",
-  { label: "Watering days", name: "Water_Days", allowed: number(0.01, 366, "days"), unit: "days a year" },
-  {
-    label: "Price of water, likely",
-    name: "Water_Price",
-    allowed: number(0, 1e6, ""),
-    unit: "per kL",
+  entryField("Water_Days"),
+  entryField("Water_Price", {
     note: "In any currency, the same throughout; 0 where water is free. Price steps stand on Cost.",
-  },
-  { label: "Price of water, low", name: "Water_Price_Low", allowed: number(0, 1e6, ""), unit: "per kL" },
-  { label: "Price of water, high", name: "Water_Price_High", allowed: number(0, 1e6, ""), unit: "per kL" },
-  {
-    label: "Share of the heads' water in the bed",
-    name: "In_Bed_Share",
-    allowed: number(0.01, 1, ""),
-    unit: "0 to 1",
+  }),
+  entryField("Water_Price_Low"),
+  entryField("Water_Price_High"),
+  entryField("In_Bed_Share", {
     note: "From Heads (caught / metered) or a layout. Left blank, figures hold for water falling on the bed only.",
-  },
-  { label: "Pumping pressure", name: "Pump_kPa", allowed: number(0, 10000, "kPa"), unit: "kPa" },
-  {
-    label: "Efficiency of the pump",
-    name: "Pump_Efficiency",
-    allowed: number(0.01, 1, ""),
-    unit: "0 to 1",
+  }),
+  entryField("Pump_kPa"),
+  entryField("Pump_Efficiency", {
     note: "0.48 on average in Queensland field tests, 0.23 the lowest (NGIQ).",
-  },
-  { label: "Efficiency of the motor", name: "Motor_Efficiency", allowed: number(0.01, 1, ""), unit: "0 to 1" },
-  { label: "Tariff of power", name: "Power_Tariff", allowed: number(0, 1e6, ""), unit: "per kWh" },
+  }),
+  entryField("Motor_Efficiency"),
+  entryField("Power_Tariff"),
   {
     label: "Energy",
     name: "Energy_Per_kL",
@@ -57,10 +47,9 @@ export const NEED_LINES: readonly (string | Field)[] = [
     note: "From the heads where the share in the bed is known.",
   },
   {
-    label: "Needed now",
-    name: "Result_Water_kL",
-    unit: "kL a year",
+    ...figureField(WATER.NOW),
     format: "#,##0.0",
+    name: "Result_Water_kL",
     formula: fromHeadsIfKnown("Needed_Now_Heads_kL", "Needed_Now_Bed_kL"),
   },
   {
@@ -84,28 +73,16 @@ export const NEED_LINES: readonly (string | Field)[] = [
 /** A change, and what it saves. */
 export const CHANGE_LINES: readonly (string | Field)[] = [
   "After a change: from a second audit, or worked out by the layout planner",
-  {
-    label: "SC after",
-    unit: "ratio",
-    name: "After_SC",
-    allowed: number(1, 1000, ""),
+  entryField("After_SC", {
     note: "Of the same kind as the multiplier on Run time.",
-  },
-  { label: "MAR after", name: "After_MAR", allowed: number(0.01, 1000, "mm/h"), unit: "mm/h" },
-  {
-    label: "Share in the bed after",
-    name: "After_In_Bed_Share",
-    allowed: number(0.01, 1, ""),
-    unit: "0 to 1",
+  }),
+  entryField("After_MAR"),
+  entryField("After_In_Bed_Share", {
     note: "Blank: as now.",
-  },
-  {
-    label: "What the change costs",
-    name: "After_Capital",
-    allowed: number(0, 1e9, ""),
-    unit: "once",
+  }),
+  entryField("After_Capital", {
     note: "Parts, and work that is bought; own labour and a grant stand on Cost. Blank: the sum on Actions.",
-  },
+  }),
   {
     label: "Run time after",
     name: "Run_Time_After_min",
@@ -125,10 +102,9 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
     note: "Only then does evener water mean less of it; else plants that are dry now get more, and the gain is evenness.",
   },
   {
-    label: "Water saved",
-    name: "Saved_kL",
-    unit: "kL a year",
+    ...figureField(WATER.SAVED),
     format: "#,##0.0",
+    name: "Saved_kL",
     formula: saved(ifNumber("Result_Water_kL", ifNumber("Needed_After_kL", "Result_Water_kL-Needed_After_kL"))),
     note: "Needed now - needed after; both from the heads where the share is known. Cost says what it is worth.",
   },

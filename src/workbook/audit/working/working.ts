@@ -1,5 +1,6 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
 import { areaCell } from "../../form/area-cell";
+import { depthOfMillilitre } from "../../form/millilitres";
 import type { CellSpec, SheetSpec } from "../../form/sheet-spec";
 import { nearest, type StripCells, stripEnd, stripStart } from "../../form/strip-formulas";
 import { CANS } from "../cans/cans";
@@ -11,7 +12,7 @@ const FIRST_ALONG = FIRST_ACROSS + MOST_ACROSS + 3;
 const TOTALS = FIRST_ALONG + MOST_ALONG + 2;
 const column = (letter: string) => `$${letter}$${FIRST}:$${letter}$${LAST}`;
 
-const DEPTH_OF_1_ML = "1000/(PI()*Can_Mouth_mm^2/4)";
+const DEPTH_OF_1_ML = depthOfMillilitre("Can_Mouth_mm");
 
 function canLine(index: number): CellSpec[] {
   const row = FIRST + index;

@@ -1,4 +1,7 @@
-import { choice, number, words } from "../../form/allowed";
+import { GROUP_ENTRIES } from "../../../core/figures/entries";
+import { entryLabel } from "../../../core/figures/entry";
+import { choice, words } from "../../form/allowed";
+import { allowedOf } from "../../form/entry-field";
 import type { CellSpec } from "../../form/sheet-spec";
 import {
   AREA_ROW,
@@ -23,32 +26,32 @@ export const FACTS = [
   ],
   [
     TOP_ROW,
-    "Pot's top, inside [mm]",
+    entryLabel(GROUP_ENTRIES.Demand_Tops_mm),
     "Demand_Tops_mm",
     "Diameter of a round pot, side of a square one.",
-    number(10, 3000, "mm"),
+    allowedOf(GROUP_ENTRIES.Demand_Tops_mm),
   ],
   [SHAPE_ROW, "Shape", "Demand_Shapes", "Blank: round.", choice("round", "square")],
   [
     CAPTURE_ROW,
-    "Capture factor",
+    entryLabel(GROUP_ENTRIES.Demand_Captures),
     "Demand_Captures",
     "Water that reaches the mix with the plant / without. Blank: 1.",
-    number(0.01, 20, ""),
+    allowedOf(GROUP_ENTRIES.Demand_Captures),
   ],
   [
     COEFFICIENT_ROW,
-    "Coefficient",
+    entryLabel(GROUP_ENTRIES.Demand_Coefficients),
     "Demand_Coefficients",
     "Use of a pot / (ET0 · the area in the next line).",
-    number(0.01, 20, ""),
+    allowedOf(GROUP_ENTRIES.Demand_Coefficients),
   ],
   [
     AREA_ROW,
-    "Its area, of one pot [m²]",
+    entryLabel(GROUP_ENTRIES.Demand_Areas_m2),
     "Demand_Areas_m2",
     "Pot's top, canopy or ground: the one that the coefficient was found for.",
-    number(0.0001, 100, "m²"),
+    allowedOf(GROUP_ENTRIES.Demand_Areas_m2),
   ],
   [
     RAINED_ROW,
@@ -59,10 +62,10 @@ export const FACTS = [
   ],
   [
     TAKE_UP_ROW,
-    "Depth taken up at once [mm]",
+    entryLabel(GROUP_ENTRIES.Demand_Take_Up_mm),
     "Demand_Take_Up_mm",
     "Before water runs out below: sets the pulses on Program.",
-    number(0.1, 1000, "mm"),
+    allowedOf(GROUP_ENTRIES.Demand_Take_Up_mm),
   ],
   [NOTE_ROW, "Note", "Demand_Notes", "Where the figures come from.", words(60)],
 ] as const;

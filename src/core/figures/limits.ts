@@ -1,8 +1,9 @@
-import { InputError } from "./errors";
+import { InputError } from "../errors";
+import { MEASURES } from "./measures";
 
 /** What a measure should be; `low` and `high` themselves are allowed. */
 export interface Limit {
-  /** One of MEASURES. */
+  /** The name of a measure. */
   measure: string;
   low?: number;
   high?: number;
@@ -13,37 +14,37 @@ export interface Limit {
 }
 
 /** The measures of the summary in their order, by the names that a limit uses. */
-export const MEASURES = [
-  "Cans counted",
-  "Dry cans",
-  "Mean application rate",
-  "CU (Christiansen)",
-  "DU (low quarter)",
-  "SC (driest can)",
-  "SC (low quarter)",
-] as const;
+export const LIMITED = [
+  MEASURES.CANS,
+  MEASURES.DRY,
+  MEASURES.MAR,
+  MEASURES.CU,
+  MEASURES.DU,
+  MEASURES.SC_CAN,
+  MEASURES.SC_QUARTER,
+].map(({ name }) => name);
 
 export const BUILT_IN_LIMITS: readonly Limit[] = [
   {
-    measure: "Mean application rate",
+    measure: MEASURES.MAR.name,
     ...parseLimit("5 to 12"),
     source: "NGIQ, Growing media and irrigation",
     year: "",
   },
   {
-    measure: "CU (Christiansen)",
+    measure: MEASURES.CU.name,
     ...parseLimit(">= 85"),
     source: "Measuring uniformity (an Australian consultant's page), rule of thumb",
     year: "",
   },
   {
-    measure: "DU (low quarter)",
+    measure: MEASURES.DU.name,
     ...parseLimit(">= 80"),
     source: "Haman and Yeager, Field Evaluation of Container Nursery Irrigation Systems: Uniformity, UF/IFAS AE194",
     year: "1998",
   },
   {
-    measure: "SC (driest can)",
+    measure: MEASURES.SC_CAN.name,
     ...parseLimit("<= 1.5"),
     source: "common practice",
     year: "",

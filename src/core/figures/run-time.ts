@@ -1,0 +1,62 @@
+import type { Figure } from "./figure";
+
+/** What the run time is made of, in the order of its calculation. */
+export const RUN_TIME = {
+  NET_DEPTH: {
+    name: "Net depth used",
+    short: "Net depth",
+    unit: "mm a day",
+    digits: 1,
+    least: 0,
+    definition: "what each pot should get on a watering day: typed, or from the water that one pot uses",
+    source: "own reasoning",
+    worksheetFunction: "POT.DEPTH",
+  },
+  MULTIPLIER: {
+    name: "Multiplier (that SC)",
+    short: "Multiplier",
+    unit: "ratio",
+    digits: 2,
+    least: 0,
+    definition: "the SC that sets the run time: of the driest can, the low quarter or the share of pots",
+    source: "common practice",
+    worksheetFunction: "RUNTIME",
+  },
+  GROSS_MULTIPLIER: {
+    name: "Multiplier with leaching",
+    short: "With leaching",
+    unit: "ratio",
+    digits: 2,
+    least: 0,
+    definition: "the multiplier, with 1 / (1 - leaching fraction) as the rule for leaching says",
+    source: "leaching requirement: Ayers and Westcot, Water quality for agriculture, FAO 29, 1985",
+  },
+  GROSS_DEPTH: {
+    name: "Depth to apply",
+    short: "Depth",
+    unit: "mm",
+    digits: 1,
+    least: 0,
+    definition: "net depth times the multiplier with leaching, mean over the bed",
+    source: "own reasoning",
+  },
+  TIME: {
+    name: "Run time",
+    short: "Run time",
+    unit: "min a day",
+    digits: 0,
+    least: 0,
+    definition: "60 times depth to apply / mean application rate",
+    source: "common practice",
+    worksheetFunction: "RUNTIME",
+  },
+  PULSES: {
+    name: "Number of pulses",
+    short: "Pulses",
+    unit: "pulses",
+    digits: 0,
+    least: 1,
+    definition: "depth to apply / depth that the mix takes up at once, rounded up",
+    source: "own reasoning",
+  },
+} as const satisfies Record<string, Figure>;
