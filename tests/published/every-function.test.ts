@@ -5,7 +5,7 @@ import { namesIn } from "../support/calls";
 import { caseFiles } from "../support/case-files";
 
 const ROOT = fileURLToPath(new URL("../..", import.meta.url));
-const FAMILIES = ["register", "uniformity", "application", "cost", "program", "summary", "layout", "demand"];
+const FAMILIES = ["register", "uniformity", "application", "cost", "program", "summary", "layout", "demand", "bed"];
 
 /** Functions that no printed value checks directly, by the file that holds a property or a reference for each. */
 const ELSEWHERE: Record<string, string[]> = {
@@ -15,6 +15,7 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/cost/tariffs.test.ts": ["blockTariffCost", "hourlyPowerCost"],
   "tests/core/cost/upgrade.test.ts": ["netPresentValue", "payingWaterPrice", "simplePayback", "upgradeCost"],
   "tests/core/cost/yearly-cost.test.ts": ["costRange", "drainedFertiliserCost", "yearlyCost"],
+  "tests/core/bed/read-bed.test.ts": ["bedHeads", "readBed"],
   "tests/core/generator.test.ts": ["Generator"],
   "tests/core/layout/bed-figures.test.ts": [
     "bedRunTime",
