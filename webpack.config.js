@@ -156,7 +156,14 @@ const desk = async (url) => ({
   ...(url ? {} : { devServer: server }),
 });
 
-const addIn = async (url) => ({
+/** What Excel needs to take the add-in from this machine; makes certificates and asks to trust their authority. */
+const serverForExcel = async () => ({
+  ...server,
+  headers: { "Access-Control-Allow-Origin": "*" },
+  server: { type: "https", options: await require("office-addin-dev-certs").getHttpsServerOptions() },
+});
+
+const addIn = async (url, serving) => ({
   ...shared("add-in", url !== null),
   entry: { functions: FUNCTIONS, taskpane: "./src/taskpane/index.tsx" },
   output: { path: resolve(__dirname, "dist"), filename: "[name].js", clean: { keep: /^desk\// } },
@@ -180,23 +187,16 @@ const addIn = async (url) => ({
     await helpPage(),
     ...(url ? [helpAddresses(url)] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),
   ],
-  ...(url
-    ? {}
-    : {
-        devServer: {
-          ...server,
-          headers: { "Access-Control-Allow-Origin": "*" },
-          server: { type: "https", options: await require("office-addin-dev-certs").getHttpsServerOptions() },
-        },
-      }),
+  ...(serving ? { devServer: await serverForExcel() } : {}),
 });
 
 module.exports = async (env) => {
   if (env.production) {
     const url = productionUrl();
-    return [await addIn(url), await desk(url)];
+    return [await addIn(url, false), await desk(url)];
   }
-  if (!env.desk) return addIn(null);
-  await freePort();
+  const serving = env.WEBPACK_SERVE === true;
+  if (!env.desk) return addIn(null, serving);
+  if (serving) await freePort();
   return desk(null);
 };
