@@ -10,8 +10,8 @@ import { UniverSheetsDrawingPreset } from "@univerjs/preset-sheets-drawing";
 import drawingWords from "@univerjs/preset-sheets-drawing/locales/en-US";
 import { UniverSheetsNotePreset } from "@univerjs/preset-sheets-note";
 import noteWords from "@univerjs/preset-sheets-note/locales/en-US";
-import { Calculation } from "../hosts/desk/calculation";
 import type { Grid } from "../hosts/desk/grid";
+import { plainCalculation } from "./plain-calculation";
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-data-validation/lib/index.css";
@@ -76,7 +76,7 @@ export function startGrid(container: HTMLElement, workbook: Partial<IWorkbookDat
   look.setTheme({ ...look.getCurrentTheme(), primary: WATER });
   const api = FUniver.newAPI(univer);
   api.createWorkbook(workbook);
-  const calculation = new Calculation(injector);
-  container.addEventListener("keydown", () => calculation.keyPressed(), { capture: true });
-  return { api, injector, calculation };
+  const grid: Grid = { api, injector, calculation: plainCalculation(api) };
+  container.addEventListener("keydown", ({ key }) => grid.calculation.keyPressed(key), { capture: true });
+  return grid;
 }

@@ -4,6 +4,7 @@ import "../functions/application";
 import "../functions/water";
 import "../functions/summary";
 import "../functions/demand";
+import "../functions/areas";
 import "../functions/layout";
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { createRoot } from "react-dom/client";
@@ -19,23 +20,10 @@ import { functionsMetadata } from "./functions/metadata";
 import { registerFunctions } from "./functions/register";
 import { startGrid } from "./grid";
 import { Messages } from "./messages";
+import { partsByKey } from "./parts-by-key";
 import { ProtectedCells } from "./protected-cells";
-import { mendRefusals } from "./refusals";
 import { scriptAccess } from "./script-access";
-import { mendTabStart } from "./tab-start";
-import { mendChecks } from "./univer-fixes/checks";
-import { mendComparison } from "./univer-fixes/comparison";
-import { mendDependencies } from "./univer-fixes/dependencies";
-import { mendDrawing } from "./univer-fixes/drawing";
-import { mendEditing } from "./univer-fixes/editing";
-import { mendFormulaCache } from "./univer-fixes/formula-cache";
-import { mendLists } from "./univer-fixes/lists";
-import { partsByKey } from "./univer-fixes/parts-by-key";
-import { mendPlainTexts } from "./univer-fixes/plain-texts";
-import { mendShades } from "./univer-fixes/shades";
-import { mendSort } from "./univer-fixes/sort";
-import { mendTypedValues } from "./univer-fixes/typed-values";
-import { mendValues } from "./univer-fixes/values";
+import { mendGrid } from "./univer-fixes/fixes";
 import "./page.css";
 
 const BLANKS = ["zero", "null", "empty"] as const;
@@ -44,6 +32,9 @@ function blank(): Blank {
   const asked = new URLSearchParams(location.search).get("blank");
   return BLANKS.find((one) => one === asked) ?? "null";
 }
+
+/** Fixes of the grid that the page's address leaves out, to see whether they are still needed. */
+const leftOut = (): string[] => new URLSearchParams(location.search).get("without")?.split(",") ?? [];
 
 function part(id: string): HTMLElement {
   const found = document.getElementById(id);
@@ -55,22 +46,10 @@ async function start(): Promise<void> {
   const [known, first] = await Promise.all([functionsMetadata(), readFirst()]);
   const grid = startGrid(part("grid"), "file" in first ? {} : exampleWorkbook());
   registerFunctions(grid.injector, known, blank());
-  mendSort(grid.injector);
-  mendComparison();
-  mendValues();
-  mendPlainTexts();
-  mendDependencies(grid.injector);
-  mendDrawing();
-  mendEditing(grid.injector);
-  mendFormulaCache();
-  mendChecks(grid.injector);
-  mendLists(grid.injector);
-  mendTypedValues(grid.injector);
-  mendRefusals(grid, part("refusal") as HTMLDialogElement);
-  mendShades(grid.injector);
   const messages = new Messages(part("message"));
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));
-  mendTabStart(grid.injector); // after ProtectedCells, which moves on once more after Tab
+  const unmended = mendGrid(grid, leftOut()); // after ProtectedCells, which moves on once more after Tab
+  part("unmended").textContent = unmended.join(" ");
   const files = new Files(grid, cells, (name) => {
     part("file").textContent = name;
   });
@@ -81,7 +60,7 @@ async function start(): Promise<void> {
   fileButtons(files, { open: part("open"), save: part("save"), name: part("file") });
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
-  window.desk = scriptAccess(host);
+  window.desk = scriptAccess(host, grid);
 }
 
 void start();

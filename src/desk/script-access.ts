@@ -1,9 +1,11 @@
 import type { Cell, Input } from "../cells/cell";
+import type { Grid } from "../hosts/desk/grid";
 import type { Host } from "../hosts/host";
 
 /** What the page offers to scripts and tests as `window.desk`. */
 export interface Desk {
   host: Host;
+  grid: Grid;
   read(sheet: string, address: string): Promise<Cell[][]>;
   /** One value or formula, or a rectangle of them that fits the address. */
   write(sheet: string, address: string, inputs: Input | Input[][]): Promise<void>;
@@ -16,8 +18,9 @@ declare global {
   }
 }
 
-export const scriptAccess = (host: Host): Desk => ({
+export const scriptAccess = (host: Host, grid: Grid): Desk => ({
   host,
+  grid,
   read: (sheet, address) => host.read({ sheet, address }),
   write: (sheet, address, inputs) => host.write({ sheet, address }, Array.isArray(inputs) ? inputs : [[inputs]]),
   settled: () => host.settled(),

@@ -1,8 +1,5 @@
-import { type Injector, IUniverInstanceService } from "@univerjs/core";
-import {
-  DataValidationCustomFormulaService,
-  SheetsDataValidationValidatorService,
-} from "@univerjs/preset-sheets-data-validation";
+import { DataValidationCustomFormulaService } from "@univerjs/preset-sheets-data-validation";
+import type { Fix } from "./fix";
 import { valueNow } from "./value-now";
 
 /** The formula of a check, and the cell that it is written for. */
@@ -28,31 +25,36 @@ interface Checks {
   getCellFormula2Value: Checks["getCellFormulaValue"];
 }
 
-/** The grid looks over changed cells when it has time, and complained where their workbook was closed by then. */
-function leaveClosedBooks(injector: Injector): void {
-  const validator = SheetsDataValidationValidatorService.prototype;
-  const { validatorRanges } = validator;
-  validator.validatorRanges = async function (unit, ...rest) {
-    return injector.get(IUniverInstanceService).getUnit(unit) ? validatorRanges.call(this, unit, ...rest) : [];
-  };
-}
+const prototype = DataValidationCustomFormulaService.prototype as unknown as Checks;
 
-/**
- * The grid works out a check's formula only with its next calculation, for all cells of the check, and holds the
- * selection back until then: what is typed meanwhile goes into the wrong cell. Here each entry is checked at once.
- */
-export function mendChecks(injector: Injector): void {
-  const checks = DataValidationCustomFormulaService.prototype as unknown as Checks;
-  const now = (formulas: "_ruleFormulaMap" | "_ruleFormulaMap2"): Checks["getCellFormulaValue"] =>
-    async function (this: Checks, unit, sheet, rule, row, column) {
-      const written = this[formulas].get(unit)?.get(sheet)?.get(rule);
-      if (!written) return undefined;
-      const first = { row: written.originRow, column: written.originCol };
-      return { v: valueNow(injector, written.formula, first, { unit, sheet, row, column }) };
-    };
-  checks._registerFormula = () => "";
-  checks.makeRuleDirty = () => {};
-  checks.getCellFormulaValue = now("_ruleFormulaMap");
-  checks.getCellFormula2Value = now("_ruleFormulaMap2");
-  leaveClosedBooks(injector);
-}
+/** Checks each entry at once, and its cell alone. */
+export const checks: Fix = {
+  name: "checks",
+  wrong:
+    "The grid calculates a check's formula with its next calculation, for all cells of the check, and holds the selection back until then: what is typed meanwhile goes into the wrong cell.",
+  seen: "0.25.1",
+  members({ injector }) {
+    const service = injector.get(DataValidationCustomFormulaService);
+    const owner = "DataValidationCustomFormulaService";
+    const own = (["_ruleFormulaMap", "_ruleFormulaMap2"] as const).map((name): [string, object, string] => [
+      owner,
+      service,
+      name,
+    ]);
+    const replaced = ["_registerFormula", "makeRuleDirty", "getCellFormulaValue", "getCellFormula2Value"];
+    return [...own, ...replaced.map((name): [string, object, string] => [owner, prototype, name])];
+  },
+  mend({ injector }) {
+    const now = (formulas: "_ruleFormulaMap" | "_ruleFormulaMap2"): Checks["getCellFormulaValue"] =>
+      async function (this: Checks, unit, sheet, rule, row, column) {
+        const written = this[formulas].get(unit)?.get(sheet)?.get(rule);
+        if (!written) return undefined;
+        const first = { row: written.originRow, column: written.originCol };
+        return { v: valueNow(injector, written.formula, first, { unit, sheet, row, column }) };
+      };
+    prototype._registerFormula = () => "";
+    prototype.makeRuleDirty = () => {};
+    prototype.getCellFormulaValue = now("_ruleFormulaMap");
+    prototype.getCellFormula2Value = now("_ruleFormulaMap2");
+  },
+};

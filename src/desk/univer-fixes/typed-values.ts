@@ -4,12 +4,12 @@ import {
   DataValidationType,
   getNumfmtParseValueFilter,
   type ICellData,
-  type Injector,
   type ISheetDataValidationRule,
   type Nullable,
 } from "@univerjs/core";
 import { AFTER_CELL_EDIT, getPatternType, INumfmtService, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { SheetDataValidationModel } from "@univerjs/preset-sheets-data-validation";
+import type { Fix } from "./fix";
 
 const WRITTEN_DATE = /^\d{4}-\d{2}-\d{2}$/;
 const NUMBERS: string[] = [DataValidationType.WHOLE, DataValidationType.DECIMAL];
@@ -37,31 +37,39 @@ function counts(kind: string, own: string | undefined, rule: ISheetDataValidatio
   return !rule || asksForNumber(rule);
 }
 
-/**
- * The grid takes `1/2` for a day and `10%` for a new number format. Where a cell has a check or a format of its own, its
- * format stays as it is, and what is written in a manner that does not fit it stays the text that was typed.
- */
-export function mendTypedValues(injector: Injector): void {
-  const rules = injector.get(SheetDataValidationModel);
-  const formats = injector.get(INumfmtService);
-  const text = (cell: ICellData, v: string) => ({ ...cell, v, p: null, t: CellValueType.FORCE_STRING });
-  const number = (cell: ICellData, v: number) => ({ ...cell, v, p: null, t: CellValueType.NUMBER });
-  injector.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
-    priority: 100,
-    handler: (cell, { unitId, subUnitId, row, col }, next) => {
-      const typed = typedText(cell).trim();
-      if (!cell || cell.f || cell.t === CellValueType.FORCE_STRING || typed === "") return next(cell);
-      const rule = rules.getRuleByLocation(unitId, subUnitId, row, col);
-      const pattern = formats.getValue(unitId, subUnitId, row, col)?.pattern;
-      if (!rule && (!pattern || pattern === "General")) return next(cell);
-      const parsed = getNumfmtParseValueFilter(typed);
-      if (rule?.type === DataValidationType.DATE) {
-        const date = parsed && WRITTEN_DATE.test(typed);
-        return next(date ? number(cell, Number(parsed.v)) : text(cell, typed));
-      }
-      if (!parsed?.z) return next(cell);
-      const fits = counts(getPatternType(parsed.z), pattern && getPatternType(pattern), rule);
-      return next(fits ? number(cell, Number(parsed.v)) : text(cell, typed));
-    },
-  });
-}
+/** The cell's own format stays, and what is written in a manner that does not fit it stays the text that was typed. */
+export const typedValues: Fix = {
+  name: "typed-values",
+  wrong:
+    "The grid takes 1/2 for a day and 10% for a new number format, in cells with a check or a format of their own too.",
+  seen: "0.25.1",
+  members: ({ injector }) => [
+    ["SheetDataValidationModel", injector.get(SheetDataValidationModel), "getRuleByLocation"],
+    ["INumfmtService", injector.get(INumfmtService), "getValue"],
+    ["SheetInterceptorService", injector.get(SheetInterceptorService), "writeCellInterceptor"],
+  ],
+  mend({ injector }) {
+    const rules = injector.get(SheetDataValidationModel);
+    const formats = injector.get(INumfmtService);
+    const text = (cell: ICellData, v: string) => ({ ...cell, v, p: null, t: CellValueType.FORCE_STRING });
+    const number = (cell: ICellData, v: number) => ({ ...cell, v, p: null, t: CellValueType.NUMBER });
+    injector.get(SheetInterceptorService).writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
+      priority: 100,
+      handler: (cell, { unitId, subUnitId, row, col }, next) => {
+        const typed = typedText(cell).trim();
+        if (!cell || cell.f || cell.t === CellValueType.FORCE_STRING || typed === "") return next(cell);
+        const rule = rules.getRuleByLocation(unitId, subUnitId, row, col);
+        const pattern = formats.getValue(unitId, subUnitId, row, col)?.pattern;
+        if (!rule && (!pattern || pattern === "General")) return next(cell);
+        const parsed = getNumfmtParseValueFilter(typed);
+        if (rule?.type === DataValidationType.DATE) {
+          const date = parsed && WRITTEN_DATE.test(typed);
+          return next(date ? number(cell, Number(parsed.v)) : text(cell, typed));
+        }
+        if (!parsed?.z) return next(cell);
+        const fits = counts(getPatternType(parsed.z), pattern && getPatternType(pattern), rule);
+        return next(fits ? number(cell, Number(parsed.v)) : text(cell, typed));
+      },
+    });
+  },
+};

@@ -1,13 +1,20 @@
 import type { Injector } from "@univerjs/core";
 import type { FUniver } from "@univerjs/core/facade";
 import type {} from "@univerjs/preset-sheets-core";
-import type { Calculation } from "./calculation";
+
+/** What the desk asks of the grid's calculations. */
+export interface DeskCalculation {
+  /** Resolves when every formula has been calculated. */
+  settled(): Promise<void>;
+  /** A key was pressed in the grid. */
+  keyPressed(key: string): void;
+}
 
 /** The running grid: its outer interface and the services behind it. */
 export interface Grid {
   api: FUniver;
   injector: Injector;
-  calculation: Calculation;
+  calculation: DeskCalculation;
 }
 
 export type Book = NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>;

@@ -11,12 +11,15 @@ import {
   SetTriggerFormulaCalculationStartMutation,
   TriggerCalculationController,
 } from "@univerjs/preset-sheets-core";
-import { pause } from "../pause";
+import type { DeskCalculation } from "../../hosts/desk/grid";
+import { pause } from "../../hosts/pause";
+import type { Fix } from "./fix";
 
 const LIMIT_MS = 60_000;
 const POLL_MS = 10;
-/** How long no key is pressed in the grid before it calculates. */
-const REST_MS = 400;
+/** How long no key is pressed in the grid before it calculates: after a key that ends an entry, and after any other. */
+const REST_MS = { ended: 100, typing: 400 };
+const ENDING = new Set(["Enter", "Tab"]);
 
 type Changes = ISetFormulaCalculationStartMutation;
 type Cells = Record<number, Record<number, unknown> | undefined>;
@@ -25,9 +28,12 @@ type Units = Record<string, Record<string, Cells | undefined> | undefined>;
 /** What the grid keeps of changes that formulas have not followed yet. */
 interface Trigger {
   _waitingCommandQueue: unknown[];
+  _executionInProgressParams: unknown;
   _mergeDirty(some: Changes, more: Changes): Changes;
   _resetExecutingDirtyData(): void;
 }
+
+const triggerOf = (injector: Injector) => injector.get(TriggerCalculationController) as unknown as Trigger;
 
 /** Whether a change of a cell is more than one of its looks. */
 const isContent = (cell: unknown): boolean =>
@@ -40,24 +46,21 @@ const IN_PLACE = new Set([
   SetTriggerFormulaCalculationStartMutation.id,
 ]);
 
-/**
- * Runs the grid's calculations one after the other, each once typing rests. Left alone, the grid starts one within
- * another, loses changes that come meanwhile, and puts results over what was typed since.
- */
-export class Calculation {
+/** Runs the grid's calculations one after the other, each once typing rests. */
+class Calculation implements DeskCalculation {
   private readonly commands: ICommandService;
   private readonly trigger: Trigger;
   private waiting: Changes | null = null;
   private running = false;
   private starting = false;
-  private keyAt = -REST_MS;
+  private restUntil = 0;
   /** What was entered, and whether cells moved, since the running calculation began. */
   private entered: [unit: string, sheet: string, cells: Cells][] = [];
   private moved = false;
 
   constructor(injector: Injector) {
     this.commands = injector.get(ICommandService);
-    this.trigger = injector.get(TriggerCalculationController) as unknown as Trigger;
+    this.trigger = triggerOf(injector);
     const never = { get: () => null, set: () => {} };
     Object.defineProperty(this.trigger, "_executionInProgressParams", never);
     const changing = injector.get(IActiveDirtyManagerService);
@@ -73,12 +76,10 @@ export class Calculation {
     });
   }
 
-  /** A key was pressed in the grid. */
-  keyPressed(): void {
-    this.keyAt = performance.now();
+  keyPressed(key: string): void {
+    this.restUntil = performance.now() + (ENDING.has(key) ? REST_MS.ended : REST_MS.typing);
   }
 
-  /** Resolves when every formula has been calculated. */
   async settled(): Promise<void> {
     const end = Date.now() + LIMIT_MS;
     do {
@@ -103,7 +104,7 @@ export class Calculation {
 
   private begin(): void {
     if (this.running || !this.waiting) return;
-    const rest = this.keyAt + REST_MS - performance.now();
+    const rest = this.restUntil - performance.now();
     if (rest > 0) {
       setTimeout(() => this.begin(), rest);
       return;
@@ -141,3 +142,20 @@ export class Calculation {
     });
   }
 }
+
+/** Calculations follow one another. */
+export const calculation: Fix = {
+  name: "calculation",
+  wrong:
+    "The grid starts one calculation within another, loses changes that come meanwhile, and puts results over what was typed since.",
+  seen: "0.25.1",
+  members: ({ injector }) =>
+    ["_waitingCommandQueue", "_executionInProgressParams", "_mergeDirty", "_resetExecutingDirtyData"].map((name) => [
+      "TriggerCalculationController",
+      triggerOf(injector),
+      name,
+    ]),
+  mend(grid) {
+    grid.calculation = new Calculation(grid.injector);
+  },
+};
