@@ -66,11 +66,12 @@ describe("planning a layout in a browser", () => {
     await press("Add a sheet with live functions");
     await pane().getByText("on a sheet of its own as live functions").waitFor();
     await expect.poll(async () => (await desk.read("A15", "Layout"))[0]![0]).toBe("layout");
-    expect((await desk.read("A16:A19", "Layout")).flat()).toEqual([
+    expect((await desk.read("A16:A20", "Layout")).flat()).toEqual([
       "border, full circles",
       "border, matched arcs",
       "inset",
       "centre line",
+      "staggered",
     ]);
     expect(desk.complaints).toEqual([]);
   });

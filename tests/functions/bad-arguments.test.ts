@@ -66,7 +66,7 @@ const OWN: Record<string, { rule: string; refused: unknown[]; fits: unknown[]; f
   },
   in_bed_share: { rule: "be more than 0 and at most 1", refused: [0, -1, 1.01, "1", true], fits: [1, 0.5, "", null] },
   arrangement: {
-    rule: 'be "border", "inset" or "centre"',
+    rule: 'be "border", "inset", "centre" or "staggered"',
     refused: [0, 1, true, null, "", "edge", [[1]], {}],
     fits: ["border", " BORDER "],
   },

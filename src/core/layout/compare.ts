@@ -8,6 +8,7 @@ const LAYOUTS: { layout: string; arrangement: Arrangement; arcs: Arcs }[] = [
   { layout: "border, matched arcs", arrangement: "border", arcs: "matched" },
   { layout: "inset", arrangement: "inset", arcs: "full" },
   { layout: "centre line", arrangement: "centre", arcs: "full" },
+  { layout: "staggered", arrangement: "staggered", arcs: "full" },
 ];
 
 /** One of the layouts and its figures. */
@@ -16,16 +17,17 @@ export interface Compared extends Judgement {
 }
 
 /**
- * Four layouts of the same heads over the same bed.
+ * Five layouts of the same heads over the same bed.
  *
- *     border with full circles, border with matched arcs, inset, and one line down the middle, each with the same cell
+ *     border with full circles, border with matched arcs, inset, one line down the middle, and staggered with full circles,
+ *     each with the same cell
  *
  * @param plan Bed [m], spacings [m], profile and cell [m]
  * @returns Their figures, in this order
  * @throws InputError as `coverage` and `judgement`, before any work where one of them is too much
  * @source common practice
  * @example compare({ width: 4, length: 4, spacing: 4, rowSpacing: 4,
- *   profile: namedProfile("triangular", 4, 400), cell: 0.5 }).length // 4
+ *   profile: namedProfile("triangular", 4, 400), cell: 0.5 }).length // 5
  */
 export function compare(plan: Omit<Plan, "arrangement" | "arcs">): Compared[] {
   const plans = LAYOUTS.map(({ layout, ...stand }) => ({ layout, plan: { ...plan, ...stand } }));

@@ -1,7 +1,7 @@
 import { positive } from "../checks";
 import { InputError } from "../errors";
 import { type Cells, cellsOfBed } from "./cells";
-import { checkArcs, type Head, headCounts, heads, type Stand } from "./heads";
+import { checkArcs, type Head, headCounts, heads, headTotal, type Stand } from "./heads";
 import { type Coverage, overlap } from "./overlap";
 import type { Profile } from "./profile";
 
@@ -57,9 +57,8 @@ export function checkedCells(plan: Plan): Cells {
   if (!(Math.min(cells.cellWidth, cells.cellLength) * FINEST >= reach)) {
     throw new InputError("cell", `be at least a thousandth of the throw, ${reach / FINEST} m`, cell);
   }
-  const [across, along] = headCounts(plan);
   const wetted = (1 + (2 * reach) / cells.cellWidth) * (1 + (2 * reach) / cells.cellLength);
-  if (!(across * along * wetted <= MOST_WETTED)) {
+  if (!(headTotal(plan) * wetted <= MOST_WETTED)) {
     const rule = "be larger, the spacing wider or the throw shorter (at most 1e8 wetted cells over all heads)";
     throw new InputError("cell", rule, cell);
   }

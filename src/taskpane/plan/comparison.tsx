@@ -11,12 +11,13 @@ import { planOf } from "./layout-plan";
 import type { Planned } from "./worker/messages";
 import { type Planner, wrongWith } from "./worker/planner";
 
-const MOST = 4;
+const MOST = 5;
 const USUAL: { arrangement: Arrangement; arcs: Arcs }[] = [
   { arrangement: "border", arcs: "full" },
   { arrangement: "border", arcs: "matched" },
   { arrangement: "inset", arcs: "full" },
   { arrangement: "centre", arcs: "full" },
+  { arrangement: "staggered", arcs: "full" },
 ];
 
 interface Props {
@@ -40,7 +41,7 @@ function columnsOf(kept: readonly Planned[], measured: CanField | null, needs: N
   return measured ? [{ name: "measured bed", cells: measuredCells(measured) }, ...layouts] : layouts;
 }
 
-/** Up to four layouts side by side, beside the measured bed where there is one. */
+/** Up to five layouts side by side, beside the measured bed where there is one. */
 export function Comparison({ plans, entries, planned, needs, measured, id }: Props) {
   const [kept, setKept] = useState<readonly Planned[]>([]);
   const [problem, setProblem] = useState("");
@@ -60,7 +61,7 @@ export function Comparison({ plans, entries, planned, needs, measured, id }: Pro
     <section aria-labelledby={`${id}-compare`}>
       <h3 id={`${id}-compare`}>Compare</h3>
       <p className="note">
-        Up to four layouts, and the measured bed where this workbook holds one: then the layouts are read at the places
+        Up to five layouts, and the measured bed where this workbook holds one: then the layouts are read at the places
         of its cans too, since a few cans miss spots that thousands of windless cells show.
       </p>
       <div className="actions">
@@ -68,7 +69,7 @@ export function Comparison({ plans, entries, planned, needs, measured, id }: Pro
           Keep this layout
         </Button>
         <Button disabled={!plans} onClick={usual}>
-          Compare the usual four
+          Compare the usual five
         </Button>
         <Button disabled={kept.length === 0} onClick={() => setKept([])}>
           Clear

@@ -5,4 +5,5 @@ export const ARRANGEMENT_OF: Readonly<Record<string, Arrangement>> = {
   border: "border",
   inset: "inset",
   "centre line": "centre",
+  staggered: "staggered",
 };

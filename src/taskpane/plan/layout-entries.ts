@@ -54,6 +54,7 @@ export const ARRANGEMENT_WORDS: Record<Arrangement, string> = {
   border: "on the border",
   inset: "inset, half a gap inside",
   centre: "one line down the middle",
+  staggered: "on the border, every second row shifted half a spacing",
 };
 export const ARCS_WORDS: Record<Arcs, string> = {
   full: "full circles",

@@ -1,4 +1,5 @@
 import { Field, Input, Select, Textarea } from "@fluentui/react-components";
+import { reachesBorder } from "../../core/layout/heads";
 import { ARCS_WORDS, ARRANGEMENT_WORDS, type LayoutEntries, SHAPE_WORDS } from "./layout-entries";
 
 type TextName = Exclude<keyof LayoutEntries, "arrangement" | "arcs" | "shape">;
@@ -63,7 +64,7 @@ export function LayoutForm({ entries, problem, change }: Props) {
         {text("width", "Bed width [m]")}
         {text("length", "Bed length [m]")}
         {choice("arrangement", "Heads stand", ARRANGEMENT_WORDS)}
-        {entries.arrangement === "border" && choice("arcs", "They throw", ARCS_WORDS)}
+        {reachesBorder(entries.arrangement) && choice("arcs", "They throw", ARCS_WORDS)}
         {text("spacing", "Heads apart across the width [m]", "a gap may come out up to 5 % wider")}
         {text("rowSpacing", "Heads apart along the length [m]")}
         {text("radius", "Throw [m]", "the maker's figure at the heads' pressure")}

@@ -1,6 +1,7 @@
 import { positive } from "../../core/checks";
 import { InputError } from "../../core/errors";
 import type { Plan } from "../../core/layout/coverage";
+import { reachesBorder } from "../../core/layout/heads";
 import { flowAtPressure } from "../../core/layout/pressure";
 import { measuredProfile, namedProfile, type Profile } from "../../core/layout/profile";
 import { numberOf } from "../parts/typed-number";
@@ -39,7 +40,7 @@ export function planOf(entries: LayoutEntries): Plan {
     spacing: numberOf("spacing", entries.spacing),
     rowSpacing: numberOf("row_spacing", entries.rowSpacing),
     arrangement,
-    arcs: arrangement === "border" ? entries.arcs : "full",
+    arcs: reachesBorder(arrangement) ? entries.arcs : "full",
     profile: profileOf(entries),
     cell: numberOf("cell", entries.cell),
   };

@@ -11,7 +11,7 @@ const WIDTH = 6;
 /** First row of the measured profile, in columns E and F. */
 const PROFILE_ROW = 4;
 const FACTS_END = 14;
-const COMPARE_ROWS = 5;
+const COMPARE_ROWS = 6;
 
 /** The rows of a sheet that computes this layout by functions, so that a changed size changes all below. */
 export function layoutSheet(entries: LayoutEntries): Input[][] {
@@ -32,7 +32,7 @@ export function layoutSheet(entries: LayoutEntries): Input[][] {
     ["Heads apart along", rowSpacing, "m"],
     ["Throw", profile.distances.at(-1)!, "m"],
     ["Flow of a full circle", profile.flow, "L/h"],
-    ["Heads stand", arrangement, "border, inset, centre"],
+    ["Heads stand", arrangement, "border, inset, centre, staggered"],
     ["Arcs", arcs, "full, matched, unmatched"],
     ["Rate against distance", measured ? "as measured, columns E and F" : entries.shape],
     ["Side of a cell", cell, "m"],
@@ -47,7 +47,7 @@ export function layoutSheet(entries: LayoutEntries): Input[][] {
   points.forEach((point, index) => {
     rows[PROFILE_ROW - 1 + index]!.splice(4, 2, ...point);
   });
-  rows[compareRow - 2]![0] = "The usual four with these heads, as far apart along as across";
+  rows[compareRow - 2]![0] = "The usual five with these heads, as far apart along as across";
   rows[compareRow - 1]![0] = `=CANFALL.LAYOUT.COMPARE(B4,B5,B6,B8,B9,${shape},B13)`;
   rows[coverageRow - 2]![0] = "Rate in the bed [mm/h], rows along its length";
   rows[coverageRow - 1]![0] = `=CANFALL.LAYOUT.COVERAGE(B4,B5,B6,B8,B9,B10,B11,${shape},B13,B7)`;

@@ -23,19 +23,22 @@ function places(size: number, spacing: number, arrangement: string): number[] {
   let gaps = 1;
   while (size / gaps > spacing * 1.05 * (1 + 1e-9)) gaps += 1;
   const gap = size / gaps;
-  if (arrangement !== "border") return Array.from({ length: gaps }, (_, i) => gap / 2 + i * gap);
+  if (arrangement === "inset" || arrangement === "centre") {
+    return Array.from({ length: gaps }, (_, i) => gap / 2 + i * gap);
+  }
   return Array.from({ length: gaps + 1 }, (_, i) => i * gap);
 }
 
 function placed({ width, length, spacing, rowSpacing, arrangement, arcs }: Plan): Place[] {
   const across = arrangement === "centre" ? [width / 2] : places(width, spacing, arrangement);
   const along = places(length, rowSpacing, arrangement);
+  const between = across.slice(1).map((x, i) => (x + across[i]!) / 2);
   return along.flatMap((y, j) =>
-    across.map((x, i) => {
+    (arrangement === "staggered" && j % 2 ? between : across).map((x) => {
       let quadrants = QUADRANTS;
       if (arcs !== "full") {
-        if (i === 0) quadrants = quadrants.filter(([side]) => side > 0);
-        if (i === across.length - 1) quadrants = quadrants.filter(([side]) => side < 0);
+        if (x === 0) quadrants = quadrants.filter(([side]) => side > 0);
+        if (x === across.at(-1)) quadrants = quadrants.filter(([side]) => side < 0);
         if (j === 0) quadrants = quadrants.filter(([, side]) => side > 0);
         if (j === along.length - 1) quadrants = quadrants.filter(([, side]) => side < 0);
       }

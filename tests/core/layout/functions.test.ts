@@ -42,7 +42,7 @@ describe("LAYOUT.COVERAGE", () => {
     [[3, 5, null, 3, 400, "border"], "spacing must be more than 0 m, got a blank cell"],
     [[3, 5, 3, -1, 400, "border"], "radius must be more than 0 m, got -1"],
     [[3, 5, 3, 3, true, "border"], "flow must be more than 0 L/h, got TRUE"],
-    [[3, 5, 3, 3, 400, "edge"], 'arrangement must be "border", "inset" or "centre", got "edge"'],
+    [[3, 5, 3, 3, 400, "edge"], 'arrangement must be "border", "inset", "centre" or "staggered", got "edge"'],
     [[3, 5, 3, 3, 400, "border", "half"], 'arcs must be "full", "matched" or "unmatched", got "half"'],
     [
       [3, 5, 3, 3, 400, "border", "full", [["cone"]]],
@@ -80,7 +80,7 @@ describe("LAYOUT.COVERAGE", () => {
 describe("LAYOUT.COMPARE", () => {
   const table = () => layoutCompare(12, 30, 4, 4, 400);
 
-  it("has the header and the four layouts", () => {
+  it("has the header and the five layouts", () => {
     expect(table()[0]).toEqual([
       "layout",
       "heads",
@@ -94,7 +94,8 @@ describe("LAYOUT.COMPARE", () => {
       "water factor, driest",
       "water factor, low quarter",
     ]);
-    // 12 m: 3 gaps of 4 m; 30 m: 30 / 4.2 = 7.1, so 8 gaps of 3.75 m; border 4 x 9, inset 3 x 8, centre 8 heads
+    // 12 m: 3 gaps of 4 m; 30 m: 30 / 4.2 = 7.1, so 8 gaps of 3.75 m; border 4 x 9, inset 3 x 8, centre 8 heads;
+    // staggered: 5 rows of 4 and 4 of 3
     // matched: 4 corners a quarter, 2 (2 + 7) edge heads a half, 2 x 7 inner: 1 + 9 + 14 = 24 of 400 L/h
     const counts = table().map((row) => row.slice(0, 3));
     expect(counts.slice(1)).toEqual([
@@ -102,6 +103,7 @@ describe("LAYOUT.COMPARE", () => {
       ["border, matched arcs", 36, 9600],
       ["inset", 24, 9600],
       ["centre line", 8, 3200],
+      ["staggered", 32, 12800],
     ]);
   });
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cellsOfBed } from "../../../src/core/layout/cells";
 import { caution, coverage } from "../../../src/core/layout/coverage";
 import { gapCount } from "../../../src/core/layout/gaps";
-import { headCounts, heads, parseArcs, parseArrangement } from "../../../src/core/layout/heads";
+import { headCounts, heads, headTotal, parseArcs, parseArrangement } from "../../../src/core/layout/heads";
 import { namedProfile } from "../../../src/core/layout/profile";
 import { planOf } from "./plans";
 
@@ -38,6 +38,32 @@ describe("the heads of a bed", () => {
       [4, 2],
       [4, 6],
     ]);
+  });
+
+  it("shift every second row by half a gap when staggered, with one head fewer", () => {
+    const staggered = planOf({ width: 8, length: 8, arrangement: "staggered" });
+    const found = heads(staggered, 400).map(({ x, y }) => [x, y]);
+    expect(found).toEqual([
+      [0, 0],
+      [4, 0],
+      [8, 0],
+      [2, 4],
+      [6, 4],
+      [0, 8],
+      [4, 8],
+      [8, 8],
+    ]);
+    expect(headTotal(staggered)).toBe(8);
+    expect(headTotal(planOf({ width: 8, length: 4, arrangement: "staggered" }))).toBe(5);
+  });
+
+  it("throw part circles when staggered where they are on an edge, full ones in a shifted row between", () => {
+    // 4 corners a quarter, 2 heads between corners a half, 2 of the shifted row the whole of 400 L/h
+    const staggered = planOf({ width: 8, length: 8, arrangement: "staggered", arcs: "matched" });
+    expect(heads(staggered, 400).map(({ flow }) => flow)).toEqual([100, 200, 100, 400, 400, 100, 200, 100]);
+    // a shifted last row: both heads on the edge, none in a corner
+    const short = planOf({ width: 8, length: 4, arrangement: "staggered", arcs: "matched" });
+    expect(heads(short, 400).map(({ flow }) => flow)).toEqual([100, 200, 100, 200, 200]);
   });
 
   it("follow the row spacing along the length", () => {
@@ -86,7 +112,9 @@ describe("a layout is refused before any work", () => {
 
   it("or its words are not known", () => {
     expect(() => parseArrangement("middle")).toThrow(
-      expect.objectContaining({ message: 'arrangement must be "border", "inset" or "centre", got "middle"' }),
+      expect.objectContaining({
+        message: 'arrangement must be "border", "inset", "centre" or "staggered", got "middle"',
+      }),
     );
     expect(() => parseArcs(null)).toThrow(
       expect.objectContaining({ message: 'arcs must be "full", "matched" or "unmatched", got a blank cell' }),

@@ -26,6 +26,9 @@ const stands = fc.constantFrom<{ arrangement: Arrangement; arcs: Arcs }>(
   { arrangement: "border", arcs: "unmatched" },
   { arrangement: "inset", arcs: "full" },
   { arrangement: "centre", arcs: "full" },
+  { arrangement: "staggered", arcs: "full" },
+  { arrangement: "staggered", arcs: "matched" },
+  { arrangement: "staggered", arcs: "unmatched" },
 );
 
 /** Profiles that fall to 0 at the throw, so that rounding cannot move a step over a cell's centre. */

@@ -85,6 +85,41 @@ describe("a field of cones", () => {
   );
 });
 
+describe("the middle of a large staggered bed", () => {
+  it.each(conical.patterns.filter(({ pattern }) => pattern === "triangle"))(
+    "at $spacingOverDiameter of the diameter has the CU, DU and rate of a triangle computed elsewhere",
+    ({ spacingOverDiameter, ...case_ }) => {
+      const spacing = 2 * spacingOverDiameter;
+      const rowSpacing = spacing * Math.sqrt(0.75);
+      const profile = namedProfile("triangular", 1, Math.PI / 3);
+      const stand = {
+        width: 6 * spacing,
+        length: 6 * rowSpacing,
+        spacing,
+        rowSpacing,
+        arrangement: "staggered",
+      } as const;
+      // 600 rows of cells, and 6 / 0.866 x 100 = 693 columns: the middle third each way is two repeat cells, 2 gaps off
+      // every edge, which is at least 1.39 throws
+      const bed = coverage({ ...stand, arcs: "full", profile, cell: rowSpacing / 100 });
+      const { rows, columns, cellWidth, cellLength } = bed.cells;
+      expect([rows, columns]).toEqual([600, 693]);
+      const middle = Array.from({ length: 200 }, (_, row) => {
+        const start = (200 + row) * columns + 231;
+        return Array.from(bed.rates.values.subarray(start, start + 231));
+      });
+      const part = { rows: 200, columns: 231 };
+      const values = Float64Array.from(middle.flat());
+      const cells = { ...part, cellWidth, cellLength };
+      const found = judgement({ ...bed, rates: { ...part, values }, cells });
+      const { tolerances, why } = conical;
+      agrees(found.christiansen, case_.christiansen, tolerances.christiansen, why);
+      agrees(found.distribution, case_.distribution, tolerances.distribution, why);
+      agrees(found.meanRate, case_.meanRate, tolerances.meanRate, why);
+    },
+  );
+});
+
 describe("the flow of a nozzle", () => {
   it.each(nozzles.nozzles)("of $nozzle follows the square root of the pressure", ({ pressures, flows, tolerance }) => {
     const kilopascals = pressures.map((pressure) => pressure * PSI_IN_KPA);

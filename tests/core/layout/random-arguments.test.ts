@@ -22,7 +22,7 @@ const size = metres(1, 12);
 const spacing = metres(2, 8);
 const side = metres(0.3, 1);
 const flow = metres(10, 900);
-const arrangement = mostly(fc.constantFrom("border", "inset", "centre"));
+const arrangement = mostly(fc.constantFrom("border", "inset", "centre", "staggered"));
 const arcs = mostly(fc.constantFrom(null, "full", "matched", "unmatched"));
 
 function allowed(result: unknown): boolean {

@@ -32,8 +32,8 @@ function cheapest(input: SearchInput, coefficient: number, rate: number, pump: n
           const driest = Math.min(...list);
           const flow = (millilitresAMinute * 60) / 1000;
           if (!(driest > 0) || mean / driest > coefficient || mean > rate || flow > pump) continue;
-          const lines = { border: Math.round(width / spacing) + 1, inset: Math.round(width / spacing), centre: 1 };
-          const across = lines[stand.arrangement];
+          const gaps = Math.round(width / spacing);
+          const across = stand.arrangement === "centre" ? 1 : gaps + (stand.arrangement === "border" ? 1 : 0);
           const along = Math.round(length / rowSpacing) + (stand.arrangement === "border" ? 1 : 0);
           const pipe = across * length + width;
           const capital = across * along * (price + input.riserPrice) + pipe * input.pipePrice;
@@ -75,6 +75,15 @@ describe("a search", () => {
       expect((best!.yearlyCost as number) / plain.cost).toBeCloseTo(1, 6);
     },
   );
+
+  it("pipes staggered heads row by row", () => {
+    // 8 x 12 m, 4 x 4 m: rows of 3, 2, 3, 2 heads at 0, 4, 8, 12 m: 10 heads; 4 laterals of 8 m and a main of 12 m
+    const stands = [{ arrangement: "staggered", arcs: "full" }] as const;
+    const [found] = all(searchOf({ spacings: [4], rowSpacings: [4], stands: [...stands] }));
+    expect(found!.judgement.heads).toBe(10);
+    expect(found!.pipe).toBe(4 * 8 + 12);
+    expect(found!.capital).toBe(10 * (6 + 4) + 44 * 2.5);
+  });
 
   it("gives each candidate the figures of its own plan", () => {
     for (const { plan, judgement: found } of everything) {

@@ -5,6 +5,7 @@ import { canPlaces } from "../../../core/layout/cans/places";
 import { type CanPlan, canPlan } from "../../../core/layout/cans/plan";
 import { canPlanError } from "../../../core/layout/cans/plan-error";
 import { gapCount } from "../../../core/layout/gaps";
+import { reachesBorder } from "../../../core/layout/heads";
 import type { Host } from "../../../hosts/host";
 import { placePicture } from "../../map/place-picture";
 import { pngOf } from "../../map/png";
@@ -32,7 +33,7 @@ function cansFor(planned: Planned, edge: string): { cans: CanPlan; said: string[
       width,
       length,
       headSpacing: arrangement === "centre" ? null : width / gapCount(width, spacing),
-      headRowSpacing: arrangement !== "border" && along === 1 ? null : length / along,
+      headRowSpacing: !reachesBorder(arrangement) && along === 1 ? null : length / along,
       edge: numberOf("edge", edge),
     });
     return { cans, said: canWords(canPlanError(planned.coverage, cans)) };

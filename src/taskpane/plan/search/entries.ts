@@ -44,6 +44,8 @@ export const STANDS: Record<string, { arrangement: Arrangement; arcs: Arcs }> = 
   "border, matched arcs": { arrangement: "border", arcs: "matched" },
   inset: { arrangement: "inset", arcs: "full" },
   "centre line": { arrangement: "centre", arcs: "full" },
+  "staggered, full circles": { arrangement: "staggered", arcs: "full" },
+  "staggered, matched arcs": { arrangement: "staggered", arcs: "matched" },
 };
 
 /** Invented heads to start with: put your supplier's in their place. */
