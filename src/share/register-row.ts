@@ -19,7 +19,7 @@ export const REGISTER_HEADINGS = [
   "Findings",
 ];
 
-const STATED = ["Result_MAR", "Result_CU", "Result_DU_Quarter", "Result_SC_Can", "Result_Water_kL"] as const;
+const STATED = ["Used_MAR", "Used_CU", "Used_DU", "Used_SC_Can", "Result_Water_kL"] as const;
 
 /** A line of the register: what one copy states and whether it agrees, or why it could not be read. */
 export function registerRow({ name, report, problem }: CheckedFile): Stated[] {

@@ -37,12 +37,12 @@ const table = await Promise.all([
 const labelIn = (sheet: string, name: string) => {
   const { cells } = AUDIT_SHEETS.find((one) => one.name === sheet)!;
   const row = cells.find((cell) => cell.name === name)!.at.replace(/^[A-Z]+(\d+).*/, "$1");
-  return cells.find(({ at, kind }) => kind === "label" && at.startsWith(`A${row}`))?.value;
+  return cells.find(({ at, kind }) => kind === "label" && new RegExp(`^[AN]${row}\\b`).test(at))?.value;
 };
 
 it("a label changed in the table changes on the sheets, in the summary, the limits, Evidence, the check and the pane", () => {
   expect(labelIn("Results", "Used_DU")).toBe(CHANGED.DU);
-  expect(labelIn("Results", "Result_DU_Quarter")).toBe(CHANGED.DU);
+  expect(labelIn("Working", "Result_DU_Quarter")).toBe(CHANGED.DU);
   expect(labelIn("Cost", "Cost_Fertiliser_Now_Likely")).toBe(CHANGED.Fertiliser);
   expect(labelIn("Cost", "Saved_Fertiliser_Likely")).toBe(CHANGED.Fertiliser);
   expect(labelIn("Run time", "Result_Run_Time_min")).toBe(CHANGED.TIME);

@@ -52,15 +52,14 @@ describe("the sheet Evidence", () => {
     return (column: string) => cells.get(column + at.slice(1))?.value;
   };
 
-  it("states each figure both ways, so that those of the report stand on it", () => {
+  it("states each figure once, as the report does; with equal weight only what is over 2 % apart", () => {
     const measure = rowOf("CU (Christiansen) [%]");
-    expect([rowOf("Measure")("D"), measure("D")]).toEqual(["Each can alike", namedValue(copy, "Result_CU")]);
-    expect([rowOf("Measure")("E"), measure("E")]).toEqual([
-      "Put first on Results and Report",
-      namedValue(copy, "Used_CU"),
-    ]);
+    expect([rowOf("Measure")("D"), measure("D")]).toEqual(["Value", namedValue(copy, "Used_CU")]);
+    // 78.17 beside 78.41 is 0.3 % apart, a rate of 10.90 beside 11.60 is 6 %
+    expect(measure("F") ?? null).toBeNull();
+    expect(rowOf("Mean application rate [mm/h]")("F")).toBe(namedValue(copy, "Result_MAR"));
     const report = copy.sheets.find(({ name }) => name === "Report")!.cells;
-    expect([...report.values()].map(({ value }) => value)).toContain(measure("E"));
+    expect([...report.values()].map(({ value }) => value)).toContain(measure("D"));
   });
 
   it("gives the day of the copy in signs too", () => {
@@ -103,7 +102,7 @@ describe("the findings of a check", () => {
   });
 
   it.each([
-    ["Result_CU", 104, "CU (Christiansen) must be at most 100 %, and the file states 104 %."],
+    ["Result_CU", 104, "CU (Christiansen), equal weight must be at most 100 %, and the file states 104 %."],
     ["Weighted_DU_Quarter", -2, "DU (low quarter), by area must be 0 or more, and the file states -2 %."],
     [
       "Used_SC_Can",

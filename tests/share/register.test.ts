@@ -16,7 +16,7 @@ const figure = (name: string, stated: number, agrees = true) => ({
 });
 
 function report(site: string, agrees = true): CopyReport {
-  const figures = [figure("Result_MAR", 12.5), figure("Result_SC_Can", -1.5, agrees)];
+  const figures = [figure("Used_MAR", 12.5), figure("Used_SC_Can", -1.5, agrees)];
   const facts = { site, block: "7", date: "2026-11-25", kind: "audit" };
   return { facts, line: null, figures, findings: [], follows: [], agrees, sentence: "" };
 }
@@ -40,7 +40,7 @@ describe("the register of copies", () => {
       "",
     ]);
     const wrong: CheckedFile = { name: "b.xlsx", report: report("Example Nursery", false), problem: "" };
-    expect(registerRow(wrong).slice(-2)).toEqual(["does not agree", "Result_SC_Can in Results!B4: does not agree."]);
+    expect(registerRow(wrong).slice(-2)).toEqual(["does not agree", "Used_SC_Can in Results!B4: does not agree."]);
     expect(registerRow(good)).toHaveLength(REGISTER_HEADINGS.length);
   });
 

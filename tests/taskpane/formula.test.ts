@@ -62,6 +62,22 @@ describe("a live function", () => {
     expect(write("Rate at each can")).toMatchObject({ rows: 25, columns: 1 });
   });
 
+  it("takes the area of each can last where the figures are by area", () => {
+    const areas = at("X7:X31", "Working");
+    const by = (label: string, changed: Partial<Settings> = {}) =>
+      formulaOf(measure(label), at("B2:B26"), { ...settings, ...changed }, "Example", areas);
+    const range = 'IF(B2:B26="","x",B2:B26)';
+    expect(by("DU (low quarter)")).toMatchObject({ text: `=CANFALL.DU.QUARTER(${range},Working!X7:X31)` });
+    expect(by("Run time")).toMatchObject({ text: `=CANFALL.RUNTIME(${range},F2,100,F4,"can",Working!X7:X31)` });
+    expect(by("Interval of DU")).toMatchObject({
+      text: `=CANFALL.INTERVAL(${range},"DU.QUARTER",0.9,Working!X7:X31)`,
+    });
+    expect(by("Summary of the audit")).toMatchObject({
+      text: `=CANFALL.SUMMARY(${range},F2,100,,Working!X7:X31)`,
+    });
+    expect(by("Rate at each can")).toMatchObject({ text: `=CANFALL.RATE.CAUGHT(${range},F2,100)` });
+  });
+
   it("says what it lacks", async () => {
     const none = await readSettings(memoryHost({ Example: {} }), NO_ENTRIES);
     expect(write("Run time", none)).toEqual({

@@ -157,7 +157,7 @@ describe("planning a layout", () => {
   it("plans cans, says what they would read, and fills the Cans sheet without touching readings", async () => {
     const host = await open(PLACES, { B2: 7 });
     await small();
-    await page.shows("Each can counted alike, this plan would read SC");
+    await page.shows("With these cans, by area, you would measure SC");
     await page.press("Fill the places of the Cans sheet");
     await page.shows("The Cans sheet holds 1 reading,");
     await page.press("Change the places");

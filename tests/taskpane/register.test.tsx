@@ -8,10 +8,6 @@ import { dayOf } from "../../src/cells/day-number";
 import { caughtDepth } from "../../src/core/application/depth";
 import { caughtRate } from "../../src/core/application/rate";
 import { canAreas } from "../../src/core/pattern/can-areas";
-import { mean as meanOf } from "../../src/core/readings";
-import { christiansen } from "../../src/core/uniformity/christiansen";
-import { distributionUniformity } from "../../src/core/uniformity/distribution";
-import { quarterSchedulingCoefficient, schedulingCoefficient } from "../../src/core/uniformity/scheduling-coefficient";
 import { weightedChristiansen, weightedLowQuarter, weightedMean } from "../../src/core/uniformity/weighted";
 import { Pane } from "../../src/taskpane/pane";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
@@ -170,23 +166,13 @@ describe("the step Register", () => {
   });
 });
 
-/** The figures of a generated audit by core: by area where its cans stand unevenly, else each can alike. */
+/** The figures of a generated audit by core, by area. */
 function figures({ readings, across, along, width, length }: GeneratedAudit) {
   const areas = canAreas(across, along, width, length);
   const cans = readings.flatMap((line, i) =>
     line.flatMap((reading, j) => (typeof reading === "number" ? [{ reading, area: areas[i]![j]! }] : [])),
   );
   const [x, w] = [cans.map(({ reading }) => reading), cans.map(({ area }) => area)];
-  if (Math.max(...w) / Math.min(...w) <= 1.05) {
-    return {
-      cans: x.length,
-      mar: caughtRate(caughtDepth(meanOf(x, 1), 104), 20),
-      cu: christiansen(x),
-      du: distributionUniformity(x),
-      scCan: schedulingCoefficient(x),
-      scQuarter: quarterSchedulingCoefficient(x),
-    };
-  }
   const mean = weightedMean(x, w);
   return {
     cans: x.length,

@@ -50,7 +50,7 @@ describe("sharing", () => {
     await page.shows("share copy of ");
     await page.shows("not that the readings are true");
     expect(page.text("tbody tr")).toContainEqual(
-      expect.stringMatching(/^Mean application ratestated(\d+\.\d{4}) mm\/hrecomputed\1 mm\/h✓ agrees$/),
+      expect.stringMatching(/^Mean application rate \(MAR\)stated(\d+\.\d{4}) mm\/hrecomputed\1 mm\/h✓ agrees$/),
     );
     expect(page.text("h3")).toContain(name);
     expect(document.activeElement?.textContent).toBe(name);

@@ -87,7 +87,7 @@ describe("readings of an audit", () => {
 });
 
 describe("the run time of the workbook", () => {
-  const shown = "To set: 67.1 min, as the workbook works it out (step Run time)";
+  const shown = "Set the run time to 67.1 min (driest can, equal weight), as on the sheet Run time.";
 
   it("stands beside that of the driest can, for the workbook's own cans only", async () => {
     await open(auditHost({ named: { Result_Run_Time_min: 67.13 }, cells: { Cans: readings } }));
@@ -95,14 +95,14 @@ describe("the run time of the workbook", () => {
     await page.shows(shown);
     await act(() => host.select({ sheet: "Cans", address: "B11:C11" }));
     await page.shows("Driest can 25.0 mL in C11");
-    expect(page.place.textContent).not.toContain("To set:");
+    expect(page.place.textContent).not.toContain("Set the run time to");
   });
 
   it("is left out while the workbook has none", async () => {
     await open(auditHost({ cells: { Cans: readings } }));
     await page.step("Readings");
     await page.shows("Driest can 20.0 mL in B10");
-    expect(page.place.textContent).not.toContain("To set:");
+    expect(page.place.textContent).not.toContain("Set the run time to");
   });
 });
 
@@ -201,20 +201,43 @@ describe("results of an audit", () => {
     expect(page.text(".problem li")).toEqual(["Mean catch: under 2.3 Cans!B22"]);
   });
 
-  it("stand as the workbook states them, weighted first where the cans stand unevenly", async () => {
-    const uneven = { Positions_Uneven: true, Used_MAR: 12.5 };
-    await open(filled({ Result_MAR: 12.73, Weighted_MAR: 12.5, Verdict_MAR: "too few cans", ...uneven }));
+  it("stand as the workbook states them, and the pane's own are on the same basis", async () => {
+    // strips across 1.5 and 4.5 m wide, along 2 m each: areas 3, 9 and 3, 9
+    const places = { B9: 1, C9: 2, A10: 1, A11: 3 };
+    const named = { By_Area: true, Bed_Width_m: 6, Bed_Length_m: 4, Can_Mouth_mm: 100, Test_Minutes: 15 };
+    // (3 · 20 + 9 · 25 + 3 · 30 + 9 · 25) / 24 = 25 mL, over pi 100² / 4 mm² in 15 min
+    const stated = { Used_MAR: 12.732395447, Verdict_MAR: "too few cans" };
+    const host = auditHost({
+      cells: { Cans: { ...readings, ...places } },
+      placed: true,
+      named: { ...named, ...stated },
+    });
+    await open(host);
     await page.shows("As the workbook states them");
-    const row = page
-      .text("tr")
-      .filter((each) => each.startsWith("Mean application rate"))
-      .at(-1);
-    expect(row).toBe("Mean application rateby area 12.5 mm/hplain 12.7 mm/h? too few cans");
-    await page.shows("which comes first since the cans stand unevenly");
-    await page.shows("Each can counts alike here, and on the map.");
-    const first = page.text("tr").find((each) => each.startsWith("Mean application rate"));
-    // (20 + 25 + 30 + 25) mL / 4 over pi 100² / 4 mm² in 15 min
-    expect(first).toMatch(/^Mean application rate12\.7 mm\/hby area 12\.5 mm\/h/);
+    const rows = () => page.text("tr").filter((each) => each.startsWith("Mean application rate"));
+    expect(rows().at(-1)).toBe("Mean application rate12.7 mm/h? too few cans");
+    expect(rows()[0]).toMatch(/^Mean application rate12\.7 mm\/h/);
+    await page.shows("By area: each can is weighted by the ground that it is for");
+    // 40 mL in the upper right can: (60 + 360 + 90 + 225) / 24 = 30.625 mL, and 28.75 mL with equal weight
+    await host.type({ sheet: "Cans", address: "C10" }, [[40]]);
+    await page.shows("15.6 mm/h");
+    await page.shows("With equal weight for each can");
+    expect(rows()[0]).toMatch(/^Mean application rate15\.6 mm\/h/);
+    expect(rows()[1]).toMatch(/^Mean application rate14\.6 mm\/h/);
+  });
+
+  it("have equal weight where the workbook has no places, in one line", async () => {
+    await open(filled({ Used_MAR: 12.7, By_Area: false }));
+    await page.shows("Each can has equal weight.");
+    expect(page.place.textContent).not.toContain("With equal weight for each can");
+  });
+
+  it("follow an older workbook, which says in its own way whether areas count", async () => {
+    const places = { B9: 1, C9: 2, A10: 1, A11: 3 };
+    const named = { Bed_Width_m: 6, Bed_Length_m: 4, Can_Mouth_mm: 100, Test_Minutes: 15 };
+    const cells = { Cans: { ...readings, ...places } };
+    await open(auditHost({ cells, placed: true, named: { ...named, Positions_Uneven: true } }));
+    await page.shows("By area: each can is weighted");
   });
 });
 

@@ -10,11 +10,15 @@ import { canAreas } from "../../src/core/pattern/can-areas";
 import { canField } from "../../src/core/pattern/can-field";
 import { rateClass } from "../../src/core/pattern/rate-classes";
 import { seen } from "../../src/core/pattern/seen";
-import { mean } from "../../src/core/readings";
 import { summary } from "../../src/core/summary/summary";
 import { multiplier } from "../../src/core/uniformity/multiplier";
 import { shareSchedulingCoefficient } from "../../src/core/uniformity/scheduling-coefficient";
-import { weightedChristiansen, weightedLowQuarter, weightedMean } from "../../src/core/uniformity/weighted";
+import {
+  weightedChristiansen,
+  weightedLowQuarter,
+  weightedMean,
+  weightedShareSchedulingCoefficient,
+} from "../../src/core/uniformity/weighted";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { namesOf } from "../../src/workbook/form/build";
 import { type GeneratedAudit, generatedAudits } from "../support/audit-figures";
@@ -54,13 +58,9 @@ function expected(audit: GeneratedAudit): Record<string, unknown> {
   };
   const m = weightedMean(x, w);
   const low = x.length < 4 ? "words" : weightedLowQuarter(x, w);
-  const uneven = Math.max(...w) / Math.min(...w) > 1.05;
-  const used = uneven ? m : mean(x, 1);
-  const basis = { "low quarter": "quarter", "share of pots": share }[String(entries.Multiplier_Basis)] ?? "can";
-  const times = orWords(() => {
-    if (uneven && basis === "quarter") return m / weightedLowQuarter(x, w);
-    return (multiplier(x, basis as "can" | "quarter" | number) * used) / mean(x, 1);
-  });
+  const basis = { "low quarter": "quarter", "share of pots": "share" }[String(entries.Multiplier_Basis)] ?? "can";
+  const by = basis === "can" || basis === "quarter" ? basis : share;
+  const times = orWords(() => multiplier(x, by, w));
   const depth =
     entries.Depth_Typed_mm === ""
       ? (1000 * Number(entries.Pot_Use_mL)) / 180 ** 2 / 1.3
@@ -71,7 +71,7 @@ function expected(audit: GeneratedAudit): Record<string, unknown> {
       : by;
   const from = (work: (k: number) => unknown) =>
     typeof times === "number" ? orWords(() => work(leach(times))) : "words";
-  const minutes = (k: number) => runTime(depth, rate(used), k);
+  const minutes = (k: number) => runTime(depth, rate(m), k);
   const inBed = Number(entries.In_Bed_Share ?? 1);
   const water = (k: number) => annualWater(audit.width * audit.length, depth, 280, k, inBed);
   const power = (300 / 3600 / (0.5 * 0.9)) * 0.3;
@@ -88,17 +88,18 @@ function expected(audit: GeneratedAudit): Record<string, unknown> {
     Weighted_DU_Quarter: typeof low === "number" ? (100 * low) / m : low,
     Weighted_SC_Can: x.includes(0) ? "words" : m / Math.min(...x),
     Weighted_SC_Quarter: typeof low === "number" && low > 0 ? m / low : "words",
-    Positions_Uneven: uneven,
+    Weighted_SC_Share: orWords(() => weightedShareSchedulingCoefficient(x, w, share)),
+    By_Area: true,
     Net_Depth_mm: depth,
     Run_Multiplier: times,
     Mean_Drained_Share: from((k) => drainedShare(k)),
     Result_Run_Time_min: from(minutes),
-    Pulse_Count: from((k) => pulses(minutes(k), rate(used), 3, 25).number),
-    Pulses_Elapsed_min: from((k) => pulses(minutes(k), rate(used), 3, 25).elapsed),
+    Pulse_Count: from((k) => pulses(minutes(k), rate(m), 3, 25).number),
+    Pulses_Elapsed_min: from((k) => pulses(minutes(k), rate(m), 3, 25).elapsed),
     Result_Water_kL: from(water),
     Result_Cost: from((k) => annualCost(water(k), 1.7)),
     Result_Power: from((k) => water(k) * power),
-    Used_Now_Bed_kL: (((rate(used) * 40) / 60) * 290 * audit.width * audit.length) / 1000,
+    Used_Now_Bed_kL: (((rate(m) * 40) / 60) * 290 * audit.width * audit.length) / 1000,
     Needed_After_kL: water(leach(1.1)),
     Saved_kL: from((k) => water(k) - water(leach(1.1))),
     Saved_Likely: from((k) => (water(k) - water(leach(1.1))) * (1.7 + power)),
@@ -133,12 +134,13 @@ describe("LibreOffice, recalculating whole audits with every cached value plante
     "on verdicts, classes and the sentence of $title",
     ({ audit, index }) => {
       const book = books[index]!;
-      const { x } = counted(audit);
       const rates = audit.readings.map((line) =>
         line.map((reading) => (typeof reading === "number" ? caughtRate(caughtDepth(reading, 104), 20) : null)),
       );
       const field = canField(rates, audit.across, audit.along);
-      const { pattern, sentence } = seen(field, Number(audit.entries.Bed_Bearing_deg));
+      const { x, w } = counted(audit);
+      const m = caughtRate(caughtDepth(weightedMean(x, w), 104), 20);
+      const { pattern, sentence } = seen(field, Number(audit.entries.Bed_Bearing_deg), m);
       const theirs = book.named("Coverage_Sentence");
       // which dry cans touch has no native formula: a group that fills no block is told by its cans on the edges
       if (pattern === "one place" || pattern === "spread") {
@@ -146,7 +148,6 @@ describe("LibreOffice, recalculating whole audits with every cached value plante
       } else expect(theirs).toBe(sentence);
 
       const read = rates.flat().filter((rate) => rate !== null);
-      const m = mean(read, 2);
       const top = Number(/^B(\d+)/.exec(namesOf(COVERAGE).get("Coverage_Legend")!)![1]);
       for (let number = 1; number <= 7; number += 1) {
         const cans = read.filter((rate) => rateClass(rate, m * (1 - 1e-12)).number === number).length;

@@ -10,11 +10,15 @@ import { CAN_CASES } from "./can-check-cases";
 import { DATA_CHECKS } from "./data-check-cases";
 import { HEAD_CASES } from "./head-check-cases";
 
-/** The rate that the Results sheet gives, as the plain mean: these cases have arithmetic with it. */
+/** The rate that the Results sheet gives, with equal weight: these cases have arithmetic with it. */
 const RATE: SheetSpec = {
   name: "Results",
   widths: [],
-  cells: [{ at: "A1", kind: "answer", name: "Used_MAR", formula: "Mean_Rate_mmh" }],
+  cells: [
+    { at: "A1", kind: "answer", name: "Used_MAR", formula: "Mean_Rate_mmh" },
+    { at: "A2", kind: "answer", name: "By_Area", formula: "FALSE" },
+    { at: "A3", kind: "answer", name: "Weighted_Reading", formula: '""' },
+  ],
 };
 const SHEETS = [BLOCK, CANS, HEADS, RATE];
 const TYPED = new Set(SHEETS.flatMap((sheet) => [...namesOf(sheet).keys()]));

@@ -28,7 +28,8 @@ export const MEASURES = {
     unit: "mm/h",
     digits: 1,
     least: 0,
-    definition: "mean depth of all cans read, over the length of the test; depth = 1000 mL / (pi mouth² / 4)",
+    definition:
+      "mean depth of all cans read, each by its area where places are typed, over the length of the test; depth = 1000 mL / (pi mouth² / 4)",
     source: "common practice",
     worksheetFunction: "MAR",
   },
@@ -38,7 +39,8 @@ export const MEASURES = {
     unit: "%",
     digits: 1,
     most: 100,
-    definition: "100 (1 − sum of the deviations from the mean, each without its sign, over the sum of all readings)",
+    definition:
+      "100 (1 − sum of the deviations from the mean, each without its sign, over the sum of all readings), each can by its area where places are typed",
     source: "Christiansen, Irrigation by sprinkling, 1942",
     worksheetFunction: "CU.CHRISTIANSEN",
   },
@@ -50,7 +52,7 @@ export const MEASURES = {
     least: 0,
     most: 100,
     definition:
-      "100 times the mean of the lowest quarter of the cans (n/4 to the nearest whole, halves up) over the mean of all",
+      "100 times the mean of the driest quarter of the ground, the can on the boundary in part, over the mean of all; without places of the lowest quarter of the cans (n/4 to the nearest whole, halves up)",
     source: "Merriam and Keller, Farm irrigation system evaluation, 1978",
     worksheetFunction: "DU.QUARTER",
   },
@@ -70,7 +72,8 @@ export const MEASURES = {
     unit: "",
     digits: 2,
     least: 1,
-    definition: "mean of all cans over the mean of the lowest quarter of the cans",
+    definition:
+      "mean of all cans over the mean of the driest quarter of the ground, without places of the lowest quarter of the cans",
     source: "common practice",
     worksheetFunction: "SC.QUARTER",
   },
@@ -80,7 +83,8 @@ export const MEASURES = {
     unit: "",
     digits: 2,
     least: 0,
-    definition: "mean of all cans over the reading that the wanted share of the cans reaches",
+    definition:
+      "mean of all cans over the reading that cans of the wanted share of the area reach, without places the wanted share of the cans",
     source: "common practice",
     worksheetFunction: "SC.SHARE",
   },

@@ -100,21 +100,23 @@ function where(field: CanField, cans: readonly Can[], pattern: Pattern, bearing:
 /**
  * What is seen on a coverage map, as a sentence.
  *
- *     a can is dry where r < 3/4 m        r: its rate; m: mean of the cans read
+ *     a can is dry where r < 3/4 m        r: its rate; m: mean of the bed
  *
  * @param field Cans of a bed
  * @param bearing Compass bearing of its length, from the first row to the last [deg]; left out where it is not known
+ * @param average Mean of the bed, m [unit of the rates], more than 0; left out: that of the cans read
  * @returns The dry cans, their pattern, and both in words
  * @throws InputError if the bearing is not from 0 to 360, or fewer than 2 cans were read
  * @source own rule, after the patterns of common practice
  * @example seen({ across: [0, 1, 2], along: [0, 1, 2], rates: [[1, 9, 9], [9, 9, 9], [9, 9, 9]] }).pattern // "one corner"
  */
-export function seen(field: CanField, bearing?: number): Seen {
+export function seen(field: CanField, bearing?: number, average?: number): Seen {
   if (bearing !== undefined && !(bearing >= 0 && bearing <= 360)) {
     throw new InputError("bearing", "be from 0 to 360 deg", bearing);
   }
   const rates = ratesRead(field);
-  const dry = dryCans(field, mean(rates, 2));
+  const ofCans = mean(rates, 2);
+  const dry = dryCans(field, average ?? ofCans);
   const pattern = patternOf(field, dry);
   const facts = { pattern, dry: dry.length, cans: rates.length };
   if (pattern === "none") return { ...facts, sentence: "No can gets under three quarters of the mean." };

@@ -3,6 +3,9 @@ import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 
 const ENDINGS: readonly (readonly [start: string, end: string, words: string])[] = [
   ["Weighted_", "", ", by area"],
+  ...["MAR", "CU", "DU_Quarter", "SC_Can", "SC_Quarter", "SC_Share"].map(
+    (measure) => [`Result_${measure}`, "", ", equal weight"] as const,
+  ),
   ["Verdict_", "", ": verdict"],
   ["Limit_", "_Low", ": lowest allowed"],
   ["Limit_", "_High", ": highest allowed"],

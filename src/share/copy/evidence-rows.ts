@@ -2,6 +2,7 @@ import { isoDay } from "../../cells/day-number";
 import { placeName, type SheetArea } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import { typedNames } from "../../cells/stored-name";
+import { SHOWN_ABOVE } from "../../workbook/audit/results/other-basis";
 import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { DEFINITIONS } from "./definitions";
 import type { EvidenceLooks } from "./evidence-looks";
@@ -48,17 +49,22 @@ function positions(inputs: readonly TypedInput[]): (input: TypedInput) => Stated
     name === "Cans_Readings" ? [across.get(column) ?? null, along.get(row) ?? null] : [null, null];
 }
 
-/** Which figures are which, where the workbook is an audit. */
-function bothWays(book: FileBook): string[] {
-  const uneven = namedValue(book, "Positions_Uneven");
-  if (typeof uneven !== "boolean") return [];
-  const here = uneven
-    ? "by area, since the cans of this test stand unevenly: each can counts for the area that it stands for"
-    : "each can alike too, since the cans of this test stand evenly";
+/** How the cans of an audit are weighted. */
+function weighting(book: FileBook): string[] {
+  const byArea = namedValue(book, "By_Area");
+  if (typeof byArea !== "boolean") return [];
   return [
-    "Each can alike: the cells named Result_*. Put first on Results and Report, judged by the limits and used for the run time: the cells named Used_*.",
-    `Those put first are here ${here}.`,
+    byArea
+      ? "Each can is weighted by the area that it is for: half-way lines to its neighbours and the bed's edges."
+      : "Each can has equal weight: places of the cans or sides of the bed were not typed.",
   ];
+}
+
+/** The figure with equal weight, where it differs from the one in use by more than is passed over. */
+function otherBasis(book: FileBook, equal: string, used: string): Stated {
+  const [one, other] = [namedValue(book, equal), namedValue(book, used)];
+  if (typeof one !== "number" || typeof other !== "number") return null;
+  return Math.abs(one - other) > SHOWN_ABOVE * Math.abs(other) ? one : null;
 }
 
 /** Everything that the Evidence sheet says. */
@@ -94,11 +100,12 @@ export function evidenceRows(
   named("Evidence_Formulas", 1, 6, firstFormula);
   if (replaced.length === 0) add("text", "none: all formulas are native ones");
   add("title", "Measures and limits");
-  for (const line of bothWays(book)) add("text", line);
-  add("heading", "Measure", "What it is", "Its source", "Each can alike", "Put first on Results and Report", "Limit");
+  for (const line of weighting(book)) add("text", line);
+  add("heading", "Measure", "What it is", "Its source", "Value", "Limit", "With equal weight, where over 2 % apart");
   for (const { label, meaning, source, result, used, limit } of DEFINITIONS) {
     const limits = limit ? [limit.text, limit.source].map((name) => namedValue(book, name)).filter(Boolean) : [];
-    add("text", label, meaning, source, namedValue(book, result), namedValue(book, used), limits.join(": ") || null);
+    const value = namedValue(book, used);
+    add("text", label, meaning, source, value, limits.join(": ") || null, otherBasis(book, result, used));
   }
   add("title", "What was typed");
   add("heading", "Name", "Row", "Column", "Value", "Across [m]", "Along [m]");

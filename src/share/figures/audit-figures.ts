@@ -10,12 +10,13 @@ import { type Measures, testMeasures } from "./uniformity-figures";
 import { verdictFigures } from "./verdict-figures";
 import { waterFigures } from "./water-figures";
 
-const named = (prefix: string, { mar, cu, du, scCan, scQuarter }: Measures): [string, Stated][] => [
+const named = (prefix: string, { mar, cu, du, scCan, scQuarter, scShare }: Measures): [string, Stated][] => [
   [`${prefix}_MAR`, mar],
   [`${prefix}_CU`, cu],
   [`${prefix}_DU_Quarter`, du],
   [`${prefix}_SC_Can`, scCan],
   [`${prefix}_SC_Quarter`, scQuarter],
+  [`${prefix}_SC_Share`, scShare],
 ];
 
 /** What came of recomputing an audit. */
@@ -39,7 +40,7 @@ export function auditFigures(book: FileBook): Recomputed {
 function figuresOf(inputs: AuditInputs): Map<string, Stated> {
   const cans = bedCans(inputs);
   const limits = limitsInUse(inputs);
-  const { plain, weighted, uneven, used } = testMeasures(inputs, cans);
+  const { equal, weighted, byArea, used } = testMeasures(inputs, cans);
   const run = runTimeFigures(inputs, used);
   const water = waterFigures(inputs, used, run);
   const cost = costFigures(inputs, run, water);
@@ -47,16 +48,15 @@ function figuresOf(inputs: AuditInputs): Map<string, Stated> {
     ["Block_Area_m2", water.area],
     ["Cans_Counted", cans.count],
     ["Cans_Dry", cans.count > 0 ? cans.dry : null],
-    ...named("Result", plain),
-    ["Result_SC_Share", plain.scShare],
-    ...named("Weighted", weighted),
-    ["Positions_Uneven", uneven],
     ["Used_MAR", used.mar],
     ["Used_CU", used.cu],
     ["Used_DU", used.du],
     ["Used_SC_Can", used.scCan],
     ["Used_SC_Quarter", used.scQuarter],
     ["Used_SC_Share", used.scShare],
+    ...named("Result", equal),
+    ...named("Weighted", weighted),
+    ["By_Area", byArea],
     ...limitFigures(limits),
     ...verdictFigures(limits, used, cans),
     ["Net_Depth_mm", run.netDepth],

@@ -17,12 +17,12 @@ function meanPressure(inputs: AuditInputs): number | null {
   return pressure !== null && pressure > 0 ? pressure : null;
 }
 
-/** Columns and rows that hold readings, such as `5 × 5`; with the way of counting where it is not each can alike. */
-function gridOf(inputs: AuditInputs, uneven: boolean): string | null {
+/** Columns and rows that hold readings, such as `5 × 5`; with the weighting where it is not equal. */
+function gridOf(inputs: AuditInputs, byArea: boolean): string | null {
   const read = inputs.cells("Cans_Readings").filter(({ cell }) => typeof cell.value === "number");
   if (read.length === 0) return null;
   const lines = (place: "row" | "column") => new Set(read.map((cell) => cell[place])).size;
-  return `${lines("column")} × ${lines("row")}${uneven ? ", by area" : ""}`;
+  return `${lines("column")} × ${lines("row")}${byArea ? ", by area" : ""}`;
 }
 
 /** What a register keeps of an audit, from what was typed and the figures recomputed from it. */
@@ -36,7 +36,7 @@ export function auditLine(inputs: AuditInputs, figures: ReadonlyMap<string, Stat
   const times = (value: number | null) => (value === null ? null : value * beds);
   return {
     cans: number("Cans_Counted") || null,
-    grid: gridOf(inputs, figures.get("Positions_Uneven") === true),
+    grid: gridOf(inputs, figures.get("By_Area") === true),
     wind: wind === null || wind < 0 ? null : windClass(wind),
     pressure: meanPressure(inputs),
     mar: number("Used_MAR"),

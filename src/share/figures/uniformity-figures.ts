@@ -4,7 +4,13 @@ import { mean } from "../../core/readings";
 import { christiansen } from "../../core/uniformity/christiansen";
 import { distributionUniformity, QUARTER_NEEDS } from "../../core/uniformity/distribution";
 import { schedulingCoefficient, shareSchedulingCoefficient } from "../../core/uniformity/scheduling-coefficient";
-import { weightedChristiansen, weightedLowQuarter, weightedMean } from "../../core/uniformity/weighted";
+import {
+  weightedChristiansen,
+  weightedDistribution,
+  weightedMean,
+  weightedSchedulingCoefficient,
+  weightedShareSchedulingCoefficient,
+} from "../../core/uniformity/weighted";
 import { type AuditInputs, ifAll } from "./audit-inputs";
 import type { BedCans } from "./bed-cans";
 
@@ -18,15 +24,15 @@ export interface Measures {
   scShare: number | null;
 }
 
-/** The measures each can alike, by area, and as the results put first. */
+/** The measures with equal weight, by area, and those that count. */
 export interface TestMeasures {
-  plain: Measures;
+  equal: Measures;
   weighted: Measures;
-  uneven: boolean;
+  /** Whether those by area count: as soon as places and bed are known. */
+  byArea: boolean;
   used: Measures;
 }
 
-const EVEN_UP_TO = 1.05;
 /** Under it a quarter counts as dry. */
 const LEAST_DU = 1e-7;
 const NONE: Measures = { mar: null, cu: null, du: null, scCan: null, scQuarter: null, scShare: null };
@@ -39,7 +45,7 @@ function rateOfOne(inputs: AuditInputs): number | null {
   );
 }
 
-function plainMeasures({ catches, dry }: BedCans, rate: number | null, share: number | null): Measures {
+function equalMeasures({ catches, dry }: BedCans, rate: number | null, share: number | null): Measures {
   if (catches.length === 0) return NONE;
   const du = catches.length >= QUARTER_NEEDS ? distributionUniformity(catches) : null;
   return {
@@ -48,39 +54,36 @@ function plainMeasures({ catches, dry }: BedCans, rate: number | null, share: nu
     du,
     scCan: dry > 0 ? null : schedulingCoefficient(catches),
     scQuarter: inverse(du),
-    scShare: share !== null && share >= 0.5 && share <= 1 ? ofShare(catches, share) : null,
+    scShare: ofShare(share, (part) => shareSchedulingCoefficient(catches, part)),
   };
 }
 
 /** Null where so many cans are dry that no multiple of the mean reaches the share. */
-function ofShare(catches: number[], share: number): number | null {
-  const wet = catches.filter((caught) => caught > 0).length;
-  return wet >= Math.ceil(share * catches.length - 1e-9) ? shareSchedulingCoefficient(catches, share) : null;
+function ofShare(share: number | null, coefficient: (share: number) => number): number | null {
+  if (share === null || !(share >= 0.5 && share <= 1)) return null;
+  return ifAll([share], coefficient);
 }
 
-function weightedMeasures({ catches, areas, dry }: BedCans, rate: number | null): Measures {
+function weightedMeasures({ catches, areas, dry }: BedCans, rate: number | null, share: number | null): Measures {
   if (areas.length === 0 || catches.length === 0) return NONE;
   const average = weightedMean(catches, areas);
-  const du = catches.length >= QUARTER_NEEDS ? (100 * weightedLowQuarter(catches, areas)) / average : null;
+  const du = catches.length >= QUARTER_NEEDS ? weightedDistribution(catches, areas) : null;
   return {
-    ...NONE,
     mar: rate === null ? null : average * rate,
     cu: weightedChristiansen(catches, areas),
     du,
-    scCan: dry > 0 ? null : average / Math.min(...catches),
+    scCan: dry > 0 ? null : weightedSchedulingCoefficient(catches, areas),
     scQuarter: inverse(du),
+    scShare: ofShare(share, (part) => weightedShareSchedulingCoefficient(catches, areas, part)),
   };
 }
 
 /** The measures of a test, from its readings. */
 export function testMeasures(inputs: AuditInputs, cans: BedCans): TestMeasures {
   const rate = rateOfOne(inputs);
-  const plain = plainMeasures(cans, rate, inputs.number("Share_Wanted"));
-  const weighted = weightedMeasures(cans, rate);
-  const uneven = cans.areas.length > 0 && Math.max(...cans.areas) / Math.min(...cans.areas) > EVEN_UP_TO;
-  const scShare =
-    uneven && plain.scShare !== null && cans.catches.length > 0
-      ? (plain.scShare * weightedMean(cans.catches, cans.areas)) / mean(cans.catches, 2)
-      : plain.scShare;
-  return { plain, weighted, uneven, used: { ...(uneven ? weighted : plain), scShare } };
+  const share = inputs.number("Share_Wanted");
+  const equal = equalMeasures(cans, rate, share);
+  const weighted = weightedMeasures(cans, rate, share);
+  const byArea = cans.areas.length > 0;
+  return { equal, weighted, byArea, used: byArea ? weighted : equal };
 }

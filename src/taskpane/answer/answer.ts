@@ -3,6 +3,7 @@ import { boxOf, reference } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
 import type { Host } from "../../hosts/host";
 import { type Audit, auditOf } from "./audit";
+import { areasFor } from "./can-areas";
 import { CatchProblem } from "./catches";
 import { basisOf, type Entries, type Entry, type EntryName, prefilled } from "./entries";
 import { limitsIn } from "./limits-in";
@@ -72,7 +73,7 @@ export async function answerFor(host: Host, typed: Entries, last: Area | null): 
   const answer = { selected, area, settings, prefilled: found, audit: null, problem: "", offer: null, part };
   if (isCell(area)) return { ...answer, problem: `${reference(area)} is one cell` };
   try {
-    return { ...answer, audit: auditOf(area, cells, settings, await limitsIn(host)) };
+    return { ...answer, audit: auditOf(area, cells, settings, await limitsIn(host), await areasFor(host, area)) };
   } catch (error) {
     if (!(error instanceof CatchProblem)) throw error;
     const named = await host.named("Cans_Readings");

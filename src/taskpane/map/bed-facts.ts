@@ -14,10 +14,12 @@ const NAMES = [
   "Head_Layout",
   "Head_Spacing_m",
   "Row_Spacing_m",
+  "By_Area",
+  "Used_MAR",
 ] as const;
 
 /** What the workbook says of the bed, as far as it is filled in. */
-export interface BedFacts extends Pick<MapFacts, "width" | "length" | "heads"> {
+export interface BedFacts extends Pick<MapFacts, "width" | "length" | "heads" | "mean"> {
   title: string;
   /** Compass bearing of the length [deg]. */
   bearing?: number | undefined;
@@ -45,6 +47,7 @@ export async function bedFacts(host: Host): Promise<BedFacts> {
     width,
     length,
     bearing: number("Bed_Bearing_deg"),
+    mean: found.By_Area?.value === true ? number("Used_MAR") : undefined,
     heads: headsOf(width, length, number("Head_Spacing_m"), number("Row_Spacing_m"), arrangement),
   };
 }

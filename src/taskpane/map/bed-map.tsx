@@ -16,6 +16,8 @@ export interface MapFacts {
   /** Size of the bed [m]; left out where it is not known. */
   width?: number | undefined;
   length?: number | undefined;
+  /** Mean of the bed by area [mm/h]; left out: that of the cans. */
+  mean?: number | undefined;
   /** Where heads stand [m]. */
   heads?: readonly { x: number; y: number }[];
 }
@@ -90,7 +92,7 @@ function Cans({ field, plot, mean: m }: { field: CanField; plot: Plot; mean: num
 export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts; id: string }) {
   const { across, along } = field;
   const rates = ratesRead(field);
-  const m = mean(rates, 2);
+  const m = facts.mean ?? mean(rates, 2);
   const ground = {
     left: facts.width === undefined ? across[0]! : 0,
     right: facts.width ?? across.at(-1)!,

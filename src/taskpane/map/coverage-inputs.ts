@@ -33,12 +33,14 @@ function blocks(
   across: (j: number) => Input,
   along: (i: number) => Input,
   fact: (index: number) => Input,
+  groundMean: Input,
 ): Block[] {
   return [
     { address: plain(SOURCE), inputs: grid(MOST_ALONG, MOST_ACROSS, rate) },
     { address: plain(SOURCE_ACROSS), inputs: grid(1, MOST_ACROSS, (_, j) => across(j)) },
     { address: plain(SOURCE_ALONG), inputs: grid(MOST_ALONG, 1, (i) => along(i)) },
     { address: FACT_BLOCK, inputs: grid(FACTS.length, 1, (index) => fact(index)) },
+    { address: plain(factCell("ground mean")), inputs: [[groundMean]] },
   ];
 }
 
@@ -51,6 +53,7 @@ export function auditBlocks(): Block[] {
     (j) => at(acrossCell(j)),
     (i) => at(alongCell(i)),
     (index) => at(factCell(FACTS[index]!)),
+    at(factCell("ground mean")),
   );
 }
 
@@ -72,5 +75,6 @@ export function sourceBlocks(
     (j) => field.across[j] ?? "",
     (i) => field.along[i] ?? "",
     () => "",
+    "",
   );
 }

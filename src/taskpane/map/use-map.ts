@@ -23,7 +23,7 @@ async function mapOf(host: Host, way: Way, answer: Answer, spacings: Spacings | 
   const source = await findSource(host, way, answer, spacings);
   const own: BedFacts = { title: "The bed from above" };
   const facts = way === "audit" ? await bedFacts(host) : own;
-  const found = seen(source.field, facts.bearing);
+  const found = seen(source.field, facts.bearing, facts.mean);
   return { source, facts, seen: found, causes: likelyCauses(found.pattern), problem: "" };
 }
 

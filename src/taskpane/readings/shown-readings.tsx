@@ -5,7 +5,7 @@ import type { Answer } from "../answer/answer";
 import type { Audit, RunTime } from "../answer/audit";
 import type { Settings } from "../answer/settings";
 import { figure } from "../parts/figure";
-import { useStatedRunTime } from "../workbook/use-stated";
+import { type StatedRunTime, useStatedRunTime } from "../workbook/use-stated";
 
 const BASES = { can: "the driest can", quarter: "the low quarter", share: "the share of cans" };
 
@@ -18,8 +18,43 @@ function Time({ time, settings }: { time: RunTime; settings: Settings }) {
   );
 }
 
-function Driest({ audit, settings, stated }: { audit: Audit; settings: Settings; stated: number | undefined }) {
-  const { catches, unit, byBasis } = audit;
+/** The run time that the workbook states; its own is not shown beside it in another way. */
+function Stated({ audit, stated, depth }: { audit: Audit; stated: StatedRunTime; depth: number | undefined }) {
+  const { driest, weighting } = audit;
+  return (
+    <p>
+      Set the run time to <strong>{figure(stated.minutes)} min</strong> ({stated.basis}, {weighting}), as on the sheet
+      Run time.
+      {stated.basis !== "driest can" && "minutes" in driest && depth !== undefined && (
+        <>
+          {" "}
+          The driest can has its {figure(depth)} mm after {figure(driest.minutes)} min.
+        </>
+      )}
+    </p>
+  );
+}
+
+function Computed({ audit, settings }: { audit: Audit; settings: Settings }) {
+  const { driest, byBasis } = audit;
+  return (
+    <>
+      <p>
+        <Time time={driest} settings={settings} />
+      </p>
+      {byBasis && (
+        <p>
+          By {BASES[settings.basis]}
+          {settings.basis === "share" && settings.share.value !== undefined && ` (${figure(settings.share.value)})`}:{" "}
+          <Time time={byBasis} settings={settings} />
+        </p>
+      )}
+    </>
+  );
+}
+
+function Driest({ audit, settings, stated }: { audit: Audit; settings: Settings; stated: StatedRunTime | undefined }) {
+  const { catches, unit } = audit;
   const others = catches.alike - 1;
   return (
     <div className="driest">
@@ -31,20 +66,10 @@ function Driest({ audit, settings, stated }: { audit: Audit; settings: Settings;
         in {catches.driestCell.address}
         {others > 0 && ` and ${others} more like it`}
       </p>
-      <p>
-        <Time time={audit.driest} settings={settings} />
-      </p>
-      {byBasis && (
-        <p>
-          By {BASES[settings.basis]}
-          {settings.basis === "share" && settings.share.value !== undefined && ` (${figure(settings.share.value)})`}:{" "}
-          <Time time={byBasis} settings={settings} />
-        </p>
-      )}
-      {stated !== undefined && (
-        <p>
-          To set: <strong>{figure(stated)} min</strong>, as the workbook works it out (step Run time)
-        </p>
+      {stated ? (
+        <Stated audit={audit} stated={stated} depth={settings.depth.value} />
+      ) : (
+        <Computed audit={audit} settings={settings} />
       )}
     </div>
   );

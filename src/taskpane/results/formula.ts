@@ -18,13 +18,31 @@ function argument(need: Need, settings: Settings, sheet: string): string | null 
   return setting.value === "mm" ? '"mm"' : String(setting.value);
 }
 
-/** The live formula of a measure for a cell on `sheet`: blanks in the range are never zeros. */
-export function formulaOf(measure: Measure, readings: Area, settings: Settings, sheet: string): Formula {
+/**
+ * The live formula of a measure for a cell on `sheet`: blanks in the range are never zeros.
+ *
+ * @param areas The area of each can, in the shape of the readings, where the figures are by area
+ */
+export function formulaOf(
+  measure: Measure,
+  readings: Area,
+  settings: Settings,
+  sheet: string,
+  areas: Area | null = null,
+): Formula {
   const range = reference(readings, sheet);
   const given = measure.needs.map((need) => argument(need, settings, sheet));
   const lacking = measure.needs.filter((_, index) => given[index] === null).map(settingOf);
   if (lacking.length > 0) return { lacking: lackOf(measure.label, lacking, settings) };
-  const rest = [...given, ...(measure.rest ?? [])].filter((text) => text !== "");
+  const rest =
+    areas && measure.beforeAreas
+      ? [
+          ...given.map((text) => (text === "" ? '"can"' : text)),
+          ...(measure.rest ?? []),
+          ...measure.beforeAreas,
+          reference(areas, sheet),
+        ]
+      : [...given, ...(measure.rest ?? [])].filter((text) => text !== "");
   const text = `=CANFALL.${measure.id}(${[`IF(${range}="","x",${range})`, ...rest].join(",")})`;
   return { text, ...(measure.size?.(boxOf(readings)) ?? { rows: 1, columns: 1 }) };
 }

@@ -3,14 +3,19 @@ import { useState } from "react";
 import type { Area } from "../../cells/area";
 import { cellAt, overlap, parseArea, reference } from "../../cells/box";
 import type { Host } from "../../hosts/host";
+import { isByArea } from "../answer/can-areas";
 import { knownSheet } from "../answer/resolve";
 import type { Settings } from "../answer/settings";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import type { Act } from "../workbook/act";
 import { insert } from "../workbook/insert";
+import { useNamed } from "../workbook/use-named";
+import { areCans } from "../workbook/use-stated";
 import { formulaOf } from "./formula";
 import { MEASURES } from "./measures";
+
+const AREA_NAMES = ["By_Area", "Cans_Readings", "Cans_Areas_m2"];
 
 interface Props {
   host: Host;
@@ -35,7 +40,9 @@ export function InsertFunction({ host, selected, readings, settings, keep }: Pro
   const rangeShown = rangeText ?? (readings ? reference(readings) : "");
   const range = parseArea(rangeShown, sheet);
   const target = parseArea(targetText, sheet);
-  const formula = range && settings ? formulaOf(measure, range, settings, target?.sheet ?? sheet) : null;
+  const { found: named } = useNamed(host, AREA_NAMES);
+  const areas = range && isByArea(named) && areCans(named, range) ? (named?.Cans_Areas_m2?.area ?? null) : null;
+  const formula = range && settings ? formulaOf(measure, range, settings, target?.sheet ?? sheet, areas) : null;
   const preview = formula && "text" in formula ? formula : null;
 
   function setRange(text: string): void {

@@ -4,7 +4,6 @@ import { type Audit, MOST_RESAMPLED } from "../answer/audit";
 import type { Catches } from "../answer/catches";
 import { figure, shown } from "../parts/figure";
 import { Verdict } from "../parts/verdict";
-import type { ByArea } from "../workbook/use-stated";
 
 /** Whose limits they are; the reader may open it. */
 function LimitSources({ limits }: { limits: readonly Limit[] }) {
@@ -22,7 +21,7 @@ function LimitSources({ limits }: { limits: readonly Limit[] }) {
   );
 }
 
-function Row({ row, byArea }: { row: SummaryRow; byArea: number | undefined }) {
+function Row({ row }: { row: SummaryRow }) {
   const words = typeof row.value === "string";
   const unit = row.unit === "cans" && row.value === 1 ? "can" : row.unit || "ratio";
   return (
@@ -33,11 +32,6 @@ function Row({ row, byArea }: { row: SummaryRow; byArea: number | undefined }) {
           {shown(row.value, row.unit)}
           {!words && ` ${unit}`}
         </span>
-        {byArea !== undefined && (
-          <span className="detail">
-            by area {figure(byArea)} {unit}
-          </span>
-        )}
         {row.low !== "" && row.high !== "" && (
           <span className="detail">
             90 % interval {figure(row.low)} to {figure(row.high)} {unit}
@@ -57,7 +51,7 @@ function Row({ row, byArea }: { row: SummaryRow; byArea: number | undefined }) {
 const COUNT = { unit: "cans", low: "", high: "", limit: "", verdict: "" } as const;
 const COUNTS = new Set(["Cans counted", "Dry cans"]);
 
-function Table({ caption, rows, byArea }: { caption: string; rows: SummaryRow[]; byArea?: ByArea | null }) {
+function Table({ caption, rows }: { caption: string; rows: SummaryRow[] }) {
   return (
     <table>
       <caption>{caption}</caption>
@@ -71,7 +65,7 @@ function Table({ caption, rows, byArea }: { caption: string; rows: SummaryRow[];
       </thead>
       <tbody>
         {rows.map((row) => (
-          <Row key={row.measure} row={row} byArea={byArea?.(row.measure)} />
+          <Row key={row.measure} row={row} />
         ))}
       </tbody>
     </table>
@@ -88,21 +82,28 @@ export function CountTable({ catches: { values, dry, marked, blank } }: { catche
   return <Table caption="What the range holds" rows={counts} />;
 }
 
+const WEIGHTED = {
+  "by area":
+    "By area: each can is weighted by the ground that it is for, to half-way lines and the bed's edges, as on the sheets.",
+  "equal weight":
+    "Each can has equal weight. With places of the cans and sides of the bed on the sheets Cans and Block, each is weighted by its area.",
+};
+
 /** Each index with its unit, interval, limit and verdict. */
-export function MeasureTable({ audit, byArea }: { audit: Audit; byArea: ByArea | null }) {
+export function MeasureTable({ audit }: { audit: Audit }) {
   return (
     <>
-      {byArea && (
-        <p>
-          Each can counts alike here, and on the map. The cans stand unevenly, so the sheets Results and Report put the
-          figures by area first, and the run time follows those: they stand beside.
-        </p>
-      )}
+      <p>{WEIGHTED[audit.weighting]}</p>
       <Table
-        byArea={byArea}
         caption="Each with its 90 % interval, limit and verdict where they exist"
         rows={audit.rows.filter(({ measure }) => !COUNTS.has(measure))}
       />
+      {audit.otherRows.length > 0 && (
+        <details>
+          <summary>With equal weight for each can</summary>
+          <Table caption="Figures that would differ by more than 2 %" rows={audit.otherRows} />
+        </details>
+      )}
       <LimitSources limits={audit.limits} />
       {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">

@@ -13,6 +13,8 @@ export interface Measure {
   needs: Need[];
   /** Fixed last arguments, as written in the formula. */
   rest?: string[];
+  /** Arguments between the others and the areas of the cans, where it takes areas. */
+  beforeAreas?: string[];
   /** Size of the answer in cells, from that of the readings; one cell where left out. */
   size?: (readings: Box) => { rows: number; columns: number };
 }
@@ -22,26 +24,46 @@ const alike = ({ rows, columns }: Box) => ({ rows, columns });
 const SUMMARY_SIZE = { rows: 8, columns: 7 };
 
 export const MEASURES: Measure[] = [
-  { id: "RUNTIME", label: RUN_TIME.TIME.name, unit: "min", needs: ["minutes", "mouth", "depth", "basis"] },
+  {
+    id: "RUNTIME",
+    label: RUN_TIME.TIME.name,
+    unit: "min",
+    needs: ["minutes", "mouth", "depth", "basis"],
+    beforeAreas: [],
+  },
   {
     id: "SUMMARY",
     label: "Summary of the audit",
     unit: "table",
     needs: ["minutes", "mouth"],
+    beforeAreas: [""],
     size: () => SUMMARY_SIZE,
   },
-  { id: "SC.CAN", label: FIGURES.SC_CAN.name, unit: FIGURES.SC_CAN.unit || "ratio", needs: [] },
-  { id: "SC.QUARTER", label: FIGURES.SC_QUARTER.name, unit: FIGURES.SC_QUARTER.unit || "ratio", needs: [] },
-  { id: "SC.SHARE", label: "SC (share of cans)", unit: "ratio", needs: ["share"] },
-  { id: "CU.CHRISTIANSEN", label: FIGURES.CU.name, unit: FIGURES.CU.unit || "ratio", needs: [] },
-  { id: "DU.QUARTER", label: FIGURES.DU.name, unit: FIGURES.DU.unit || "ratio", needs: [] },
-  { id: "MAR", label: FIGURES.MAR.name, unit: FIGURES.MAR.unit || "ratio", needs: ["minutes", "mouth"] },
+  { id: "SC.CAN", label: FIGURES.SC_CAN.name, unit: FIGURES.SC_CAN.unit || "ratio", needs: [], beforeAreas: [] },
+  {
+    id: "SC.QUARTER",
+    label: FIGURES.SC_QUARTER.name,
+    unit: FIGURES.SC_QUARTER.unit || "ratio",
+    needs: [],
+    beforeAreas: [],
+  },
+  { id: "SC.SHARE", label: "SC (share of cans)", unit: "ratio", needs: ["share"], beforeAreas: [] },
+  { id: "CU.CHRISTIANSEN", label: FIGURES.CU.name, unit: FIGURES.CU.unit || "ratio", needs: [], beforeAreas: [] },
+  { id: "DU.QUARTER", label: FIGURES.DU.name, unit: FIGURES.DU.unit || "ratio", needs: [], beforeAreas: [] },
+  {
+    id: "MAR",
+    label: FIGURES.MAR.name,
+    unit: FIGURES.MAR.unit || "ratio",
+    needs: ["minutes", "mouth"],
+    beforeAreas: [],
+  },
   {
     id: "INTERVAL",
     label: `Interval of ${FIGURES.CU.short}`,
     unit: "%, low and high",
     needs: [],
     rest: ['"CU.CHRISTIANSEN"'],
+    beforeAreas: ["0.9"],
     size: pair,
   },
   {
@@ -50,6 +72,7 @@ export const MEASURES: Measure[] = [
     unit: "%, low and high",
     needs: [],
     rest: ['"DU.QUARTER"'],
+    beforeAreas: ["0.9"],
     size: pair,
   },
   {
@@ -58,6 +81,7 @@ export const MEASURES: Measure[] = [
     unit: "ratio, low and high",
     needs: [],
     rest: ['"SC.QUARTER"'],
+    beforeAreas: ["0.9"],
     size: pair,
   },
   { id: "DEPTH.CAUGHT", label: "Depth in each can", unit: "mm", needs: ["mouth"], size: alike },

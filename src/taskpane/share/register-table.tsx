@@ -10,10 +10,10 @@ import { useTask } from "../parts/use-task";
 import { copyTools } from "./copy-tools";
 
 const FIGURES = [
-  { name: "Result_MAR", label: MEASURES.MAR.short, unit: MEASURES.MAR.unit },
-  { name: "Result_CU", label: MEASURES.CU.short, unit: MEASURES.CU.unit },
-  { name: "Result_DU_Quarter", label: MEASURES.DU.short, unit: MEASURES.DU.unit },
-  { name: "Result_SC_Can", label: MEASURES.SC_CAN.name, unit: MEASURES.SC_CAN.unit },
+  { name: "Used_MAR", label: MEASURES.MAR.short, unit: MEASURES.MAR.unit },
+  { name: "Used_CU", label: MEASURES.CU.short, unit: MEASURES.CU.unit },
+  { name: "Used_DU", label: MEASURES.DU.short, unit: MEASURES.DU.unit },
+  { name: "Used_SC_Can", label: MEASURES.SC_CAN.name, unit: MEASURES.SC_CAN.unit },
   { name: "Result_Water_kL", label: WATER.NOW.short, unit: WATER.NOW.unit },
 ];
 
@@ -53,7 +53,7 @@ export function RegisterTable({
         {files.length} files, {differing === 0 ? "all agree" : `${differing} to look at`}
       </p>
       <table>
-        <caption>Figures as each file states them, each can alike</caption>
+        <caption>Figures as each file states them</caption>
         <thead>
           <tr>
             <th scope="col">File</th>

@@ -25,7 +25,7 @@ import { freeName } from "./free-name";
 const SHEET = "Field sheet";
 
 /** The cans for a layout, what they would read of it, or what is wrong. */
-function cansFor(planned: Planned, edge: string): { cans: CanPlan; said: string[] } | { problem: string } {
+function cansFor(planned: Planned, edge: string): { cans: CanPlan; said: string } | { problem: string } {
   const { width, length, spacing, rowSpacing, arrangement } = planned.plan;
   const along = gapCount(length, rowSpacing);
   try {
@@ -116,7 +116,7 @@ export function CanSection({ host, planned, keep, id }: Props) {
             <strong>{cans.count} cans</strong>: {cans.across.length} across, {figure(cans.spacing)} m apart, and{" "}
             {cans.along.length} along, {figure(cans.rowSpacing)} m apart.
           </p>
-          {[...found.said, ...cans.warnings].map((sentence) => (
+          {[found.said, ...cans.warnings].map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
           <div ref={picture} className="picture">

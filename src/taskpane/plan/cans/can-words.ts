@@ -26,10 +26,6 @@ function readWords(read: CanIndices, bed: CanIndices): string {
   return `${coefficientWords(read, bed)}, ${rateWords(read.meanRate, bed.meanRate)}, CU ${points(read.christiansen, bed.christiansen)}, DU ${points(read.distribution, bed.distribution)}`;
 }
 
-/** What a plan of cans would read of the layout, plain and weighted. */
-export function canWords({ bed, plain, weighted }: CanPlanError): string[] {
-  return [
-    `Each can counted alike, this plan would read ${readWords(plain, bed)}.`,
-    `Weighted by the ground that each can stands for: ${readWords(weighted, bed)}.`,
-  ];
-}
+/** What a plan of cans would read of the layout, by area as an audit with places does. */
+export const canWords = ({ bed, weighted }: CanPlanError): string =>
+  `With these cans, by area, you would measure ${readWords(weighted, bed)}.`;

@@ -36,7 +36,13 @@ export const CAN_FIGURES: readonly (string | Field)[] = [
     name: "Cans_Dry",
     formula: `IF(Cans_Counted=0,${NEEDS},SUMPRODUCT(ISNUMBER(${R})*(${R}=0)))`,
   },
-  { label: "Mean catch", unit: "mL", name: "Mean_Catch_mL", format: "0.0", formula: ifCounted(`AVERAGE(${R})`) },
+  {
+    label: "Mean catch",
+    unit: "mL",
+    name: "Mean_Catch_mL",
+    format: "0.0",
+    formula: ifCounted(`IF(By_Area,Weighted_Reading,AVERAGE(${R}))`),
+  },
   {
     label: "Mean depth",
     unit: "mm",

@@ -174,7 +174,8 @@ export const COVERAGE: SheetSpec = {
     {
       at: `A${LAST_ROW + 1}:${LAST_COLUMN}${LAST_ROW + 1}`,
       kind: "note",
-      value: "Classes go by the mean of the cans shown. What the picture draws on stands to the right of it.",
+      value:
+        "Classes are by the mean of the bed as on Results; where other cans are shown, by their mean. What the picture draws on stands to the right of it.",
     },
     ...sourceLabels(),
     ...sourceCells(),

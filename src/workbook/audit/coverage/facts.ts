@@ -57,7 +57,10 @@ const WHERE: [when: string, words: string][] = [
 ];
 
 const FACT_FORMULAS: Partial<Record<Fact, [label: string, formula: string]>> = {
-  mean: ["mean mm/h", `IF(COUNT(${SOURCE})>=2,IF(SUM(${SOURCE})>0,AVERAGE(${SOURCE}),""),"")`],
+  mean: [
+    "mean mm/h",
+    `IF(COUNT(${SOURCE})>=2,IF(SUM(${SOURCE})>0,IF(ISNUMBER(${$("ground mean")}),${$("ground mean")},AVERAGE(${SOURCE})),""),"")`,
+  ],
   driest: ["driest mm/h", `IF(ISNUMBER(${$("mean")}),MIN(${SOURCE}),"")`],
   wettest: ["wettest mm/h", `IF(ISNUMBER(${$("mean")}),MAX(${SOURCE}),"")`],
   cans: ["cans read", `COUNT(${SOURCE})`],
@@ -95,6 +98,7 @@ const SOURCE_LABELS: Partial<Record<Fact, string>> = {
   layout: "layout of the heads",
   spacing: "heads across m",
   rowSpacing: "heads along m",
+  "ground mean": "mean of Results mm/h",
 };
 
 /** Facts of the whole picture. */

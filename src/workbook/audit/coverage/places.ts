@@ -81,6 +81,7 @@ const FACTS = [
   "edge name",
   "one place",
   "where",
+  "ground mean",
 ] as const;
 export type Fact = (typeof FACTS)[number];
 const FACT_COLUMN = 57;

@@ -46,6 +46,7 @@ export function sourceCells(): CellSpec[] {
     working(factCell("layout"), 'IF(Head_Layout="","",Head_Layout)'),
     working(factCell("spacing"), numberOf("Head_Spacing_m")),
     working(factCell("rowSpacing"), numberOf("Row_Spacing_m")),
+    working(factCell("ground mean"), numberOf("Used_MAR")),
   ];
 }
 

@@ -137,7 +137,9 @@ export const actionTable = (top: number) => ({
 });
 
 const whereComparable = (formula: string) => `IF(Earlier_Comparable="yes",${formula},"")`;
-const SC_NOW = 'IF(Earlier_SC_Kind="low quarter",Result_SC_Quarter,Result_SC_Can)';
+/** A figure of this audit in the weighting of the earlier one. */
+const now = (name: string) => `IF(Earlier_Weighting="by area",Weighted_${name},Result_${name})`;
+const SC_NOW = `IF(Earlier_SC_Kind="low quarter",${now("SC_Quarter")},${now("SC_Can")})`;
 
 /** Before and after, where both tests can be compared. */
 export const comparisonTable = (top: number) => ({
@@ -172,11 +174,11 @@ export const comparisonTable = (top: number) => ({
       ],
       [
         ["A", whereComparable('"This audit"')],
-        ["B", whereComparable("Result_MAR"), "0.0"],
-        ["C", whereComparable("Result_CU"), "0.0"],
-        ["D:H", whereComparable("Result_DU_Quarter"), "0.0"],
+        ["B", whereComparable(now("MAR")), "0.0"],
+        ["C", whereComparable(now("CU")), "0.0"],
+        ["D:H", whereComparable(now("DU_Quarter")), "0.0"],
         ["I:N", whereComparable(SC_NOW), "0.00"],
-        ["O:X", whereComparable('"each can counted alike"')],
+        ["O:X", whereComparable("Earlier_Weighting")],
       ],
     ],
   ),

@@ -19,6 +19,14 @@ const NOT_COMPARABLE = [
     quoted(`${WHY_NOT.wind} (up to 2.2, up to 4, over 4 m/s)`),
   ],
   [
+    'AND(Earlier_Weighting<>"by area",Earlier_Weighting<>"equal weight")',
+    '"the weighting of the earlier audit is not known"',
+  ],
+  [
+    'AND(Earlier_Weighting="by area",NOT(By_Area))',
+    '"the earlier audit is by area, and this one has no places of cans"',
+  ],
+  [
     'AND(Earlier_SC_Kind<>"driest can",Earlier_SC_Kind<>"low quarter")',
     quoted(`${WHY_NOT.kind}, or its kind is not known`),
   ],
@@ -45,6 +53,13 @@ export const EARLIER_LINES: readonly (string | Field)[] = [
   { label: "Cans read", unit: "cans", name: "Earlier_Cans", allowed: count(1, 600) },
   { label: "Mean wind", unit: "m/s", name: "Earlier_Wind_ms", allowed: number(0, 40, "m/s") },
   {
+    label: "Its figures are",
+    unit: "choose",
+    name: "Earlier_Weighting",
+    note: "As its Results say; this audit's are then shown in the same way.",
+    allowed: choice("by area", "equal weight"),
+  },
+  {
     label: "Kind of its SC",
     unit: "choose",
     name: "Earlier_SC_Kind",
@@ -54,7 +69,6 @@ export const EARLIER_LINES: readonly (string | Field)[] = [
     label: "SC",
     unit: "ratio",
     name: "Earlier_SC",
-    note: "Each can counted alike, as the next three.",
     allowed: number(1, 1000, ""),
   },
   { label: MEASURES.MAR.short, unit: "mm/h", name: "Earlier_MAR", allowed: number(0, 1000, "mm/h") },

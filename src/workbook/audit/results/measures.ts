@@ -4,7 +4,6 @@ import type { CellSpec } from "../../form/sheet-spec";
 import { DRY, NEEDS_FOUR, QUARTER_DRY } from "./words";
 
 const FIRST_MEASURE = 6;
-const READINGS = "Cans_Readings";
 
 function verdict(value: string, low: string, high: string): string {
   const reached = (limit: string, sign: string) =>
@@ -26,7 +25,7 @@ interface Measure {
   means: string;
 }
 
-const used = (weighted: string, plain: string) => `IF(Positions_Uneven,${weighted},${plain})`;
+const used = (name: string) => `IF(By_Area,Weighted_${name},Result_${name})`;
 
 const LINES: readonly Measure[] = [
   {
@@ -39,28 +38,29 @@ const LINES: readonly Measure[] = [
     ...figureField(MEASURES.MAR),
     label: `${MEASURES.MAR.name} (${MEASURES.MAR.short})`,
     name: "Used_MAR",
-    formula: used("Weighted_MAR", "Result_MAR"),
+    formula: used("MAR"),
     limit: { name: "MAR", low: true, high: true, verdict: "Verdict_MAR" },
     means: "Mean depth in the cans, as millimetres in an hour.",
   },
   {
     ...figureField(MEASURES.CU),
     name: "Used_CU",
-    formula: used("Weighted_CU", "Result_CU"),
+    formula: used("CU"),
     limit: { name: "CU", low: true, verdict: "Verdict_CU" },
     means: "100 · (1 - mean distance of the cans from their mean / mean). Christiansen 1942.",
   },
   {
     ...figureField(MEASURES.DU),
     name: "Used_DU",
-    formula: used("Weighted_DU_Quarter", "Result_DU_Quarter"),
+    formula: used("DU_Quarter"),
     limit: { name: "DU", low: true, verdict: "Verdict_DU" },
-    means: "100 · mean of the driest quarter / mean of all. Merriam and Keller 1978.",
+    means:
+      "100 · mean of the driest quarter / mean of all. By area the driest quarter of the ground ends inside a can; with equal weight it is the nearest whole number of cans. Merriam and Keller 1978.",
   },
   {
     ...figureField(MEASURES.SC_CAN),
     name: "Used_SC_Can",
-    formula: used("Weighted_SC_Can", "Result_SC_Can"),
+    formula: used("SC_Can"),
     limit: { name: "SC", high: true, verdict: "Verdict_SC" },
     means:
       "Scheduling coefficient: mean / catch of the driest single can. It rises with the number of cans, so compare it only between tests with as many cans.",
@@ -68,7 +68,7 @@ const LINES: readonly Measure[] = [
   {
     ...figureField(MEASURES.SC_QUARTER),
     name: "Used_SC_Quarter",
-    formula: used("Weighted_SC_Quarter", "Result_SC_Quarter"),
+    formula: used("SC_Quarter"),
     limit: { name: "SCQ", high: true, verdict: "Verdict_SCQ" },
     means: "Mean / mean of the driest quarter.",
   },
@@ -76,9 +76,9 @@ const LINES: readonly Measure[] = [
     ...figureField(MEASURES.SC_SHARE),
     label: "SC (share of pots below)",
     name: "Used_SC_Share",
-    formula: `IF(AND(Positions_Uneven,ISNUMBER(Result_SC_Share)),Result_SC_Share*Weighted_Reading/AVERAGE(${READINGS}),Result_SC_Share)`,
+    formula: used("SC_Share"),
     means:
-      "Mean / the catch that this share of the cans reach. Run so many times longer, that share of the pots gets the depth wanted.",
+      "Mean / the catch that this share of the cans, or of the area, reaches. Multiply the run time by this number and that share of the pots gets the full depth.",
   },
 ];
 

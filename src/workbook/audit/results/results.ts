@@ -1,16 +1,12 @@
 import { entryField } from "../../form/entry-field";
 import { type Field, formLines } from "../../form/entry-lines";
 import type { SheetSpec } from "../../form/sheet-spec";
-import { BOTH_ROWS, bothCells } from "./both-ways";
 import { EARLIER_COMPARABLE, EARLIER_LINES } from "./earlier";
 import { AFTER_MEASURES, MEASURE_CELLS, MEASURE_HEIGHTS } from "./measures";
+import { OTHER_ROWS, otherBasis } from "./other-basis";
 
-/** The figures by area come first where the largest area of a can is over the smallest by more than this. */
-const EVEN_UP_TO = 1.05;
-const BOTH = AFTER_MEASURES + 5;
-
-const EVENNESS = BOTH + 2 + BOTH_ROWS;
-const EARLIER = EVENNESS + 2;
+const OTHER = AFTER_MEASURES + 4;
+const EARLIER = OTHER + OTHER_ROWS + 1;
 const AFTER_EARLIER = EARLIER + EARLIER_LINES.length;
 const FORM = { label: "A", entry: "B", unit: "C", note: "D:F", noteLine: 80 };
 const SHARE_LINE: Field = entryField("Share_Wanted", {
@@ -38,11 +34,11 @@ export const RESULTS: SheetSpec = {
       at: "A2:F2",
       kind: "said",
       formula:
-        'IF(Lack_Rate<>"","Not all figures can be given: "&Lack_Rate&".",IF(Positions_Uneven,"The cans stand for areas of different size, so each counts by its area; counted alike, they are further down.","Each can counts alike; counted by area, the figures are further down."))',
+        'IF(Lack_Rate<>"","Not all figures can be given: "&Lack_Rate&".",IF(By_Area,"Each can is weighted by the area that it is for: half-way lines to its neighbours and the edges of the bed.","Each can has equal weight: places of the cans or sides of the bed are not typed."))',
     },
     { at: "A3:F3", kind: "caution", formula: 'IF(Readings_Problem<>"",Readings_Problem,"")' },
     { at: "A5", kind: "heading", value: "Measure" },
-    { at: "B5", kind: "heading", formula: 'IF(Positions_Uneven,"By area","Each can alike")' },
+    { at: "B5", kind: "heading", formula: 'IF(By_Area,"By area","Equal weight")' },
     { at: "C5", kind: "heading", value: "Unit" },
     { at: "D5", kind: "heading", value: "Limit" },
     { at: "E5", kind: "heading", value: "Verdict" },
@@ -53,7 +49,7 @@ export const RESULTS: SheetSpec = {
       at: `A${AFTER_MEASURES + 1}:F${AFTER_MEASURES + 1}`,
       kind: "note",
       value:
-        "Verdicts here compare the value alone with the limit; the limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. The add-in's pane and SUMMARY go by the 90 % interval and count each can alike, so they may say too close to call, or another verdict, where this sheet says within or outside.",
+        "Verdicts here compare the value alone with the limit; the limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. The add-in's pane and SUMMARY compare the whole 90 % interval, so they may say too close to call where this sheet says within or outside.",
     },
     {
       at: `A${AFTER_MEASURES + 2}:F${AFTER_MEASURES + 2}`,
@@ -61,22 +57,7 @@ export const RESULTS: SheetSpec = {
       value:
         "SC has several definitions, so the one used is always named. A dry can makes the SC of the driest can endless: it is outside any limit. Limits differ between sources; the sheet Limits holds the ones in use.",
     },
-    { at: `A${BOTH}:F${BOTH}`, kind: "heading", value: "Both ways of counting" },
-    { at: `B${BOTH + 1}`, kind: "unit", value: "each can alike" },
-    { at: `D${BOTH + 1}:E${BOTH + 1}`, kind: "unit", value: "by the area it stands for" },
-    ...bothCells(BOTH + 2),
-    { at: `A${EVENNESS}`, kind: "label", value: "Areas of cans differ" },
-    {
-      at: `B${EVENNESS}`,
-      kind: "answer",
-      name: "Positions_Uneven",
-      formula: `IF(ISNUMBER(Area_Ratio),Area_Ratio>${EVEN_UP_TO},FALSE)`,
-    },
-    {
-      at: `D${EVENNESS}:F${EVENNESS}`,
-      kind: "note",
-      value: "TRUE where the largest area is over the smallest by more than 5 %: by area comes first.",
-    },
+    ...otherBasis(OTHER),
     ...earlier.cells,
     { at: `A${AFTER_EARLIER}`, kind: "label", value: "Can they be compared?" },
     {

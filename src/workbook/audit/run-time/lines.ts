@@ -62,7 +62,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     ...figureField(RUN_TIME.MULTIPLIER),
     name: "Run_Multiplier",
     formula: `IF(Lack_Readings<>"",Lack_Readings,${CHOSEN})`,
-    note: "From Results, by the way of counting that comes first there.",
+    note: "From Results.",
   },
   entryField("Leaching_Fraction", {
     note: "Share of the water that should drain from the pot to rinse salts. Blank: 0. Under 0.15 is advised (Florida, UF EP529).",
@@ -94,7 +94,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
   {
     ...figureField(MEASURES.MAR),
     formula: "Used_MAR",
-    note: "From Results, by the way of counting that comes first there.",
+    note: "From Results.",
   },
   {
     ...figureField(RUN_TIME.GROSS_DEPTH),

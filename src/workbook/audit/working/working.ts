@@ -4,13 +4,13 @@ import { depthOfMillilitre } from "../../form/millilitres";
 import type { CellSpec, SheetSpec } from "../../form/sheet-spec";
 import { nearest, type StripCells, stripEnd, stripStart } from "../../form/strip-formulas";
 import { CANS } from "../cans/cans";
+import { AREA_GRID, areaGrid } from "./area-grid";
+import { BASE_ROWS, baseCells } from "./bases";
+import { FIRST, FIRST_ACROSS, FIRST_ALONG, LAST } from "./places";
+import { AFTER_TOTALS, totalCells } from "./totals";
 
-const FIRST = 7;
-const LAST = FIRST + MOST_ACROSS * MOST_ALONG - 1;
-const FIRST_ACROSS = 7;
-const FIRST_ALONG = FIRST_ACROSS + MOST_ACROSS + 3;
-const TOTALS = FIRST_ALONG + MOST_ALONG + 2;
-const column = (letter: string) => `$${letter}$${FIRST}:$${letter}$${LAST}`;
+/** The measures on both bases follow the totals. */
+const BASES = AFTER_TOTALS + 1;
 
 const DEPTH_OF_1_ML = depthOfMillilitre("Can_Mouth_mm");
 
@@ -35,11 +35,6 @@ function canLine(index: number): CellSpec[] {
     whereWeighted("J", `$I${row}*$F${row}`),
   ];
 }
-
-/** Σ area · (t - reading) over the cans under t. */
-const missing = (t: string) =>
-  `(${t}*SUMIF(${column("F")},"<"&${t},${column("I")})-SUMIF(${column("F")},"<"&${t},${column("J")}))`;
-const everyReading = `SMALL(${column("F")},ROW($A$1:INDEX($A:$A,Cans_Counted)))`;
 
 const stripCells = (row: number): StripCells => ({
   position: `$O${row}`,
@@ -90,61 +85,13 @@ const headings = (row: number, first: string, texts: readonly string[]): CellSpe
 
 const STRIP_HEADINGS = ["place m", "one before m", "one after m", "from m", "to m", "strip m", "cans read"];
 
-const totals: [label: string, name: string, formula: string][] = [
-  ["Minutes of the test are known", "Minutes_Known", "IF(ISNUMBER(Test_Minutes),Test_Minutes>0,FALSE)"],
-  ["Mouth of the cans is known", "Mouth_Known", "IF(ISNUMBER(Can_Mouth_mm),Can_Mouth_mm>0,FALSE)"],
-  [
-    "Places of the cans and sides of the bed are known",
-    "Positions_Known",
-    'AND(Positions_Problem="",ISNUMBER(Bed_Width_m),ISNUMBER(Bed_Length_m))',
-  ],
-  ["Area that the cans stand for together [m²]", "Weighed_Area_m2", `IF(Positions_Known,SUM(${column("I")}),0)`],
-  ["Mean reading by area [mL]", "Weighted_Reading", `IF(Weighed_Area_m2>0,SUM(${column("J")})/Weighed_Area_m2,"")`],
-  [
-    "Mean distance from it, by area [mL]",
-    "Weighted_Distance",
-    `IF(Weighed_Area_m2>0,2*${missing("Weighted_Reading")}/Weighed_Area_m2,"")`,
-  ],
-  [
-    "Mean reading of the driest quarter of the ground [mL]",
-    "Weighted_Low_Quarter",
-    `IF(AND(Weighed_Area_m2>0,Cans_Counted>0),SUMPRODUCT(MAX(${everyReading}-4*${missing(everyReading)}/Weighed_Area_m2)),"")`,
-  ],
-  [
-    "Largest area of a can over the smallest",
-    "Area_Ratio",
-    `IF(Weighed_Area_m2>0,MAX(${column("I")})/MIN(${column("I")}),"")`,
-  ],
-  [
-    "Columns that hold readings",
-    "Grid_Columns",
-    `COUNTIF($U$${FIRST_ACROSS}:$U$${FIRST_ACROSS + MOST_ACROSS - 1},">0")`,
-  ],
-  ["Rows that hold readings", "Grid_Rows", `COUNTIF($U$${FIRST_ALONG}:$U$${FIRST_ALONG + MOST_ALONG - 1},">0")`],
-  [
-    "What evenness still needs",
-    "Lack_Readings",
-    'IF(Readings_Problem<>"","readings to put right: see Cans",IF(Cans_Counted=0,"needs readings",IF(Cans_Counted<2,"needs 2 cans",IF(SUM(Work_Reading)>0,"","every can is dry"))))',
-  ],
-  [
-    "What rates still need",
-    "Lack_Rate",
-    'IF(Lack_Readings<>"",Lack_Readings,IF(AND(Minutes_Known,Mouth_Known),"","needs minutes and mouth: see Cans"))',
-  ],
-  [
-    "What figures by area still need",
-    "Lack_Area",
-    'IF(Lack_Readings<>"",Lack_Readings,IF(Weighed_Area_m2>0,"","needs places of cans and bed size"))',
-  ],
-];
-
 /** One line a can place, so that every figure can be followed. */
 export const WORKING: SheetSpec = {
   name: "Working",
   roomy: true,
   widths: [6, 8, 8, 8, 9, 9, 9, 9, 9, 10, 3, 3, 3, 8, 9, 8, 9, 9, 9, 9, 9],
   heights: { 2: 62, 3: 78, 6: 45, [FIRST_ALONG - 1]: 45 },
-  printed: `N1:U${TOTALS + totals.length - 1}`,
+  printed: `N1:V${BASES + BASE_ROWS - 1}`,
   frozenRows: FIRST - 1,
   cells: [
     { at: "A1:J1", kind: "title", value: "Working" },
@@ -192,19 +139,14 @@ export const WORKING: SheetSpec = {
       readings: (i) => cansFromTo([i, 1], [i, MOST_ACROSS]),
       size: "Bed_Length_m",
     }),
-    ...totals.flatMap(([label, name, formula], index): CellSpec[] => [
-      { at: `N${TOTALS + index}:S${TOTALS + index}`, kind: "label", value: label },
-      {
-        at: `T${TOTALS + index}:U${TOTALS + index}`,
-        kind: name.startsWith("Lack_") ? "note" : "working",
-        name,
-        formula,
-      },
-    ]),
+    ...totalCells(),
+    ...baseCells(BASES),
+    ...areaGrid(),
   ],
   areas: {
     Work_Reading: `F${FIRST}:F${LAST}`,
     Work_Rate: `H${FIRST}:H${LAST}`,
     Work_Area: `I${FIRST}:I${LAST}`,
+    Cans_Areas_m2: AREA_GRID,
   },
 };

@@ -1,0 +1,77 @@
+import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
+import type { CellSpec } from "../../form/sheet-spec";
+import { column, FIRST_ACROSS, FIRST_ALONG, TOTALS } from "./places";
+
+/** Σ area · (t - reading) over the cans under t. */
+const missing = (t: string) =>
+  `(${t}*SUMIF(${column("F")},"<"&${t},${column("I")})-SUMIF(${column("F")},"<"&${t},${column("J")}))`;
+const everyReading = `SMALL(${column("F")},ROW($A$1:INDEX($A:$A,Cans_Counted)))`;
+
+const LINES: [label: string, name: string, formula: string][] = [
+  ["Minutes of the test are known", "Minutes_Known", "IF(ISNUMBER(Test_Minutes),Test_Minutes>0,FALSE)"],
+  ["Mouth of the cans is known", "Mouth_Known", "IF(ISNUMBER(Can_Mouth_mm),Can_Mouth_mm>0,FALSE)"],
+  [
+    "Share of the pots is known",
+    "Share_Known",
+    'IF(ISNUMBER(Share_Wanted),AND(COUNTIF(Share_Wanted,">=0.5")=1,COUNTIF(Share_Wanted,"<=1")=1),FALSE)',
+  ],
+  [
+    "Places of the cans and sides of the bed are known",
+    "Positions_Known",
+    'AND(Positions_Problem="",ISNUMBER(Bed_Width_m),ISNUMBER(Bed_Length_m))',
+  ],
+  ["Area of all cans together [m²]", "Weighed_Area_m2", `IF(Positions_Known,SUM(${column("I")}),0)`],
+  ["Mean reading by area [mL]", "Weighted_Reading", `IF(Weighed_Area_m2>0,SUM(${column("J")})/Weighed_Area_m2,"")`],
+  [
+    "Mean distance from it, by area [mL]",
+    "Weighted_Distance",
+    `IF(Weighed_Area_m2>0,2*${missing("Weighted_Reading")}/Weighed_Area_m2,"")`,
+  ],
+  [
+    "Mean reading of the driest quarter of the ground [mL]",
+    "Weighted_Low_Quarter",
+    `IF(AND(Weighed_Area_m2>0,Cans_Counted>0),SUMPRODUCT(MAX(${everyReading}-4*${missing(everyReading)}/Weighed_Area_m2)),"")`,
+  ],
+  [
+    "Largest reading that cans of the share of the area reach [mL]",
+    "Weighted_Share_Reading",
+    `IF(AND(Weighed_Area_m2>0,Cans_Counted>0,Share_Known),LARGE(${column("F")},1+SUMPRODUCT(1*(SUMIF(${column("F")},">="&${everyReading}*(1-1/10^14),${column("I")})<Weighed_Area_m2*(Share_Wanted-1/10^9/Cans_Counted)))),"")`,
+  ],
+  ["Figures are by area", "By_Area", "Weighed_Area_m2>0"],
+  [
+    "Columns that hold readings",
+    "Grid_Columns",
+    `COUNTIF($U$${FIRST_ACROSS}:$U$${FIRST_ACROSS + MOST_ACROSS - 1},">0")`,
+  ],
+  ["Rows that hold readings", "Grid_Rows", `COUNTIF($U$${FIRST_ALONG}:$U$${FIRST_ALONG + MOST_ALONG - 1},">0")`],
+  [
+    "What evenness still needs",
+    "Lack_Readings",
+    'IF(Readings_Problem<>"","readings to put right: see Cans",IF(Cans_Counted=0,"needs readings",IF(Cans_Counted<2,"needs 2 cans",IF(SUM(Work_Reading)>0,"","every can is dry"))))',
+  ],
+  [
+    "What rates still need",
+    "Lack_Rate",
+    'IF(Lack_Readings<>"",Lack_Readings,IF(AND(Minutes_Known,Mouth_Known),"","needs minutes and mouth: see Cans"))',
+  ],
+  [
+    "What figures by area still need",
+    "Lack_Area",
+    'IF(Lack_Readings<>"",Lack_Readings,IF(Weighed_Area_m2>0,"","needs places of cans and bed size"))',
+  ],
+];
+
+/** The first row below them. */
+export const AFTER_TOTALS = TOTALS + LINES.length;
+
+/** What follows from all cans, one a row. */
+export const totalCells = (): CellSpec[] =>
+  LINES.flatMap(([label, name, formula], index): CellSpec[] => [
+    { at: `N${TOTALS + index}:S${TOTALS + index}`, kind: "label", value: label },
+    {
+      at: `T${TOTALS + index}:U${TOTALS + index}`,
+      kind: name.startsWith("Lack_") ? "note" : "working",
+      name,
+      formula,
+    },
+  ]);
