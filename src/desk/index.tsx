@@ -50,6 +50,12 @@ async function start(): Promise<void> {
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));
   const unmended = mendGrid(grid, leftOut()); // after ProtectedCells, which moves on once more after Tab
   part("unmended").textContent = unmended.join(" ");
+  grid.calculation.follow((late, sentences) => {
+    part("grid").classList.toggle("late", late);
+    part("figures").textContent = [...sentences, ...(late && sentences.length === 0 ? ["Calculating …"] : [])].join(
+      ". ",
+    );
+  });
   const files = new Files(grid, cells, (name) => {
     part("file").textContent = name;
   });

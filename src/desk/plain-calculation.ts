@@ -15,11 +15,16 @@ export function plainCalculation(api: FUniver): DeskCalculation {
   formulas.calculationStart(speak);
   formulas.calculationProcessing(speak);
   formulas.calculationEnd(speak);
+  const settled = async () => {
+    speak();
+    while (performance.now() < spoke + QUIET_MS) await pause(QUIET_MS / 10);
+  };
   return {
     keyPressed: speak,
-    async settled() {
-      speak();
-      while (performance.now() < spoke + QUIET_MS) await pause(QUIET_MS / 10);
-    },
+    settled,
+    settledWithin: async () => settled().then(() => true),
+    failed: () => {},
+    say: () => {},
+    follow: () => {},
   };
 }

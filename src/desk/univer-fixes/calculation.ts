@@ -1,6 +1,7 @@
-import { CanceledError, ICommandService, type Injector } from "@univerjs/core";
+import { AsyncLock, CanceledError, ICommandService, type Injector } from "@univerjs/core";
 import {
   IActiveDirtyManagerService,
+  ICalculateFormulaService,
   type ISetFormulaCalculationStartMutation,
   OtherFormulaMarkDirty,
   SetFormulaCalculationNotificationMutation,
@@ -16,6 +17,11 @@ import { pause } from "../../hosts/pause";
 import type { Fix } from "./fix";
 
 const LIMIT_MS = 60_000;
+/** After how long figures that are not up to date yet are shown as such. */
+const LATE_MS = 1000;
+/** A calculation that has not gone on for so long is given up. */
+const STUCK_MS = 5000;
+const LOOK_MS = 500;
 const POLL_MS = 10;
 /** How long no key is pressed in the grid before it calculates: after a key that ends an entry, and after any other. */
 const REST_MS = { ended: 100, typing: 400 };
@@ -57,8 +63,15 @@ class Calculation implements DeskCalculation {
   /** What was entered, and whether cells moved, since the running calculation began. */
   private entered: [unit: string, sheet: string, cells: Cells][] = [];
   private moved = false;
+  /** Since when figures have been out of date [ms]; null where they follow all that was entered. */
+  private behind: number | null = null;
+  private progressAt = 0;
+  private looks = 0;
+  private all = false;
+  private readonly said = new Map<string, string>();
+  private told: (late: boolean, sentences: string[]) => void = () => {};
 
-  constructor(injector: Injector) {
+  constructor(private readonly injector: Injector) {
     this.commands = injector.get(ICommandService);
     this.trigger = triggerOf(injector);
     const never = { get: () => null, set: () => {} };
@@ -81,11 +94,70 @@ class Calculation implements DeskCalculation {
   }
 
   async settled(): Promise<void> {
-    const end = Date.now() + LIMIT_MS;
+    if (!(await this.settledWithin(LIMIT_MS))) {
+      throw new Error(`the grid is still calculating after ${LIMIT_MS / 1000} s`);
+    }
+  }
+
+  async settledWithin(limit: number): Promise<boolean> {
+    const end = Date.now() + limit;
     do {
       await pause(POLL_MS);
-      if (Date.now() > end) throw new Error(`the grid is still calculating after ${LIMIT_MS / 1000} s`);
-    } while (this.running || this.waiting || this.trigger._waitingCommandQueue.length > 0);
+      if (Date.now() > end) return false;
+    } while (this.busy());
+    return !this.said.has("failure");
+  }
+
+  private busy(): boolean {
+    return this.running || this.waiting !== null || this.trigger._waitingCommandQueue.length > 0;
+  }
+
+  failed(reason: string): void {
+    this.all = true; // what this calculation was to follow is not known any more
+    this.say(
+      "failure",
+      `Figures are out of date: a calculation ended early (${reason}). The next entry starts it again`,
+    );
+  }
+
+  say(about: "failure" | "circle", sentence: string): void {
+    if ((this.said.get(about) ?? "") === sentence) return;
+    if (sentence) this.said.set(about, sentence);
+    else this.said.delete(about);
+    this.tell();
+  }
+
+  follow(told: (late: boolean, sentences: string[]) => void): void {
+    this.told = told;
+    this.tell();
+  }
+
+  private tell(): void {
+    const late = this.said.has("failure") || (this.behind !== null && performance.now() - this.behind >= LATE_MS);
+    this.told(late, [...this.said.values()]);
+  }
+
+  /** Looks from time to time whether figures are late and the calculation goes on, until it is done. */
+  private look(): void {
+    this.looks += 1;
+    const asked = this.looks;
+    setTimeout(() => {
+      if (asked !== this.looks) return;
+      if (!this.busy()) {
+        this.behind = null;
+        this.tell();
+        return;
+      }
+      if (this.running && performance.now() - this.progressAt > STUCK_MS) this.giveUp();
+      this.tell();
+      this.look();
+    }, LOOK_MS);
+  }
+
+  private giveUp(): void {
+    Object.assign(this.injector.get(ICalculateFormulaService), { _executeLock: new AsyncLock() });
+    this.running = false;
+    this.failed(`no progress in ${STUCK_MS / 1000} s`);
   }
 
   private before(id: string, params: unknown): void {
@@ -100,6 +172,8 @@ class Calculation implements DeskCalculation {
 
   private wait(changes: Changes): void {
     this.waiting = this.waiting ? this.trigger._mergeDirty(this.waiting, changes) : changes;
+    this.behind ??= performance.now();
+    this.look();
   }
 
   private begin(): void {
@@ -109,9 +183,12 @@ class Calculation implements DeskCalculation {
       setTimeout(() => this.begin(), rest);
       return;
     }
-    const changes = this.waiting;
+    const changes = this.all ? { ...this.waiting, forceCalculation: true } : this.waiting;
     this.waiting = null;
+    this.all = false;
+    this.say("failure", "");
     this.running = true;
+    this.progressAt = performance.now();
     this.moved = false;
     this.entered = [];
     this.starting = true;
@@ -135,10 +212,14 @@ class Calculation implements DeskCalculation {
   }
 
   private notified({ functionsExecutedState }: { functionsExecutedState?: number }): void {
+    this.progressAt = performance.now();
     if (functionsExecutedState === undefined) return;
     setTimeout(() => {
       this.running = false;
       this.begin();
+      if (this.busy()) return;
+      this.behind = null;
+      this.tell();
     });
   }
 }

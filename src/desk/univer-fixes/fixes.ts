@@ -1,12 +1,15 @@
 import type { Grid } from "../../hosts/desk/grid";
 import { calculation } from "./calculation";
 import { checks } from "./checks";
+import { circles } from "./circles";
 import { closedBooks } from "./closed-books";
 import { comparison } from "./comparison";
 import { dependencies } from "./dependencies";
 import { drawing } from "./drawing";
 import { editing } from "./editing";
 import { emptyTexts } from "./empty-texts";
+import { endless } from "./endless";
+import { failures } from "./failures";
 import type { Fix } from "./fix";
 import { formulaCache } from "./formula-cache";
 import { listOpening } from "./list-opening";
@@ -19,10 +22,15 @@ import { shades } from "./shades";
 import { sort } from "./sort";
 import { tabStart } from "./tab-start";
 import { typedValues } from "./typed-values";
+import { wholeRanges } from "./whole-ranges";
 
 /** In the order in which they are put in: later ones may lean on earlier ones. */
 export const FIXES: Fix[] = [
   calculation,
+  failures,
+  endless,
+  wholeRanges,
+  circles,
   sort,
   comparison,
   oldValues,

@@ -6,8 +6,16 @@ import type {} from "@univerjs/preset-sheets-core";
 export interface DeskCalculation {
   /** Resolves when every formula has been calculated. */
   settled(): Promise<void>;
+  /** Resolves when every formula has been calculated, or after `limit` [ms]; answers whether they have been. */
+  settledWithin(limit: number): Promise<boolean>;
   /** A key was pressed in the grid. */
   keyPressed(key: string): void;
+  /** A calculation ended without its figures. */
+  failed(reason: string): void;
+  /** Something to say of the figures as long as it is true; "" takes it back. */
+  say(about: "failure" | "circle", sentence: string): void;
+  /** From now on tells whether figures have been out of date for a while, and what there is to say of them. */
+  follow(told: (late: boolean, sentences: string[]) => void): void;
 }
 
 /** The running grid: its outer interface and the services behind it. */

@@ -1,0 +1,79 @@
+import type { BaseReferenceObject, BaseValueObject } from "@univerjs/preset-sheets-core";
+
+/** A part of a parsed formula, as the grid calculates it. */
+export interface Node {
+  nodeType: number;
+  getToken(): string;
+  getChildren(): Node[];
+  getValue(): BaseValueObject | BaseReferenceObject | null | undefined;
+  execute(): void;
+  isEmptyParamFunction?(): boolean;
+  isAsync?(): boolean;
+  executeAsync?(): Promise<unknown>;
+  setRefOffset?(right: number, down: number): void;
+}
+
+const MOST_CELLS = 2_000_000;
+const MOST_LETTERS = 32_767;
+const OPERATOR = 3;
+export const FUNCTION = 4;
+
+type Size = [rows: number, columns: number];
+
+function sizeOf(value: ReturnType<Node["getValue"]>): Size {
+  if (!value) return [1, 1];
+  if (value.isReferenceObject()) {
+    const { startRow, endRow, startColumn, endColumn } = (value as BaseReferenceObject).getRangePosition();
+    return [endRow - startRow + 1, endColumn - startColumn + 1];
+  }
+  if (!(value as BaseValueObject).isArray()) return [1, 1];
+  const array = value as BaseValueObject & { getRowCount(): number; getColumnCount(): number };
+  return [array.getRowCount(), array.getColumnCount()];
+}
+
+function numberOf(node: Node | undefined, missing = 1): number {
+  const value = node?.getValue();
+  if (!value || value.isReferenceObject()) return missing;
+  const number = Number((value as BaseValueObject).getValue());
+  return Number.isFinite(number) ? number : missing;
+}
+
+/** The cells that functions answer with whose arguments say how many. */
+const ASKED: Record<string, (of: Node[]) => number> = {
+  SEQUENCE: ([rows, columns]) => numberOf(rows) * numberOf(columns),
+  RANDARRAY: ([rows, columns]) => numberOf(rows) * numberOf(columns),
+  MAKEARRAY: ([rows, columns]) => numberOf(rows) * numberOf(columns),
+  EXPAND: ([, rows, columns]) => numberOf(rows) * numberOf(columns),
+  MUNIT: ([rows]) => numberOf(rows) ** 2,
+};
+
+/** Functions that count cells, those past the last row and column that the grid has too. */
+const COUNTING = new Set(["ROWS", "COLUMNS", "COUNTBLANK"]);
+
+function isPastSheet(value: ReturnType<Node["getValue"]>): boolean {
+  if (!value?.isReferenceObject()) return false;
+  const range = value as BaseReferenceObject;
+  const { endRow, endColumn } = range.getRangeData();
+  return endRow >= range.getActiveSheetRowCount() || endColumn >= range.getActiveSheetColumnCount();
+}
+
+const long = (count: number) => Math.round(count).toLocaleString("en");
+
+/** What is said of a part of a formula that would need too many cells or letters; "" where it doesn't. */
+export function refusedSize(node: Node): string {
+  if (node.nodeType !== OPERATOR && node.nodeType !== FUNCTION) return "";
+  const given = node.getChildren();
+  const name = node.getToken().toUpperCase();
+  if (COUNTING.has(name) && given.some((one) => isPastSheet(one.getValue())))
+    return `${name} can count cells only as far as the sheet goes here`;
+  const sizes = given.map((one) => sizeOf(one.getValue()));
+  const together = Math.max(1, ...sizes.map(([rows]) => rows)) * Math.max(1, ...sizes.map(([, columns]) => columns));
+  const cells = Math.max(together, ASKED[name]?.(given) ?? 0);
+  if (cells > MOST_CELLS)
+    return `the formula asks for ${long(cells)} cells, at most ${long(MOST_CELLS)} are calculated`;
+  if (name !== "REPT") return "";
+  const letters = numberOf(given[1], 0);
+  return letters > MOST_LETTERS
+    ? `REPT asks for ${long(letters)} repeats, a cell holds at most ${long(MOST_LETTERS)} letters`
+    : "";
+}
