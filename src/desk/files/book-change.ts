@@ -62,9 +62,10 @@ const without = (names: BookName[], others: BookName[]): BookName[] =>
   names.filter((one) => !others.some((other) => alike(one, other)));
 
 /** What happened between two states of a book. */
-export function bookChange(before: BookState | null, after: BookState): BookChange {
+export function bookChange(before: BookState | null, after: BookState, stale = false): BookChange {
   const names = before?.names ?? [];
   return {
+    stale,
     sheets: after.sheets.map((sheet) =>
       sheetChange(
         before?.sheets.find(({ key }) => key === sheet.key),

@@ -44,6 +44,7 @@ export function fileButtons(files: Files, { open, save, name }: Parts): void {
     void attempt(`Saving ${files.name}`, async () => {
       files.deliver(await files.save(), files.name);
       const missing = files.leftOut();
+      if (files.stale) return `${files.name}: saved while figures are out of date; the next program calculates them`;
       if (missing.length === 0) return files.name;
       return `${files.name}: saved without the ${missing.join(" and ")} that were made here`;
     });

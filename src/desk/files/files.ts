@@ -13,6 +13,11 @@ import { gridWorkbook } from "./open-book";
 
 const QUESTION = "What you changed here is not saved. Open another file all the same?";
 
+/** How long a file that is handed on waits for its figures, one that is saved, and one that is opened [ms]. */
+const WHOLE_MS = 60_000;
+const SAVE_MS = 3000;
+const OPEN_MS = 3000;
+
 /** What a person typed, as one text to compare. */
 function typedIn({ sheets, names }: BookState): string {
   const cells = sheets.map((sheet) => [...sheet.cells.values()].map(({ row, column, input }) => [row, column, input]));
@@ -38,6 +43,8 @@ export class Files implements DeskFiles {
   private written: BookState | null = null;
   private parts: UnsavedParts = {};
   private count = 0;
+  /** Whether the last file was made while figures were out of date. */
+  stale = false;
   private kept: string;
   name = "Canfall.xlsx";
 
@@ -67,7 +74,7 @@ export class Files implements DeskFiles {
 
   private async calculated(): Promise<void> {
     this.grid.api.getFormula().executeCalculation();
-    await this.grid.calculation.settled();
+    await this.grid.calculation.settledWithin(OPEN_MS);
     this.parts = unsavedParts(this.grid);
   }
 
@@ -99,7 +106,7 @@ export class Files implements DeskFiles {
 
   async insert(bytes: Uint8Array): Promise<void> {
     const other = await readXlsx(bytes);
-    if (this.file) await this.write();
+    if (this.file) await this.write(SAVE_MS);
     const open = bookOf(this.grid);
     const active = open.getActiveSheet().getSheetId();
     const book = this.file ? this.file.insert(other) : other.book();
@@ -141,25 +148,33 @@ export class Files implements DeskFiles {
     return leftOut(this.parts, unsavedParts(this.grid));
   }
 
-  private async write(): Promise<{ bytes: Uint8Array; state: BookState }> {
-    await this.grid.calculation.settled();
+  /** Whether every figure follows the inputs after at most `limit` [ms]. */
+  private async current(limit: number): Promise<boolean> {
+    const { calculation, api } = this.grid;
+    if (!(await calculation.settledWithin(limit))) return false;
     // What is typed while the grid calculates can leave formulas behind: every one is calculated before a file is made.
-    this.grid.api.getFormula().executeCalculation();
-    await this.grid.calculation.settled();
+    api.getFormula().executeCalculation();
+    return calculation.settledWithin(limit);
+  }
+
+  private async write(limit: number): Promise<{ bytes: Uint8Array; state: BookState }> {
+    this.stale = !(await this.current(limit));
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);
-    const bytes = await this.file.save(bookChange(this.written, state));
+    const bytes = await this.file.save(bookChange(this.written, state, this.stale));
     this.written = state;
     return { bytes, state };
   }
 
   async bytes(): Promise<Uint8Array> {
-    return (await this.write()).bytes;
+    const { bytes } = await this.write(WHOLE_MS);
+    if (this.stale) throw new Error(`the figures are not up to date after ${WHOLE_MS / 1000} s`);
+    return bytes;
   }
 
   async save(): Promise<Uint8Array> {
-    const { bytes, state } = await this.write();
+    const { bytes, state } = await this.write(SAVE_MS);
     this.kept = typedIn(state);
     return bytes;
   }

@@ -168,6 +168,8 @@ export interface SheetChange {
 }
 
 export interface BookChange {
+  /** Whether figures do not follow the inputs, so that whoever opens the file must calculate it. */
+  stale?: boolean;
   sheets: SheetChange[];
   addedNames: BookName[];
   removedNames: BookName[];

@@ -70,6 +70,7 @@ export class XlsxFile {
 
   async save(change: BookChange): Promise<Uint8Array> {
     patch(this.workbook, this.ids, this.words, change);
+    if (change.stale) this.workbook.calcProperties.fullCalcOnLoad = true;
     unnameDrawings(this.workbook);
     const bytes = new Uint8Array(await this.workbook.xlsx.writeBuffer());
     const words = this.workbook.worksheets.flatMap(({ id, name }) => {
