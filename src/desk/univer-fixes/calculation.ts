@@ -19,9 +19,9 @@ import type { Fix } from "./fix";
 const LIMIT_MS = 60_000;
 /** After how long figures that are not up to date yet are shown as such. */
 const LATE_MS = 1000;
-/** A calculation that has not gone on for so long is given up. */
-const STUCK_MS = 5000;
 const LOOK_MS = 500;
+/** A calculation that has not gone on in so many looks is given up: 5 s in which the page had nothing else to do. */
+const MOST_LOOKS = 10;
 const POLL_MS = 10;
 /** How long no key is pressed in the grid before it calculates: after a key that ends an entry, and after any other. */
 const REST_MS = { ended: 100, typing: 400 };
@@ -65,7 +65,8 @@ class Calculation implements DeskCalculation {
   private moved = false;
   /** Since when figures have been out of date [ms]; null where they follow all that was entered. */
   private behind: number | null = null;
-  private progressAt = 0;
+  /** Looks since the running calculation last went on. */
+  private stuck = 0;
   private looks = 0;
   private all = false;
   private readonly said = new Map<string, string>();
@@ -148,7 +149,8 @@ class Calculation implements DeskCalculation {
         this.tell();
         return;
       }
-      if (this.running && performance.now() - this.progressAt > STUCK_MS) this.giveUp();
+      this.stuck += 1;
+      if (this.running && this.stuck > MOST_LOOKS) this.giveUp();
       this.tell();
       this.look();
     }, LOOK_MS);
@@ -157,7 +159,7 @@ class Calculation implements DeskCalculation {
   private giveUp(): void {
     Object.assign(this.injector.get(ICalculateFormulaService), { _executeLock: new AsyncLock() });
     this.running = false;
-    this.failed(`no progress in ${STUCK_MS / 1000} s`);
+    this.failed(`no progress in ${(MOST_LOOKS * LOOK_MS) / 1000} s`);
   }
 
   private before(id: string, params: unknown): void {
@@ -188,7 +190,7 @@ class Calculation implements DeskCalculation {
     this.all = false;
     this.say("failure", "");
     this.running = true;
-    this.progressAt = performance.now();
+    this.stuck = 0;
     this.moved = false;
     this.entered = [];
     this.starting = true;
@@ -212,7 +214,7 @@ class Calculation implements DeskCalculation {
   }
 
   private notified({ functionsExecutedState }: { functionsExecutedState?: number }): void {
-    this.progressAt = performance.now();
+    this.stuck = 0;
     if (functionsExecutedState === undefined) return;
     setTimeout(() => {
       this.running = false;
