@@ -48,6 +48,8 @@ export interface CopyReport {
   agrees: boolean;
   /** What the check says in one or two plain sentences. */
   sentence: string;
+  /** What is new since the version of the file; "" where it is of the present one. */
+  news: string;
 }
 
 /** A file of the register: its report, or why there is none. */

@@ -232,6 +232,15 @@ describe("results of an audit", () => {
     expect(page.place.textContent).not.toContain("With equal weight for each can");
   });
 
+  it("of an older workbook keep its rules, and the first step says what is new", async () => {
+    const host = auditHost({ cells: { Block: { C20: "1.1" } } });
+    const named = host.named;
+    host.named = async (name) => (name === "Workbook_Version" ? { sheet: "Block", address: "C20" } : named(name));
+    await open(host);
+    await page.step("New audit");
+    await page.shows("This workbook is of version 1.1 and keeps the rules of that version. New since:");
+  });
+
   it("follow an older workbook, which says in its own way whether areas count", async () => {
     const places = { B9: 1, C9: 2, A10: 1, A11: 3 };
     const named = { Bed_Width_m: 6, Bed_Length_m: 4, Can_Mouth_mm: 100, Test_Minutes: 15 };

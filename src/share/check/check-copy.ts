@@ -4,15 +4,17 @@ import { placeName } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import { AUDIT_SHEETS } from "../../workbook/audit/audit";
 import { COVERAGE } from "../../workbook/audit/coverage/coverage";
+import { earlierSheets, newsSince } from "../../workbook/earlier/earlier-sheets";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import { cellsIn, type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
 import { type Evidence, evidenceOf } from "../copy/evidence";
 import { namedValue } from "../copy/evidence-rows";
 import { paintedCells } from "../copy/painted-coverage";
 import type { CopyFacts, CopyReport, Figure } from "../copy-report";
-import { auditFigures } from "../figures/audit-figures";
+import { auditFigures, type Recomputed } from "../figures/audit-figures";
 import { AuditInputs } from "../figures/audit-inputs";
 import { auditLine } from "../figures/audit-line";
+import { earlierFigures } from "../figures/earlier-figures";
 import { agrees, NOT_GIVEN } from "./agreement";
 import { calledFigures } from "./called-figures";
 import { inputFindings } from "./evidence-check";
@@ -86,12 +88,33 @@ function limited(findings: string[]): string[] {
   return more <= 0 ? findings : [...findings.slice(0, MOST_FINDINGS), `And ${more} more like these.`];
 }
 
-/** The check of a file that was read already. */
-export async function checkBook(book: FileBook, specs: readonly SheetSpec[]): Promise<CopyReport> {
+/** The figures of an audit of the present version, by our own computation from what was typed. */
+const presentFigures = auditFigures;
+
+/** Those of an earlier version, by its own formulas. */
+function figuresOfEarlier(book: FileBook, specs: readonly SheetSpec[]): Recomputed {
+  const present = auditFigures(book);
+  const names = [...present.figures.keys(), "Positions_Uneven"];
+  return { ...present, figures: earlierFigures(book, specs, names) };
+}
+
+/** The check of a file that was read already: by the sheets of its own version where they are known. */
+export async function checkBook(book: FileBook, present: readonly SheetSpec[]): Promise<CopyReport> {
+  const version = String(namedValue(book, "Workbook_Version") ?? "");
+  const earlier = await earlierSheets(version);
+  const report = await checkedBy(book, earlier ?? present, earlier ? figuresOfEarlier : presentFigures);
+  return { ...report, news: newsSince(version) ?? "" };
+}
+
+async function checkedBy(
+  book: FileBook,
+  specs: readonly SheetSpec[],
+  figuresFrom: (book: FileBook, specs: readonly SheetSpec[]) => Recomputed,
+): Promise<Omit<CopyReport, "news">> {
   const evidence = evidenceOf(book);
   const audited = specs.filter((spec) => book.sheets.some(({ name }) => name === spec.name));
   const isAudit = audited.length >= FEWEST_SHEETS;
-  const recomputed = isAudit ? auditFigures(book) : { figures: new Map<string, Stated>(), problem: "" };
+  const recomputed = isAudit ? figuresFrom(book, specs) : { figures: new Map<string, Stated>(), problem: "" };
   const figures = [...figuresOf(book, specs, recomputed.figures), ...(evidence ? calledFigures(book, evidence) : [])];
   const painted = paintedCells(book);
   const replaced = new Set(evidence ? replacedKeys(evidence) : []);

@@ -1,3 +1,4 @@
+import { EARLIER_VERSIONS } from "../../workbook/earlier/earlier-sheets";
 import { WORKBOOK_VERSION } from "../../workbook/version";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import type { Evidence } from "../copy/evidence";
@@ -6,7 +7,7 @@ import { namedValue } from "../copy/evidence-rows";
 /** Why a file may differ though nobody changed it: it was made by another version of the audit workbook. */
 export function versionFindings(book: FileBook, evidence: Evidence | null): string[] {
   const version = String(namedValue(book, "Workbook_Version") ?? evidence?.version ?? "").slice(0, 20);
-  if (version === "" || version === WORKBOOK_VERSION) return [];
+  if (version === "" || version === WORKBOOK_VERSION || EARLIER_VERSIONS.includes(version)) return [];
   return [
     `The file is of version ${version} of the audit workbook, and this check knows version ${WORKBOOK_VERSION}: that is the likely cause where formulas, texts or figures differ. Check it with Canfall of its own version to be sure.`,
   ];

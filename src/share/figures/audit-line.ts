@@ -36,7 +36,7 @@ export function auditLine(inputs: AuditInputs, figures: ReadonlyMap<string, Stat
   const times = (value: number | null) => (value === null ? null : value * beds);
   return {
     cans: number("Cans_Counted") || null,
-    grid: gridOf(inputs, figures.get("By_Area") === true),
+    grid: gridOf(inputs, (figures.get("By_Area") ?? figures.get("Positions_Uneven")) === true),
     wind: wind === null || wind < 0 ? null : windClass(wind),
     pressure: meanPressure(inputs),
     mar: number("Used_MAR"),

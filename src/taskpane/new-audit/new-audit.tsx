@@ -1,6 +1,7 @@
 import type { StepProps } from "../step";
 import { Cautions } from "./cautions";
 import { FirstFacts } from "./first-facts";
+import { OlderWorkbook } from "./older-workbook";
 import { WorkbookActions, type WorkbookKind } from "./workbook-actions";
 
 const AUDIT: WorkbookKind = {
@@ -23,6 +24,7 @@ export function NewAudit({ host, keep }: StepProps) {
           One workbook holds the audit of one block: its facts, the catch cans, and from them the results, the run time,
           the water and a report.
         </p>
+        <OlderWorkbook host={host} />
         <WorkbookActions host={host} keep={keep} kind={AUDIT} />
       </section>
       <FirstFacts host={host} keep={keep} />

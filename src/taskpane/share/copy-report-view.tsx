@@ -69,7 +69,7 @@ function Sentences({ label, sentences }: { label: string; sentences: readonly st
 }
 
 function Report({ report, name }: { report: CopyReport; name: string }) {
-  const { facts, figures, findings, follows, agrees, sentence } = report;
+  const { facts, figures, findings, follows, agrees, sentence, news } = report;
   const differing = figures.filter((one) => !one.agrees);
   const agreeing = figures.filter((one) => one.agrees);
   return (
@@ -79,6 +79,7 @@ function Report({ report, name }: { report: CopyReport; name: string }) {
         <span aria-hidden="true">{agrees ? "✓ " : "✗ "}</span>
         {sentence}
       </p>
+      {news && <p className="note">{news}</p>}
       {findings.length > 0 && <Sentences label={`Findings in ${name}`} sentences={findings} />}
       {follows.length > 0 && (
         <details>
