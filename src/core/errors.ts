@@ -2,7 +2,7 @@ const LONGEST_TEXT = 40;
 
 /** What an InputError can say besides parameter, rule and value. */
 export interface InputErrorOptions {
-  /** Where the value stands, such as "row 4, column 1". */
+  /** Where the value is, such as "row 4, column 1". */
   place?: string;
   /** True when the inputs are right but cannot give an answer. */
   missing?: boolean;

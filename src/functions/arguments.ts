@@ -5,7 +5,7 @@ import type { IntervalIndex } from "../core/uniformity/interval";
 import { type Basis, parseBasis } from "../core/uniformity/multiplier";
 import { plain } from "./cells";
 
-/** A word that a person typed, in any case; anything else as it stands. */
+/** A word that a person typed, in any case; anything else as it is. */
 export function word(value: unknown): unknown {
   return typeof value === "string" ? value.trim().toLowerCase() : value;
 }
@@ -16,7 +16,7 @@ export function optional<T>(value: unknown, otherwise: T, read: (value: unknown)
   return given === null ? otherwise : read(given);
 }
 
-/** How a reading becomes a depth [mm]: millilitres by the can's mouth, millimetres as they stand. */
+/** How a reading becomes a depth [mm]: millilitres by the can's mouth, millimetres as they are. */
 export function mouth(value: unknown): (reading: number) => number {
   const given = plain(value);
   if (word(given) === "mm") return (depth) => depth;

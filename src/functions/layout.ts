@@ -64,7 +64,7 @@ function profileOf(range: unknown, radius: unknown, flow: unknown): Profile {
  * @param spacing Distance between heads across the width [m], more than 0; a gap comes out at most 5 % wider
  * @param radius Throw of a head [m], more than 0; the last distance counts instead where the profile is measured
  * @param flow Flow of a head that throws a full circle [L/h], more than 0
- * @param arrangement Where heads stand: "border", "inset", "centre" or "staggered" (as border, every second row shifted by half a gap)
+ * @param arrangement Where heads are: "border", "inset", "centre" or "staggered" (as border, every second row shifted by half a gap)
  * @param [arcs] What border heads throw: "full" (left out), "matched" or "unmatched"
  * @param [profile] Rate by distance: "triangular" (left out), "uniform", "ring", or two columns, distance from 0 upwards [m] and rate
  * @param [cell] Side of a cell [m], more than 0; left out: 0.25

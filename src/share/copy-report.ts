@@ -5,7 +5,7 @@ import type { RegisteredAudit } from "../core/register/registered-audit";
 export interface Figure {
   /** Its defined name, or `Sheet!A1` for a cell that has none. */
   name: string;
-  /** Where it stands, `Sheet!A1`. */
+  /** Where it is, `Sheet!A1`. */
   place: string;
   label: string;
   /** "" where it has none. */

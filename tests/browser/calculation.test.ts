@@ -92,7 +92,7 @@ describe("calculation at the desk", () => {
     expect(wrapped).toBe(1.5);
   });
 
-  // Those of one address stand beside each other, so that they share its page.
+  // Those of one address are beside each other, so that they share its page.
   defaults("&blank=zero");
   for (const query of ["&blank=null", "&blank=empty"]) {
     skips(query);

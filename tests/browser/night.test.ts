@@ -31,7 +31,7 @@ describe("a night in a browser", () => {
     await press("Fit the night");
     await pane().getByText("It fits: finished at").waitFor();
     await press("Write the start times");
-    await pane().getByText("start times stand in the sheet Start times").waitFor();
+    await pane().getByText("start times are in the sheet Start times").waitFor();
     const { program } = programOf((await readProgramSheet(reader()))!);
     const { schedule, wrong } = await readStartTimes(reader(), program!);
     expect(schedule).toHaveLength(10);
@@ -42,9 +42,9 @@ describe("a night in a browser", () => {
     expect(await desk.read("I6:I16", "Start times")).toEqual([...Array(10).fill(["ok"]), [""]]);
   });
 
-  test("the picture stands in the workbook with its words", async () => {
+  test("the picture is in the workbook with its words", async () => {
     await press("Place the picture at the selected cell");
-    await pane().getByText("The picture stands at").waitFor();
+    await pane().getByText("The picture is at").waitFor();
     const pictures = await desk.page.evaluate(() => window.desk.host.pictures("Nursery"));
     expect(pictures[0]!.alternative).toMatch(
       /^Example Nursery \(invented\) · July night · pump 200 L\/min\. Start times of a July night: 8 blocks, 10 pulses/,

@@ -12,7 +12,7 @@ beforeAll(async () => {
 });
 afterAll(() => all?.close());
 
-/** The steps, and what stands in each once it has loaded and worked out what it shows. */
+/** The steps, and what is in each once it has loaded and calculated what it shows. */
 const READY = {
   "New audit": "Add the audit sheets to this workbook",
   Readings: "Length of the test [min]",

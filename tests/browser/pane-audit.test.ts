@@ -79,7 +79,7 @@ describe("an audit from the pane", () => {
       .getByLabel("Readings [mL], a line")
       .fill(CANS.map((row) => row.join("\t")).join("\n"));
     await press("Put them into the workbook");
-    await says("The readings stand in Cans!");
+    await says("The readings are in Cans!");
     await type("Cans_Across_m", [METRES]);
     await type(
       "Cans_Along_m",

@@ -65,7 +65,7 @@ async function value(name: string): Promise<unknown> {
 describe("readings typed at the desk", { timeout: 240_000 }, () => {
   beforeAll(newAudit);
 
-  test("each stands in its own cell however quickly they follow one another", async () => {
+  test("each is in its own cell however quickly they follow one another", async () => {
     await start("Cans", "G6");
     await typeLines(CANS);
     expect(await desk.read("G6:K10", "Cans")).toEqual(CANS);

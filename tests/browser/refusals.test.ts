@@ -42,7 +42,7 @@ async function formats(...cells: [sheet: string, address: string][]): Promise<un
 }
 
 describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
-  test("stands in its cell again, to be corrected", async () => {
+  test("is in its cell again, to be corrected", async () => {
     await refused("Cans", "G6", "12 ml", READING);
     for (let i = 0; i < " ml".length; i++) await desk.page.keyboard.press("Backspace");
     await desk.page.keyboard.press("Enter");

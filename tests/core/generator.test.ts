@@ -28,7 +28,7 @@ describe("the random generator", () => {
     expect(first).toEqual([11520, 0, 5927040, 70819200, 2031721883, 1637235492]);
   });
 
-  it("counts the places that those words stand for, one word a place in a large range", () => {
+  it("counts the places that those words are for, one word a place in a large range", () => {
     const counts = new Float64Array(2000);
     new Generator([1, 2, 3, 4]).draw(counts);
     const words = byDefinition([1n, 2n, 3n, 4n]);

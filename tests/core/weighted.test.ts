@@ -41,7 +41,7 @@ describe("figures weighted by area", () => {
     );
   });
 
-  it("are the same when a can is cut into two that stand for half the ground each", () => {
+  it("are the same when a can is cut into two that are for half the ground each", () => {
     fc.assert(
       fc.property(cans, (pairs) => {
         const [readings, areas] = apart(pairs);

@@ -43,7 +43,7 @@ describe("an answer", () => {
 });
 
 describe("the readings of a range", () => {
-  it("stand in one array, in reading order, without the unread cans", () => {
+  it("are in one array, in reading order, without the unread cans", () => {
     const { values } = readings("readings", [
       [1, "x", 2],
       [null, 3, -0],

@@ -4,7 +4,7 @@ import { BED, COLUMN, exchanged, RANGE_CALLS } from "./calls";
 
 const VALUE = "#VALUE!";
 
-/** What stands in one cell, and what every function says about it after `readings must`. */
+/** What is in one cell, and what every function says about it after `readings must`. */
 const WRONG: [string, unknown, string][] = [
   ["text", "12 ml", 'be numbers, got "12 ml"'],
   ["a number stored as text", "12", 'be numbers, got "12"'],

@@ -41,7 +41,7 @@ describe("SUMMARY", () => {
   });
 
   it("turns millilitres into a rate by mouth and minutes", () => {
-    // 5 pi mL in a circle of 100 mm, pi 2500 mm2, stand 2 mm deep; in 15 min: 8 mm/h
+    // 5 pi mL in a circle of 100 mm, pi 2500 mm2, are 2 mm deep; in 15 min: 8 mm/h
     const millilitres = EQUAL.map(() => [5 * Math.PI]);
     const [, value, unit, low, high, limit, verdict] = row(summary(millilitres, 15, 100), "Mean application rate");
     expect([value, low, high]).toEqual([expect.closeTo(8, 10), expect.closeTo(8, 10), expect.closeTo(8, 10)]);

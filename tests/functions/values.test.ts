@@ -12,7 +12,7 @@ const CUPS = [
   [40, 41, 48, 49],
 ];
 
-/** A circle of 100 mm holds pi 2500 mm2, so 2.5 pi mL stand 1 mm deep in it. */
+/** A circle of 100 mm holds pi 2500 mm2, so 2.5 pi mL are 1 mm deep in it. */
 const ONE_MM = 2.5 * Math.PI;
 
 beforeAll(() => void fakeCustomFunctions());
@@ -101,7 +101,7 @@ describe("rate, time, water and cost", () => {
     expect(application.mar([[2 * ONE_MM, 4 * ONE_MM]], 20, 100)).toBeCloseTo(9, 12);
   });
 
-  it("RATE.HEAD is the flow over the ground that a head stands for", () => {
+  it("RATE.HEAD is the flow over the ground that a head is for", () => {
     // 480 L/h over 8 m x 6 m
     expect(application.rateHead(480, 8, 6)).toBe(10);
   });

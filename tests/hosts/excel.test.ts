@@ -101,7 +101,7 @@ describe("a defined name", () => {
     expect(await host.named("Cans_Readings")).toEqual(at("B2:B26"));
   });
 
-  test("is null where it stands for no range", async () => {
+  test("is null where it is for no range", async () => {
     excel.workbook.names.set("Price", "=2.34");
     expect(await host.named("Price")).toBeNull();
   });

@@ -78,7 +78,7 @@ describe("the findings of a check", () => {
     expect(found.join("\n")).toContain("The reading in Cans!G10 (row 5, column 1 of the cans) was ");
   });
 
-  it("stand before what follows from them, and only where what was typed was changed", async () => {
+  it("are before what follows from them, and only where what was typed was changed", async () => {
     const { sheet, top, left } = namedArea(copy, "Cans_Readings")!;
     const reading = { [`${sheet}!${cellAt(top + 4, left)}`]: 31.5 };
     const changed = await checkBook(withValues(copy, reading), AUDIT_SHEETS);
@@ -89,11 +89,11 @@ describe("the findings of a check", () => {
     expect(painted.findings).toHaveLength(1);
     expect(painted.follows).toEqual([]);
     expect(painted.sentence).toMatch(
-      /^All \d+ figures follow from the readings as they stand, but there is 1 finding of what was changed/,
+      /^All \d+ figures follow from the readings as they are, but there is 1 finding of what was changed/,
     );
   });
 
-  it("leave each figure with the cell in which it stands", async () => {
+  it("leave each figure with the cell in which it is", async () => {
     const { figures } = await checkBook(withValues(copy, { [placeOf(copy, "Used_SC_Can")]: 1.45 }), AUDIT_SHEETS);
     const wrong = figures.filter(({ agrees }) => !agrees);
     expect(wrong.map(({ label, place }) => [label, place])).toEqual([

@@ -120,6 +120,6 @@ describe("hostile files", () => {
       cell.replace("/>", "><f>WEBSERVICE(&quot;https://example.invalid&quot;)</f><v>5</v></c>"),
     );
     const { findings } = await checkCopy(withPart(sheet, planted));
-    expect(findings.join("\n")).toContain("a formula stands where a value should be typed.");
+    expect(findings.join("\n")).toContain("a formula is where a value should be typed.");
   });
 });

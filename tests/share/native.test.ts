@@ -42,7 +42,7 @@ describe("formulas that call the add-in", () => {
     },
   );
 
-  it("stand cell by cell where each reading has an answer", () => {
+  it("are cell by cell where each reading has an answer", () => {
     const native = nativeCells('CANFALL.RATE.CAUGHT(IF(A1:A2="","x",A1:A2),15,"mm")', () => ["A1", "A2"]);
     expect(native).toEqual(['IF(ISNUMBER(A1),A1*1*60/15,"")', 'IF(ISNUMBER(A2),A2*1*60/15,"")']);
   });

@@ -8,7 +8,7 @@ import { plantedResults } from "./planted";
 
 /** An audit as LibreOffice calculated it. */
 export interface Calculated {
-  /** What stands in a cell with a formula, by `Sheet!A1`. */
+  /** What is in a cell with a formula, by `Sheet!A1`. */
   at: (place: string) => string | number | boolean;
   /** What the cell of this name gave. */
   named: (name: string) => string | number | boolean;

@@ -22,7 +22,7 @@ export interface CaseFile {
 
 const FOLDER = new URL("../published/", import.meta.url);
 
-/** One file of tests/published, as it stands. */
+/** One file of tests/published, as it is. */
 export function published(name: string): unknown {
   return JSON.parse(readFileSync(new URL(name, FOLDER), "utf8"));
 }

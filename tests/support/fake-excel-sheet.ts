@@ -4,7 +4,7 @@ import { Fault, type Matrix, type Value } from "./fake-excel-formula";
 interface Cell {
   input: number | string | boolean | null;
   value: Value;
-  /** Where the formula stands whose spill this cell shows. */
+  /** Where the formula is whose spill this cell shows. */
   anchor?: string;
 }
 

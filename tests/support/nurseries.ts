@@ -10,7 +10,7 @@ import { randomNumbers } from "./random";
 type Typed = number | string;
 const MONTHS = [...Array(12).keys()];
 
-/** A generated nursery plan: what is typed, and what core makes of it; words stand for a figure that there can't be. */
+/** A generated nursery plan: what is typed, and what core makes of it; words are for a figure that there can't be. */
 export interface GeneratedNursery {
   title: string;
   entries: Entries;

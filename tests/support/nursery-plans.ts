@@ -2,7 +2,7 @@ import type { Block, Program } from "../../src/core/program/program";
 import type { Entries } from "../../src/workbook/form/build";
 import { nursery } from "../bench/nurseries";
 
-/** What is typed for a program, depth and take-up of every second block by its group. */
+/** What is typed for a program, depth and depth per pulse of every second block by its group. */
 export interface NurseryPlan {
   program: Program;
   month: number;
@@ -12,7 +12,7 @@ export interface NurseryPlan {
 const GROUPS = ["ferns", "shrubs", "trees", "herbs"];
 const cell = (value: number | undefined): number | "" => value ?? "";
 
-/** A plan as somebody would type it; every second block takes its depth from a group, and its take-up unless typed. */
+/** A plan as somebody would type it; every second block takes its depth from a group, and its depth per pulse unless typed. */
 export function nurseryPlan(index: number): NurseryPlan {
   const made = nursery(index);
   const month = 1 + (index % 12);

@@ -6,7 +6,7 @@ import { formulaResults } from "./formula-results";
 import { converted } from "./libreoffice";
 import { PLANTED_WRONG, plantedResults } from "./planted";
 
-/** The sheets that say what the pots need; they stand on their own. */
+/** The sheets that say what the pots need; they are on their own. */
 export const DEMAND_SHEETS = NURSERY_SHEETS.filter(({ name }) =>
   ["Nursery", "Demand", "Weather", "Weighings", "Leaching test"].includes(name),
 );

@@ -17,7 +17,7 @@ describe("an address", () => {
     expect(parseBox("XFD1048576")).toEqual({ row: 1048576, column: 16384, rows: 1, columns: 1 });
   });
 
-  it("names its sheet in a formula only where the formula stands on another", () => {
+  it("names its sheet in a formula only where the formula is on another", () => {
     expect(reference(at("B2:B26"), "Example")).toBe("B2:B26");
     expect(reference(at("B2:B26"), "Other")).toBe("Example!B2:B26");
     expect(reference(at("F2", "Bob's bed 7"), "Other")).toBe("'Bob''s bed 7'!F2");

@@ -2,7 +2,7 @@ import type { Area } from "../../src/cells/area";
 import type { Input } from "../../src/cells/cell";
 import { type MemoryHost, memoryHost } from "../support/memory-host";
 
-/** Cells of a small audit workbook by their defined names: sheet, address and what stands there. */
+/** Cells of a small audit workbook by their defined names: sheet, address and what is there. */
 const CELLS: Record<string, [sheet: string, address: string, input: Input]> = {
   Site_Name: ["Block", "C4", ""],
   Block_Name: ["Block", "C5", ""],

@@ -75,7 +75,7 @@ describe("the step Cost", () => {
     expect(rows()).toEqual([
       "Water1,200600 to 1,800800400 to 1,200400200 to 600",
       "Power30.0020.0010.00",
-      "Fertiliser that drains–––",
+      "Fertiliser lost in drainage–––",
       "Labour–––",
       "Plants lost–––",
       "Together1,230630 to 1,830820420 to 1,220410210 to 610",
@@ -88,10 +88,10 @@ describe("the step Cost", () => {
     await page.shows("Pays back in 2.6 years (1.7 to 5.0 years, from the high to the low prices)");
     await page.shows("Net present value 1,830 (425 to 3,234");
     await page.shows("What the savings of the change's life are worth today, less what the change costs.");
-    await page.shows("Pays from a water price of 0.69 per kL (0.68 to 0.70 per kL, from the high to the low prices)");
+    await page.shows("Break-even water price 0.69 per kL (0.68 to 0.70 per kL, from the high to the low prices)");
   });
 
-  it("says what stands in the way where nothing pays, and that free water pays", async () => {
+  it("says what is in the way where nothing pays, and that free water pays", async () => {
     await open(
       costHost({
         Saved: ["–", "–", "–"],
@@ -105,7 +105,7 @@ describe("the step Cost", () => {
     expect(page.place.textContent).not.toContain("Pays back in");
     await page.close();
     await open(costHost({ NPV: ["–", "–", "–"], Payback: [2.58, 2.56, 2.56] }));
-    await page.shows("Pays back in 2.6 yearsPays from");
+    await page.shows("Pays back in 2.6 yearsBreak-even");
     expect(page.place.textContent).not.toContain("are worth today");
   });
 
@@ -119,7 +119,7 @@ describe("the step Cost", () => {
 
   it("writes what is typed into the sheet, refuses what is no number there, and takes it back", async () => {
     await open(costHost());
-    await page.shows("What it is worked out from");
+    await page.shows("What it is calculated from");
     await page.type("Price of an hour", "38");
     page.field("Price of an hour").dispatchEvent(new FocusEvent("focusout", { bubbles: true }));
     await page.shows("entry in Cost!");
@@ -138,7 +138,7 @@ describe("the step Cost", () => {
     const named = book.named;
     book.named = async (name) => (name === "Water_Days" ? days : named(name));
     await open(book);
-    await page.shows("What it is worked out from");
+    await page.shows("What it is calculated from");
     expect(page.beside("Watering days [days a year]")).toBe("kept in Mine!B4");
     await page.type("Watering days", "300");
     page.field("Watering days").dispatchEvent(new FocusEvent("focusout", { bubbles: true }));

@@ -116,7 +116,7 @@ describe("the step Demand", () => {
     await act(async () => page.field("Pot's top").dispatchEvent(new FocusEvent("focusout", { bubbles: true })));
     await page.shows("kept in Demand!C6");
     expect((await host.inputs(at("C6")))[0]![0]).toBe(400);
-    await page.type("Rain falls on it", "no");
+    await page.type("Exposed to rain", "no");
     expect((await host.inputs(at("C11")))[0]![0]).toBe("no");
     await page.press("Undo");
     expect((await host.inputs(at("C11")))[0]![0]).toBe("");

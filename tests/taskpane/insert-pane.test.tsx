@@ -64,7 +64,7 @@ describe("inserting from the pane", () => {
     await page.shows("Inserted in Example!D9");
     await act(() => host.type(at("D9"), [[5]]));
     await page.press("Undo");
-    await page.shows("Example!D9 was changed after the formula. Put back what stood there before it?");
+    await page.shows("Example!D9 was changed after the formula. Put back what was there before it?");
     await page.press("Leave it");
     expect(await input("D9")).toBe(5);
   });

@@ -34,7 +34,7 @@ describe("a new audit", () => {
   it("is where a workbook without one opens, and adds its sheets behind those that are there", async () => {
     await open(memoryHost({ Mine: { A1: "my own" } }));
     await page.press("Add the audit sheets to this workbook");
-    await page.shows("The audit sheets stand behind the sheets that were there. Undo removes them");
+    await page.shows("The audit sheets are behind the sheets that were there. Undo removes them");
     expect(await host.sheets()).toEqual(["Mine", "Block", "Cans", "Results", "Run time"]);
     expect(await host.read({ sheet: "Mine", address: "A1" })).toEqual([["my own"]]);
     expect(await host.selection()).toEqual(cellOf("Site_Name"));
@@ -48,7 +48,7 @@ describe("a new audit", () => {
     host.leavesOut = "Excel on the web adds no charts: they come only with Open as a new workbook";
     await page.press("Add the audit sheets to this workbook");
     await page.shows(
-      "The audit sheets stand behind the sheets that were there. Excel on the web adds no charts: they come only with Open as a new workbook. Undo removes them",
+      "The audit sheets are behind the sheets that were there. Excel on the web adds no charts: they come only with Open as a new workbook. Undo removes them",
     );
   });
 

@@ -39,7 +39,7 @@ async function lines(host: Awaited<ReturnType<typeof open>>) {
 }
 
 describe("a night in the pane", () => {
-  it("says what it goes by, fits, meets the bound and is checked by separate code", async () => {
+  it("says what it uses, fits, meets the bound and is checked by separate code", async () => {
     await open();
     await page.shows("July: 3 blocks, pump 200 L/min, 20:00–22:00");
     await page.press("Fit the night");
@@ -59,7 +59,7 @@ describe("a night in the pane", () => {
     await page.press("Fit the night");
     await page.press("Write the start times");
     await page.shows(
-      "4 start times stand in the sheet Start times. To print: open that sheet, print: page 1 in order of time, page 2 by block.",
+      "4 start times are in the sheet Start times. To print: open that sheet, print: page 1 in order of time, page 2 by block.",
     );
     expect((await lines(host)).slice().sort()).toEqual(
       expect.arrayContaining([
@@ -76,7 +76,7 @@ describe("a night in the pane", () => {
     await page.press("Undo");
     await page.shows("as before the start times");
     expect(await lines(host)).toEqual([]);
-    expect(page.place.textContent).not.toContain("stand in the sheet Start times");
+    expect(page.place.textContent).not.toContain("are in the sheet Start times");
     expect(page.place.textContent).not.toContain("keep every rule of the Program");
     await page.shows("The Program or the sheet Start times was changed since: check again.");
   });
@@ -85,12 +85,12 @@ describe("a night in the pane", () => {
     const host = await open({ ...SMALL, Start_Times: [["Bed 1", 1, 0.9, 5]] });
     await page.press("Fit the night");
     await page.press("Write the start times");
-    await page.shows("The sheet Start times holds a line. Write over what stands there? Undo brings it back.");
+    await page.shows("The sheet Start times holds a line. Write over what is there? Undo brings it back.");
     await page.press("Keep it");
     expect(await lines(host)).toEqual([["Bed 1", 1, 1296, 5]]);
     await page.press("Write the start times");
     await page.press("Write over it");
-    await page.shows("4 start times stand in the sheet");
+    await page.shows("4 start times are in the sheet");
     expect(await lines(host)).toHaveLength(4);
   });
 
@@ -108,9 +108,9 @@ describe("a night in the pane", () => {
     expect(await lines(host)).toEqual([["Bed 1", 1, 1296, 5]]);
     await page.press("Write the start times");
     await page.press("Write them all the same");
-    await page.shows("The sheet Start times holds a line. Write over what stands there?");
+    await page.shows("The sheet Start times holds a line. Write over what is there?");
     await page.press("Write over it");
-    await page.shows(`4 start times stand in the sheet Start times, but the night does not fit: ${reason}. To print`);
+    await page.shows(`4 start times are in the sheet Start times, but the night does not fit: ${reason}. To print`);
     expect(await lines(host)).toHaveLength(4);
   });
 
@@ -118,7 +118,7 @@ describe("a night in the pane", () => {
     const host = await open();
     await page.press("Fit the night");
     await page.press("Write the start times");
-    await page.shows("4 start times stand");
+    await page.shows("4 start times are");
     await host.type(cellOf("Start_Times", 0, 3), [[7]]);
     await host.type(cellOf("Start_Times", 3, 2), [["late"]]);
     await page.press("Check the start times in the sheet");
@@ -142,8 +142,8 @@ describe("a night in the pane", () => {
     const seen = vi.spyOn(Element.prototype, "scrollIntoView");
     const shown = () => seen.mock.contexts.map((element) => (element as Element).textContent).join("; ");
     await page.press("Write the start times");
-    await page.shows("4 start times stand");
-    expect(shown()).toContain("4 start times stand in the sheet");
+    await page.shows("4 start times are");
+    expect(shown()).toContain("4 start times are in the sheet");
     await page.press("Check the start times in the sheet");
     await page.shows("4 start times keep every rule");
     expect(shown()).toContain("4 start times keep every rule");
@@ -176,7 +176,7 @@ describe("a night in the pane", () => {
     const host = await open({ ...SMALL, Start_Times: [["Bed 1", 1, 0.9, 5]] });
     await page.press("Fit the night");
     await page.press("Write the start times");
-    await page.shows("Write over what stands there?");
+    await page.shows("Write over what is there?");
     await host.type(cellOf("Program_Blocks", 0, 5), [[25]]);
     await page.shows("The Program was changed since: fit the night again to write, place or save it.");
     expect(page.place.querySelector("[role=alertdialog]")).toBeNull();
@@ -208,7 +208,7 @@ describe("a night in the pane", () => {
     const host = await open();
     await page.press("Fit the night");
     await page.press("Place the picture at the selected cell");
-    await page.shows("The picture stands at");
+    await page.shows("The picture is at");
     const [picture] = await host.pictures("Demand");
     expect(drawn.at(-1)).toBe("July night · pump 200 L/min");
     expect(picture!.alternative).toMatch(
@@ -216,7 +216,7 @@ describe("a night in the pane", () => {
     );
     await page.press("Undo");
     await page.shows("The picture is taken out");
-    expect(page.place.textContent).not.toContain("The picture stands at");
+    expect(page.place.textContent).not.toContain("The picture is at");
     expect(await host.pictures("Demand")).toEqual([]);
   });
 
@@ -293,7 +293,7 @@ describe("a night in the pane", () => {
     );
     expect(host.delivered).toEqual([]);
     await page.press("Write the start times");
-    await page.shows(`1 start times stand in the sheet Start times, but ${but}. To print`);
+    await page.shows(`1 start times are in the sheet Start times, but ${but}. To print`);
     await page.press("Check the start times in the sheet");
     await page.shows(`1 start times keep every rule of the Program as it is now, but ${but}`);
     await host.type(cellOf("Program_Blocks", 2, 0), [["Bed 3"]]);

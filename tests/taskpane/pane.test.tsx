@@ -18,7 +18,7 @@ const row = (measure: string) => page.text("tr").find((each) => each.startsWith(
 afterEach(() => page.close());
 
 describe("the pane", () => {
-  it("shows the driest can, where it stands and the minutes that it needs", async () => {
+  it("shows the driest can, where it is and the minutes that it needs", async () => {
     await open(bedHost());
     // 8 mm in 30 min is 16 mm/h; 6 mm need 60 x 6 / 16 = 22.5 min
     await page.shows("Driest can 8.00 mm in B2");

@@ -92,7 +92,7 @@ describe("sheets of a layout", () => {
     const at = (address: string) => cells.find((cell) => cell.at === address)?.value;
     expect([at("A7"), at("B7"), at("C7")]).toEqual([1, 0.3, 0.3]);
     expect(cells.filter(({ kind }) => kind === "reading")).toHaveLength(plan.count);
-    // the second row is walked back: the can after the first row's last stands in the same column
+    // the second row is walked back: the can after the first row's last is in the same column
     expect(at(`B${7 + plan.across.length}`)).toBe(at(`B${6 + plan.across.length}`));
   });
 });

@@ -55,7 +55,7 @@ describe("planning a layout", () => {
     expect(row("Flow of the bed")).toBe("Flow of the bed [L/h]960");
     // all of it in the bed: 960 L/h over 96 m2
     expect(row("MAR")).toMatch(/^MAR \[mm\/h\](10\.0|9\.9\d)$/);
-    await page.type("Heads stand", "inset");
+    await page.type("Heads are", "inset");
     await page.shows("inset, 4.00 × 4.00 m");
     expect(row("Heads")).toBe("Heads6");
   });
@@ -161,7 +161,7 @@ describe("planning a layout", () => {
     await page.press("Fill the places of the Cans sheet");
     await page.shows("The Cans sheet holds 1 reading,");
     await page.press("Change the places");
-    await page.shows("The places of the cans stand in the Cans sheet");
+    await page.shows("The places of the cans are in the Cans sheet");
     const [across, along] = [
       (await host.read(PLACES.Cans_Across_m!)).flat().filter((place) => place !== null),
       (await host.read(PLACES.Cans_Along_m!)).flat().filter((place) => place !== null),

@@ -89,7 +89,7 @@ describe("readings of an audit", () => {
 describe("the run time of the workbook", () => {
   const shown = "Set the run time to 67.1 min (driest can, equal weight), as on the sheet Run time.";
 
-  it("stands beside that of the driest can, for the workbook's own cans only", async () => {
+  it("is beside that of the driest can, for the workbook's own cans only", async () => {
     await open(auditHost({ named: { Result_Run_Time_min: 67.13 }, cells: { Cans: readings } }));
     await page.step("Readings");
     await page.shows(shown);
@@ -139,7 +139,7 @@ describe("readings from elsewhere", () => {
     await open(auditHost());
     await page.type(box, "20 25\n30 x");
     await page.press("Put them into the workbook");
-    await page.shows("The readings stand in Cans!B10:C11. Undo takes them out");
+    await page.shows("The readings are in Cans!B10:C11. Undo takes them out");
     expect(await host.read(places)).toEqual([
       [20, 25],
       [30, "x"],
@@ -153,7 +153,7 @@ describe("readings from elsewhere", () => {
     await open(auditHost({ placed: true }));
     await page.type(box, "m 0.5 2\n1 20 25\n3.5 30 x");
     await page.press("Put them into the workbook");
-    await page.shows("The readings stand in Cans!B10:C11, their places beside them.");
+    await page.shows("The readings are in Cans!B10:C11, their places beside them.");
     await page.shows("takes back: entry in Cans!B10:C11 and 2 other ranges");
     expect(await host.read({ sheet: "Cans", address: "A9:C11" })).toEqual([
       [null, 0.5, 2],
@@ -201,7 +201,7 @@ describe("results of an audit", () => {
     expect(page.text(".problem li")).toEqual(["Mean catch: under 2.3 Cans!B22"]);
   });
 
-  it("stand as the workbook states them, and the pane's own are on the same basis", async () => {
+  it("are as the workbook states them, and the pane's own are on the same basis", async () => {
     // strips across 1.5 and 4.5 m wide, along 2 m each: areas 3, 9 and 3, 9
     const places = { B9: 1, C9: 2, A10: 1, A11: 3 };
     const named = { By_Area: true, Bed_Width_m: 6, Bed_Length_m: 4, Can_Mouth_mm: 100, Test_Minutes: 15 };
@@ -260,10 +260,10 @@ describe("the run time of an audit", () => {
     await page.shows("In 3 pulses of 10.4 min, 71.3 min from start to end");
   });
 
-  it("shows a cell that the workbook works out and lets nobody type over it", async () => {
+  it("shows a cell that the workbook calculates and lets nobody type over it", async () => {
     await open(filled({ Depth_Typed_mm: "=C20" }));
     await page.step("Run time");
-    await page.shows("worked out by the workbook in 'Run time'!C3");
+    await page.shows("calculated by the workbook in 'Run time'!C3");
     expect((page.field("Net depth wanted") as HTMLInputElement).readOnly).toBe(true);
   });
 

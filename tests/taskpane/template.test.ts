@@ -17,7 +17,7 @@ it("the page may load scripts from itself and Office.js from Microsoft, and send
   ]);
 });
 
-it("the policy stands before the first script", () => {
+it("the policy is before the first script", () => {
   expect(html.indexOf("Content-Security-Policy")).toBeLessThan(html.indexOf("<script"));
   expect(html.match(/<script[^>]*src="([^"]+)"/)![1]).toBe(
     "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",

@@ -29,7 +29,7 @@ const AUDITS = generatedAudits();
 
 const COVERAGE = AUDIT_SHEETS.find(({ name }) => name === "Coverage")!;
 
-/** The counted readings and the area that each stands for. */
+/** The counted readings and the area that each is for. */
 function counted({ readings, across, along, width, length }: GeneratedAudit) {
   const areas = canAreas(across, along, width, length);
   const cans = readings.flatMap((line, i) =>

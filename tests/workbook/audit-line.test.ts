@@ -30,7 +30,7 @@ const AUDIT: Entries = {
 const lineOf = async (entries: Entries) => (await checkCopy(await buildWorkbook(AUDIT_SHEETS, entries))).line;
 
 describe("what a register keeps of an audit file", () => {
-  it("comes from what was typed, worked out by core; the file, never calculated, states nothing", async () => {
+  it("comes from what was typed, calculated by core; the file, never calculated, states nothing", async () => {
     const line = (await lineOf(AUDIT))!;
     const read = [20, 24, 30, 22, 28];
     const mean = (20 + 24 + 30 + 22 + 28) / 5;

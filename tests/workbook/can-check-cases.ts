@@ -20,7 +20,7 @@ export const CAN_CASES: readonly Case[] = [
       [
         "Cans",
         "Can spacing",
-        "Cans stand as far apart as heads and see one part of their pattern: use about 0.6 of the head spacing.",
+        "Cans are as far apart as heads and see one part of their pattern: use about 0.6 of the head spacing.",
       ],
       [
         "Cans",
@@ -47,7 +47,7 @@ export const CAN_CASES: readonly Case[] = [
       [
         "Cans",
         "Can spacing",
-        "Cans stand half as far apart as heads, which misleads: use about 0.6 of the head spacing.",
+        "Cans are half as far apart as heads, which misleads: use about 0.6 of the head spacing.",
       ],
       ["Cans", "Edge cans", "No cans within 0.6 m of these edges: right. Add some, or call it interior only."],
       ["Cans", "Wind", "Wind up to 3 m/s, over 2.2: it skews the pattern; test at a calmer hour."],

@@ -116,7 +116,7 @@ describe.each([
     expect(rounds).toEqual([]);
   });
 
-  it.each(written)("on $name use only names that stand for something", ({ cells, others }) => {
+  it.each(written)("on $name use only names that are for something", ({ cells, others }) => {
     const unknown = [...cells, ...others].flatMap((one) =>
       values(one, tokenTypes.REF_NAMED).filter((name) => !NAMES.has(name)),
     );

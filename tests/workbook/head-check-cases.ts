@@ -2,7 +2,7 @@ import { type Case, column } from "./data-check-cases";
 
 export const HEAD_CASES: readonly Case[] = [
   {
-    title: "pressure that differs and falls, three buckets, one of them low, and a meter that stood still",
+    title: "pressure that differs and falls, three buckets, one of them low, and a meter that was still",
     typed: {
       // mean of both readings: 225, 202.5, 180, 157.5, 135; (225 - 135) / 180 = 50 %; 160 / 200 = -20 %
       Pressure_Before_kPa: column(250, 225, 200, 175, 150),

@@ -21,7 +21,7 @@ const SHEETS = AUDIT_SHEETS.filter(({ name }) => INPUTS.includes(name));
 const typedIn = ({ cells }: SheetSpec) => cells.filter(({ kind }) => kind === "input" || kind === "reading");
 const splitPlace = (place: string) => /([A-Z]+)(\d+)/.exec(place)!.slice(1) as [string, string];
 
-/** Whether a unit stands on the cell's line, or in brackets on that line or in the nearest heading over it that has one. */
+/** Whether a unit is on the cell's line, or in brackets on that line or in the nearest heading over it that has one. */
 function hasUnit({ cells }: SheetSpec, { at }: CellSpec): boolean {
   const [column, row] = splitPlace(at);
   const onLine = cells.some((one) => {
@@ -43,7 +43,7 @@ describe("the input sheets of the audit workbook", () => {
     expect([...namesOf(spec).keys()]).toEqual(expect.arrayContaining(names.split(" ")));
   });
 
-  it("no name stands for two things", () => {
+  it("no name is for two things", () => {
     const names = AUDIT_SHEETS.flatMap((spec) => [...namesOf(spec).keys()].map((name) => name.toLowerCase()));
     expect(names.filter((name, index) => names.indexOf(name) < index)).toEqual([]);
   });

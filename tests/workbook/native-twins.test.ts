@@ -63,7 +63,7 @@ const CASES: Case[] = [
     own: (readings) => annualCost(ownWater(0.9, 0.8)(readings), 2.5),
   },
 ];
-/** Functions that take no range: the cell that stands for a can is B1. */
+/** Functions that take no range: the cell that is for a can is B1. */
 const SINGLE: Case[] = [
   { name: "DEPTH.CAUGHT", given: ["$B$1", "104"], own: ([first]) => caughtDepth(first!, 104) },
   { name: "RATE.CAUGHT", given: ["$B$1", "15", "$F$1"], own: ([first]) => caughtRate(caughtDepth(first!, 104), 15) },

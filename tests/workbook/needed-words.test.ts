@@ -32,7 +32,7 @@ const WATER = [
     title: "a bed that is not watered to its driest pot",
     typed: { Metered_kL: 190, Waters_To_Driest: "no" },
     remark: "",
-    why: "Water, power and fertiliser are not counted: the bed is not watered to its driest pot, so the gain of an evener one is better plants, not less water.",
+    why: "Water, power and fertiliser are not counted: the bed is not watered to its driest pot, so better uniformity gives better plants, not less water.",
   },
 ] as const;
 

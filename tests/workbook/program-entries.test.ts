@@ -44,7 +44,7 @@ describe("the program that the sheets state", () => {
     expect((await read(SMALL, 1)).program!.blocks[2]!.depth).toBe(90);
   });
 
-  it("takes the typed take-up before the group's, and the group's where none is typed", async () => {
+  it("takes the typed depth per pulse before the group's, and the group's where none is typed", async () => {
     const lines = [
       ["Bed 4", "ferns", 100, 60, 1, 5, "", "", ""],
       ["Bed 5", "ferns", 100, 60, 1, 5, 3, "", ""],
@@ -57,7 +57,7 @@ describe("the program that the sheets state", () => {
     expect(await takeUps([4])).toEqual([[4, 3, undefined], []]);
     expect(await takeUps([])).toEqual([[undefined, 3, undefined], []]);
     const place = at("Demand_Take_Up_mm", 0, 0);
-    expect((await takeUps([0]))[1]).toEqual([`take-up must be more than 0 mm, got 0 in ${place}`]);
+    expect((await takeUps([0]))[1]).toEqual([`depth per pulse must be more than 0 mm, got 0 in ${place}`]);
   });
 
   it("takes a typed flow in L/min, also without an area", async () => {
@@ -110,7 +110,11 @@ describe("the program that the sheets state", () => {
     ["a MAR of 0", block("B", "", 100, 0, 1, 5), `MAR must be more than 0 mm/h, got 0 in ${first(3)}`],
     ["a multiplier of 0", block("B", "", 100, 60, 0, 5), `multiplier must be more than 0, got 0 in ${first(4)}`],
     ["a negative depth", block("B", "", 100, 60, 1, -5), `depth must be 0 mm or more, got -5 in ${first(5)}`],
-    ["a take-up of 0", block("B", "", 100, 60, 1, 5, 0), `take-up must be more than 0 mm, got 0 in ${first(6)}`],
+    [
+      "a depth per pulse of 0",
+      block("B", "", 100, 60, 1, 5, 0),
+      `depth per pulse must be more than 0 mm, got 0 in ${first(6)}`,
+    ],
     ["a negative rest", block("B", "", 100, 60, 1, 5, 5, -1), `rest must be 0 min or more, got -1 in ${first(7)}`],
     ["a flow of 0", block("B", "", 100, 60, 1, 5, "", "", 0), `flow must be more than 0 L/min, got 0 in ${first(8)}`],
     [

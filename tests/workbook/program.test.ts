@@ -56,7 +56,7 @@ describe("Program and Start times, calculated by LibreOffice with wrong values p
     });
   });
 
-  it("cut a run by the typed take-up, else by that of the group, else not at all", () => {
+  it("cut a run by the typed depth per pulse, else by that of the group, else not at all", () => {
     const kinds = PLANS.flatMap(({ entries }: { entries: Entries }) =>
       (entries.Program_Blocks as (string | number)[][]).map((line) => {
         const group = (entries.Demand_Groups as string[][])[0]!.indexOf(String(line[1]));

@@ -40,14 +40,16 @@ describe("the report, calculated by LibreOffice", () => {
 
   it("says none where no data check warns", () => {
     expect(line(calm, "Data checks that warn")).toEqual(["Data checks that warn: none."]);
-    expect(line(calm, "Data checks not made")).toEqual(["Data checks not made, for want of entries: none."]);
+    expect(line(calm, "Data checks not done")).toEqual(["Data checks not done because entries are missing: none."]);
   });
 
   it("names the data checks that lack something apart from those that warn", () => {
     expect(line(withoutWind, "Data checks that warn")).toEqual(["Data checks that warn: none."]);
-    expect(line(withoutWind, "Data checks not made")).toEqual(["Data checks not made, for want of entries: Wind."]);
+    expect(line(withoutWind, "Data checks not done")).toEqual([
+      "Data checks not done because entries are missing: Wind.",
+    ]);
     expect(line(blank, "Data checks that warn")).toEqual(["Data checks that warn: none."]);
-    expect(line(blank, "Data checks not made")[0]).toMatch(/: Readings; .*A very dry can; Pressure; .*metered\.$/);
+    expect(line(blank, "Data checks not done")[0]).toMatch(/: Readings; .*A very dry can; Pressure; .*metered\.$/);
   });
 
   it("shows the water bill of Water and cost", () => {

@@ -14,7 +14,7 @@ const HALVES = [
 const PAGES = { "in order of time": 7, "by block": 38 } as const;
 
 describe("the lines of Start times that are printed", () => {
-  it("have neither fill nor edges until something stands in them", () => {
+  it("have neither fill nor edges until something is in them", () => {
     const printed = START_TIMES.cells.filter(({ at }) => {
       const [, letters = "", row = ""] = ROW.exec(at)!;
       return Number(row) > 5 && HALVES.flat().some((letter) => letter === letters) && !at.includes(":");

@@ -60,7 +60,7 @@ describe("a whole audit, calculated by LibreOffice", () => {
     expect([errors(zeros), errors(negatives), errors(texts)]).toEqual([[], [], []]);
   });
 
-  it("marks a reading below 0 on Coverage, and the data check on Cans says where it stands", () => {
+  it("marks a reading below 0 on Coverage, and the data check on Cans says where it is", () => {
     expect(errors(belowZero)).toEqual([]);
     expect(belowZero.at(`Coverage!${symbolCell(1, 2)}`)).toBe("< 0");
     expect(belowZero.check("Cans", "Readings")).toContain("(below 0): type again.");

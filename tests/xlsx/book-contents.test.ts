@@ -50,7 +50,7 @@ describe("a name that is taken", () => {
     );
   });
 
-  test("does not stand in the way of others", () => {
+  test("is not in the way of others", () => {
     expect(() => refuseTaken(contents, ["Sheet1"], ["Here_only"])).not.toThrow();
   });
 });

@@ -8,7 +8,7 @@ const TYPES = strToU8(
 );
 const zip = (parts: Record<string, Uint8Array>) => zipSync({ "[Content_Types].xml": TYPES, ...parts });
 
-/** Overwrites four bytes wherever a pattern of four bytes stands. */
+/** Overwrites four bytes wherever a pattern of four bytes is. */
 function patched(bytes: Uint8Array, from: number, to: number): Uint8Array {
   const copy = bytes.slice();
   const view = new DataView(copy.buffer);

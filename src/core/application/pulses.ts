@@ -21,7 +21,7 @@ const ROUNDING = 1e-9;
  *
  *     n = r t / 60 / u, rounded up;  each t / n;  in all t + (n - 1) w
  *
- * t: run time [min]; r: mean application rate [mm/h]; u: depth taken up [mm]; w: rest [min]
+ * t: run time [min]; r: mean application rate [mm/h]; u: depth per pulse [mm]; w: rest [min]
  *
  * @param runTime Run time [min], more than 0
  * @param rate Mean application rate [mm/h], more than 0

@@ -36,7 +36,7 @@ export interface HourlyCost {
 const MINUTES_A_DAY = 1440;
 
 /**
- * Cost of a night's power where its price goes by the hour.
+ * Cost of a night's power where its price depends on the hour.
  *
  *     V_k = sum of flow times time in the hours of price k;  C_k = V_k E p_k        E: energy of a kL; p_k: price k
  *

@@ -88,7 +88,7 @@ export function payingWaterPrice(upgrade: Upgrade, waterSaved: number, otherSavi
 }
 
 /**
- * Share of the water that an evener block saves, where the grower waters to the driest pot before and after.
+ * Share of the water that a more uniform block saves, where the grower waters to the driest pot before and after.
  *
  *     s = 1 - M2 / M1        M1, M2: multiplier before and after
  *

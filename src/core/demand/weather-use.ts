@@ -6,7 +6,7 @@ import { positive, within, zeroOrMore } from "../checks";
  *     v = 1000 K ETo A        K: coefficient; A: the area that K refers to, of one pot; 1 mm on 1 m2 is 1 L
  *
  * A coefficient means nothing without its area: container coefficients run from under 1 to over 5, as they refer to the
- * pot's top, to the canopy, or to the ground that a pot stands on.
+ * pot's top, to the canopy, or to the ground that a pot is on.
  *
  * @param et0 Reference evapotranspiration ETo [mm/day], from 0 to 30; typed, or by one of the FAO-56 formulas
  * @param coefficient K of the crop on that area, more than 0

@@ -2,7 +2,7 @@ import { positive, zeroOrMore } from "../checks";
 import { InputError } from "../errors";
 
 const HOURS_A_DAY = 24;
-/** Fewer pots than this are too few to stand for their group. */
+/** Fewer pots than this are too few to represent their group. */
 const ENOUGH_POTS = 5;
 
 /** What pots of a group use, by weighing. */

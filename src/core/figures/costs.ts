@@ -21,7 +21,7 @@ export const COSTS = {
   },
   Fertiliser: {
     ...money,
-    name: "Fertiliser that drains",
+    name: "Fertiliser lost in drainage",
     short: "Fertiliser",
     definition: "water that drains from the pots · fertiliser in it · its price",
     source: "own reasoning",
@@ -68,7 +68,7 @@ export const PAYING = {
   },
   Paying_Price: {
     ...money,
-    name: "Pays from a water price of",
+    name: "Break-even water price",
     short: "Break-even",
     unit: "per kL",
     definition:

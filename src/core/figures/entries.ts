@@ -15,7 +15,7 @@ export const ENTRIES = {
   Depth_Typed_mm: entry("Or the depth, typed", "depth", "mm a day", [0.01, 1000]),
   Share_Wanted: entry("Share of pots to water fully", "share", "", [0.5, 1], "0.5 to 1"),
   Leaching_Fraction: entry("Leaching fraction wanted", "leaching fraction", "", [0, 0.9], "0 to 0.9"),
-  Take_Up_mm: entry("Depth the mix takes up at once", "depth taken up", "mm", [0.1, 1000]),
+  Take_Up_mm: entry("Depth per pulse", "depth per pulse", "mm", [0.1, 1000]),
   Rest_min: entry("Rest between pulses", "rest", "min", [0, 1440]),
   Water_Days: entry("Watering days", "days", "days a year", [0.01, 366]),
   Water_Price: entry("Price of water, likely", "price", "per kL", [0, PRICE_MOST]),
@@ -49,8 +49,8 @@ export const GROUP_ENTRIES = {
   Demand_Tops_mm: entry("Pot's top, inside", "pot top", "mm", [10, 3000]),
   Demand_Captures: entry("Capture factor", "capture factor", "", [0.01, 20]),
   Demand_Coefficients: entry("Coefficient", "coefficient", "", [0.01, 20]),
-  Demand_Areas_m2: entry("Its area, of one pot", "area", "m²", [0.0001, 100]),
-  Demand_Take_Up_mm: entry("Depth taken up at once", "depth taken up", "mm", [0.1, 1000]),
+  Demand_Areas_m2: entry("Area per pot that the coefficient refers to", "area", "m²", [0.0001, 100]),
+  Demand_Take_Up_mm: entry("Depth per pulse", "depth per pulse", "mm", [0.1, 1000]),
 } as const satisfies Record<string, Entry>;
 
 export type EntryName = keyof typeof ENTRIES;

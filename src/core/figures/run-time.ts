@@ -56,7 +56,7 @@ export const RUN_TIME = {
     unit: "pulses",
     digits: 0,
     least: 1,
-    definition: "depth to apply / depth that the mix takes up at once, rounded up",
+    definition: "depth to apply / depth per pulse, rounded up",
     source: "own reasoning",
   },
 } as const satisfies Record<string, Figure>;

@@ -10,7 +10,7 @@ const MOST_WETTED = 100_000_000;
 /** Cells that a throw may be long. */
 const FINEST = 1000;
 
-/** A layout: where heads stand, what each throws, and how finely the bed is cut. */
+/** A layout: where heads are, what each throws, and how finely the bed is cut. */
 export interface Plan extends Stand {
   profile: Profile;
   /** Side of a cell that is asked for [m]. */

@@ -6,7 +6,7 @@ import { quarterCount } from "../uniformity/distribution";
 import type { Cells } from "./cells";
 import type { PlannedCoverage } from "./coverage";
 
-/** What stands in place of a figure that the driest spot would make meaningless. */
+/** What is in place of a figure that the driest spot would make meaningless. */
 export const DRY_SPOTS = "dry spots";
 /** Part of the mean under which the driest cell counts as a dry spot. */
 export const DRY_SHARE = 1 / 20;
@@ -58,7 +58,7 @@ export function judgement({ heads, rates, cells, inside, outside }: PlannedCover
   return judged(rates.values, cells, 1, { heads: heads.length, flow, inBedShare: share });
 }
 
-/** The judgement of a bed of which each of the values stands for `times` cells. */
+/** The judgement of a bed of which each of the values is for `times` cells. */
 export function judged(
   values: Float64Array,
   cells: Cells,
@@ -84,7 +84,7 @@ export function judged(
   };
 }
 
-/** A mean over the driest, or the words that stand in its place. */
+/** A mean over the driest, or the words that are in its place. */
 export function overDriest(meanRate: number, driest: number): number | typeof DRY_SPOTS {
   return driest < DRY_SHARE * meanRate ? DRY_SPOTS : meanRate / driest;
 }

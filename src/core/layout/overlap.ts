@@ -25,7 +25,7 @@ export interface Coverage {
  *
  *     rate at a cell = sum over the heads of t p(r)        r: distance from the head to the cell's centre; p: profile
  *
- * The cells beside the bed are of the same size. Each head visits only the cells that it wets; heads that stand alike in
+ * The cells beside the bed are of the same size. Each head visits only the cells that it wets; heads that are placed alike in
  * their cells share one stamp.
  *
  * @param cells Cells of the bed

@@ -7,7 +7,7 @@ const SLACK = 1e-9;
 
 /** Rates about one head, over the box of cells that it can wet. */
 export interface Stamp {
-  /** First row and column of the box, counted from the cell that the head stands in. */
+  /** First row and column of the box, counted from the cell that the head is in. */
   firstRow: number;
   firstColumn: number;
   rows: number;
@@ -16,7 +16,7 @@ export interface Stamp {
   rates: Float64Array;
 }
 
-/** The stamp of a head whose x and y count from a corner of the cell that it stands in [m]. */
+/** The stamp of a head whose x and y count from a corner of the cell that it is in [m]. */
 export function stamp(
   { x, y, across, along }: Pick<Head, "x" | "y" | "across" | "along">,
   { cellWidth, cellLength }: Cells,

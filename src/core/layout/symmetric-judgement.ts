@@ -40,7 +40,7 @@ export function symmetricJudgement(plan: Plan): Judgement {
   });
 }
 
-/** How much of a head stands for itself, where its mirror image stands for the rest. */
+/** How much of a head is for itself, where its mirror image is for the rest. */
 function partOf(place: number, size: number, folds: number): number {
   const beyond = place - size / 2;
   if (folds === 1 || beyond < -SLACK) return 1;

@@ -71,7 +71,7 @@ export function canFieldOfList(points: readonly CanPoint[]): CanField {
   const taken = new Set<string>();
   points.forEach(({ x, y, rate }, index) => {
     const place = `line ${index + 1}`;
-    if (taken.has(`${x} ${y}`)) throw new InputError("cans", "stand at different places", `${x}, ${y}`, { place });
+    if (taken.has(`${x} ${y}`)) throw new InputError("cans", "be at different places", `${x}, ${y}`, { place });
     taken.add(`${x} ${y}`);
     const line = rates[along.indexOf(y)];
     if (line) line[across.indexOf(x)] = rate;

@@ -8,7 +8,7 @@ export interface Cause {
 }
 
 const INSET: Cause = {
-  likely: "the heads stand inside the bed",
+  likely: "the heads are inside the bed",
   check: "measure from the bed's edge to the first heads",
   mend: "move heads to the border, with part circles that throw inwards",
 };

@@ -7,7 +7,7 @@ const POINTS = ["north", "north-east", "east", "south-east", "south", "south-wes
 /** What to add to the bearing of the length, which runs from top to bottom, for the way that an edge faces. */
 const FACES: Record<Edge, number> = { bottom: 0, left: 90, top: 180, right: 270 };
 
-/** The edges that a can stands on. */
+/** The edges that a can is on. */
 export function edgesOf({ across, along }: CanField, row: number, column: number): Edge[] {
   const on: [Edge, boolean][] = [
     ["top", row === 0],

@@ -7,7 +7,7 @@ import { type Edge, edgeName, edgesOf, isLong } from "./edges";
 const DRY_SHARE = 0.75;
 const FEWEST_A_SIDE = 3;
 
-/** Where the dry cans of a bed stand. */
+/** Where the dry cans of a bed are. */
 export type Pattern =
   | "none"
   | "one corner"

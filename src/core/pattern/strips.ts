@@ -1,7 +1,7 @@
 import { positive } from "../checks";
 import { InputError } from "../errors";
 
-/** The ground that a column or a row of cans stands for. */
+/** The ground that a column or a row of cans is for. */
 export interface Strip {
   /** [m] */
   from: number;
@@ -10,7 +10,7 @@ export interface Strip {
 }
 
 /**
- * Strips that columns of cans across a bed, or rows along it, stand for.
+ * Strips that columns of cans across a bed, or rows along it, are for.
  *
  *     from the half-way line to the one before, or the bed's edge, to the half-way line to the next, or the other edge
  *

@@ -12,7 +12,7 @@ export type Remedy =
   | { change: "window"; minutes: number }
   /** The limit of the day, or the tank, is at least so many L */
   | { change: "limit" | "tank"; to: number }
-  /** The block is evener: its multiplier is at most so much */
+  /** The block is more uniform: its multiplier is at most so much */
   | { change: "multiplier"; block: string; to: number }
   /** The block is watered at another time or from elsewhere */
   | { change: "block"; block: string }

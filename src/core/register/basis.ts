@@ -41,7 +41,7 @@ const plainGrid = (grid: string) => grid.replaceAll(" ", "").replaceAll("×", "x
 const both = (why: string, one: unknown, other: unknown) => `${why}: ${one} and ${other}`;
 
 /**
- * Whether two audits of a block stand on the same basis, so that their figures can be compared.
+ * Whether two audits of a block are on the same basis, so that their figures can be compared.
  *
  * The grid of cans, the cans read, the class of the wind and the kind of SC must be known and the same: the SC of the
  * driest can grows with the number of cans, wind pushes the pattern, and kinds of SC are different measures.

@@ -30,7 +30,7 @@ const scOf = ({ kind, scCan, scQuarter }: RegisteredAudit) => (kind === "low qua
  *
  * @param earlier The one before
  * @param later The one after
- * @returns The changes; all null unless both stand on the same basis
+ * @returns The changes; all null unless both are on the same basis
  * @source common practice
  */
 export function change(earlier: RegisteredAudit, later: RegisteredAudit): Change {

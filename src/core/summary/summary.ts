@@ -40,7 +40,7 @@ const named = (id: MeasureId) => ({ name: MEASURES[id].name, unit: MEASURES[id].
  * Every measure of a test with its 90 % interval, its limit and where it lies against that.
  *
  * @param readings Depth or volume in each can, any one unit, each 0 or more; at least 2, not all 0
- * @param rateOfOneUnit Application rate [mm/h] that a reading of 1 stands for, more than 0
+ * @param rateOfOneUnit Application rate [mm/h] that a reading of 1 is for, more than 0
  * @param limits What the measures should be
  * @param options intervals: whether to resample for them; without, verdicts compare values alone. areas: area of each
  * can, any one unit, more than 0; left out: equal weight

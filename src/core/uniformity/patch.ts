@@ -18,7 +18,7 @@ interface Patch {
  *     SC = m / p        m: mean of the N catches; p: lowest mean of all patches of w x h neighbouring catches with
  *                       w h >= share N, while neither (w - 1) h nor w (h - 1) is
  *
- * @param grid Depth or volume in each can as they stand in the bed, full, any one unit, each 0 or more; at least 4
+ * @param grid Depth or volume in each can as they are in the bed, full, any one unit, each 0 or more; at least 4
  * @param share Least share of the bed that a patch covers, more than 0 and at most 0.5
  * @returns SC, more than 0; 1 when all catches are equal
  * @throws InputError if a reading is below 0, there are fewer than 4, the share is out of range, or the patch is dry

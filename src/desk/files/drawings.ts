@@ -22,7 +22,7 @@ const spotOf = ({ row, column, rowOffset, columnOffset }: GridSpot): Spot => ({
   down: rowOffset,
 });
 
-/** Where a line of rows or columns stands, measured from the first. */
+/** Where a line of rows or columns is, measured from the first. */
 class Scale {
   constructor(
     private readonly sizes: Record<number, number>,

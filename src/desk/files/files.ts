@@ -56,7 +56,7 @@ export class Files implements DeskFiles {
     this.kept = typedIn(bookState(grid));
   }
 
-  /** True when what is in the grid was neither saved nor opened as it stands. */
+  /** True when what is in the grid was neither saved nor opened as it is. */
   changed(): boolean {
     return typedIn(bookState(this.grid)) !== this.kept;
   }

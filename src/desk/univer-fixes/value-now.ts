@@ -45,13 +45,13 @@ function answerNow(injector: Injector, formula: string, first: Corner, at: Place
   return isRange ? (answer as BaseReferenceObject).toArrayValueObject(false) : (answer as BaseValueObject);
 }
 
-/** What a formula that is written for the cell `first` gives for another cell, as the cells stand now. */
+/** What a formula that is written for the cell `first` gives for another cell, as the cells are now. */
 export function valueNow(injector: Injector, formula: string, first: Corner, at: Place): unknown {
   const value = answerNow(injector, formula, first, at);
   return (value.isArray() ? (value as ArrayValueObject).getFirstCell() : value).getValue();
 }
 
-/** Every value of the range that a formula gives for its cell, as the cells stand now. */
+/** Every value of the range that a formula gives for its cell, as the cells are now. */
 export function valuesNow(injector: Injector, formula: string, at: Place): unknown[] {
   const value = answerNow(injector, formula, at, at);
   const all = value.isArray() ? (value as ArrayValueObject).getArrayValue().flat() : [value];

@@ -21,7 +21,7 @@ export function removeSheet(grid: Grid, sheet: string): void {
   for (const { name } of gone) bookOf(grid).deleteDefinedName(name);
 }
 
-/** Adds the sheets of a file at the end; names whose cells are gone don't stand in its way. */
+/** Adds the sheets of a file at the end; names whose cells are gone don't block it. */
 export async function insertSheets(grid: Grid, files: DeskFiles, file: Uint8Array): Promise<string> {
   const contents = bookContents(file);
   const names = definedNames(grid);

@@ -1,6 +1,6 @@
 import type { BookName } from "../../xlsx/desk-file/book";
 
-/** What stands in a name whose cells are gone, or that Excel lost on the way. */
+/** What is in a name whose cells are gone, or that Excel lost on the way. */
 const LOST = "#REF!";
 
 /** Whether a name leads nowhere any more. */

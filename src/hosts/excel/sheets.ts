@@ -23,7 +23,7 @@ export async function removeSheet(context: Excel.RequestContext, sheet: string):
   await context.sync();
 }
 
-/** Adds the sheets of a file at the end; names whose cells are gone don't stand in its way. */
+/** Adds the sheets of a file at the end; names whose cells are gone don't block it. */
 export async function insertSheets(context: Excel.RequestContext, file: Uint8Array): Promise<string> {
   const contents = bookContents(file);
   const names = await definedNames(context);

@@ -16,7 +16,7 @@ function areaOfArgument(book: FileBook, argument: readonly Token[], sheet: strin
 const scalarOf = (value: Stated): Scalar =>
   typeof value === "number" || typeof value === "string" ? value : undefined;
 
-/** What a single argument stands for: a literal, or the value in one cell. */
+/** What a single argument is for: a literal, or the value in one cell. */
 export function scalar(book: FileBook, argument: readonly Token[] | undefined, sheet: string): Scalar {
   const [token, ...rest] = argument ?? [];
   if (!token || rest.length > 0) return undefined;

@@ -30,7 +30,7 @@ import { versionFindings } from "./version-check";
 const MOST_FINDINGS = 50;
 /** Said of an audit that is no share copy. */
 export const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
-/** A workbook with so many of the audit's sheets is one; a single Coverage sheet can stand in any. */
+/** A workbook with so many of the audit's sheets is one; a single Coverage sheet can be in any. */
 const FEWEST_SHEETS = 2;
 /** A painted Coverage sheet is looked at in any workbook. */
 const COVERAGE_ALONE: readonly SheetSpec[] = [COVERAGE];
@@ -78,7 +78,7 @@ function sentenceOf(figures: readonly Figure[], findings: number, follows: numbe
   const more = follows > 0 ? `, from which ${follows} more ${follows === 1 ? "follows" : "follow"}` : "";
   const said = findings === 1 ? "1 finding" : `${findings} findings`;
   if (wrong === 0) {
-    return `All ${figures.length} figures follow from the readings as they stand, but there ${findings === 1 ? "is" : "are"} ${said} of what was changed or is not as it should be${more}. ${MEANING}`;
+    return `All ${figures.length} figures follow from the readings as they are, but there ${findings === 1 ? "is" : "are"} ${said} of what was changed or is not as it should be${more}. ${MEANING}`;
   }
   return `${wrong} of ${figures.length} figures ${wrong === 1 ? "does" : "do"} not agree with what was recomputed from the readings; ${said} beside them${more}. Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
 }

@@ -65,7 +65,7 @@ export function replacedFindings(book: FileBook, { formulas }: Evidence): string
       return cells ? (area.sheet === at.sheet ? cells : placeName(area.sheet, cells)) : null;
     };
     if (line.formula !== "" && !isTwin(book, at.sheet, line, spillOf)) {
-      return [`${line.place}: the new formula on Evidence is not what the old one stands for.`];
+      return [`${line.place}: the new formula on Evidence is not what the old one is for.`];
     }
     if (line.formula !== "" && !sameFormula(line.formula, cell?.formula ?? "", at.sheet)) {
       return [`${line.place}: the formula is not the one that Evidence lists.`];

@@ -15,7 +15,7 @@ function shown({ value, error }: FileCell): string {
 }
 
 function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined): string | null {
-  if (isTyped(spec)) return cell?.formula === undefined ? null : "a formula stands where a value should be typed";
+  if (isTyped(spec)) return cell?.formula === undefined ? null : "a formula is where a value should be typed";
   if (spec.formula === undefined) {
     const same = cell?.formula === undefined && sameValue(cell?.value ?? null, spec.value ?? null);
     return same || spec.value === undefined ? null : `"${spec.value}" was changed to ${cell ? shown(cell) : "nothing"}`;
@@ -32,7 +32,7 @@ interface Template {
 
 const templates = new WeakMap<SheetSpec, Template>();
 
-/** What a sheet is held against, worked out once. */
+/** What a sheet is held against, calculated once. */
 function templateOf(spec: SheetSpec): Template {
   const known = templates.get(spec);
   if (known) return known;

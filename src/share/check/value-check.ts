@@ -9,7 +9,7 @@ import { NativeValues } from "../native/native-values";
 import { NativeError, type Scalar, Unsure } from "../native/value";
 import { sameNumber, sameValue } from "./agreement";
 
-/** A number within a text; the decimal sign goes by the settings of the machine that calculated it. */
+/** A number within a text; the decimal sign depends on the settings of the machine that calculated it. */
 const NUMBER = /\d+(?:[.,]\d+)?/g;
 const MOST_SHOWN = 90;
 
@@ -41,9 +41,9 @@ function valueAt(values: NativeValues, sheet: string, { row, column }: FormulaCe
 
 /**
  * Cells of the audit that show something else than their formula gives, data checks and report among them. The formulas
- * are those of the audit's own sheets, worked out here from what was typed; none of the file is.
+ * are those of the audit's own sheets, calculated here from what was typed; none of the file is.
  *
- * @param figures Those that core works out, by their names: they are told apart from these findings
+ * @param figures Those that core calculates, by their names: they are told apart from these findings
  * @param apart Cells that the Evidence sheet accounts for, as `Sheet!A1`, and the source block of a Coverage sheet that the
  *   pane painted, whose formulas are of its form
  */

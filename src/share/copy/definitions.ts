@@ -6,7 +6,7 @@ export interface Definition {
   label: string;
   meaning: string;
   source: string;
-  /** Defined names of its value with each can alike, of the one that is put first, and of its limit's text and source. */
+  /** Defined names of its value with equal weight, of the one that is put first, and of its limit's text and source. */
   result: string;
   used: string;
   limit?: { text: string; source: string };

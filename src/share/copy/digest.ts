@@ -29,7 +29,7 @@ export function writtenForm(value: Stated): string {
  *
  *     name TAB row TAB column TAB value LF
  *
- * in UTF-8. Row and column count from 1 within the named cells. Numbers (dates and times too, as day numbers) stand as
+ * in UTF-8. Row and column count from 1 within the named cells. Numbers (dates and times too, as day numbers) are as
  * `%.15g` writes them, texts in double quotes with each run of tabs and line ends as one space, otherwise as typed
  * (`x` is `"x"`), logical values as TRUE or FALSE. Python, given the rows of the Evidence sheet:
  *

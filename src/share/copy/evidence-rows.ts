@@ -18,7 +18,7 @@ export interface EvidenceRow {
   cells: readonly Stated[];
 }
 
-/** The rows of the Evidence sheet and what its defined names stand for. */
+/** The rows of the Evidence sheet and what its defined names are for. */
 export interface EvidenceRows {
   rows: EvidenceRow[];
   names: Map<string, SheetArea>;
@@ -26,7 +26,7 @@ export interface EvidenceRows {
 
 const REPEAT = [
   "The SHA-256 is taken over the list of what was typed, below: one line for each row, made of the first four columns with a tab between them and a line feed behind, in UTF-8.",
-  "Numbers, dates too, stand in it as %.15g writes them in C and Python (85, 3.5, 0.0001), texts in double quotes with tabs and line ends as one space, logical values as TRUE or FALSE.",
+  "Numbers, dates too, are in it as %.15g writes them in C and Python (85, 3.5, 0.0001), texts in double quotes with tabs and line ends as one space, logical values as TRUE or FALSE.",
   'Python: form = lambda v: "TRUE" if v is True else "FALSE" if v is False else "%.15g" % v if not isinstance(v, str) else \'"%s"\' % re.sub("[\\t\\r\\n]+", " ", v)',
   'hashlib.sha256("".join("%s\\t%d\\t%d\\t%s\\n" % (name, row, column, form(value)) for name, row, column, value in rows).encode()).hexdigest()',
 ];
@@ -85,13 +85,13 @@ export function evidenceRows(
     names.set(name, { sheet: EVIDENCE, top: rows.length, left: 2, bottom: rows.length, right: 2 });
   };
   add("title", EVIDENCE);
-  add("text", "What stood in the original of this copy, so that every figure can be followed without the add-in.");
+  add("text", "What was in the original of this copy, so that every figure can be followed without the add-in.");
   add("text", "Agreement means that the figures follow from these readings, not that the readings are true.");
   fact("Evidence_Version", "Made with Canfall", facts.version);
   fact("Evidence_Day", "Day of the copy (day number)", facts.day, isoDay(facts.day));
   fact("Evidence_Hash", "SHA-256", facts.digest);
   for (const line of REPEAT) add("text", line);
-  add("title", "Formulas of the add-in and what stands in their place");
+  add("title", "Formulas of the add-in and what is in their place");
   add("heading", "Cell", "Old formula, without =", "New formula, without =", "Value", "How it was computed", "Array");
   const firstFormula = rows.length + 1;
   for (const { sheet, address, old, formula, fills, value, note } of replaced) {

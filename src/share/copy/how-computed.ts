@@ -27,7 +27,7 @@ const HOW: Readonly<Record<string, string>> = {
   "ETO.PENMAN": "FAO-56 Penman-Monteith reference evapotranspiration (Allen and others 1998, eq. 6)",
 };
 
-/** How the add-in's functions in a formula were computed, in words, for those whose value stands in place of a formula. */
+/** How the add-in's functions in a formula were computed, in words, for those whose value is in place of a formula. */
 export function howComputed(names: readonly string[]): string {
   return [...new Set(names)]
     .map((name) => `${name}: ${HOW[name] ?? "computed by the add-in with the inputs of the old formula"}`)

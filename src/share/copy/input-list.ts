@@ -12,7 +12,7 @@ export interface TypedInput {
   row: number;
   column: number;
   value: Stated;
-  /** Where it stands, such as `B7`. */
+  /** Where it is, such as `B7`. */
   address: string;
   sheet: string;
   /** The formula that it comes from, where it was not typed as a value. */

@@ -20,7 +20,7 @@ const SINGLE = ["_XLFN.SINGLE", "SINGLE"];
 const ANCHOR = ["_XLFN.ANCHORARRAY", "ANCHORARRAY"];
 
 const isSign = (token: Token | undefined, sign: string) => token?.type === "operator" && token.value === sign;
-/** Whether a token binds what stands beside it. */
+/** Whether a token binds what is beside it. */
 const binds = (token: Token | undefined) => token?.type === "operator" && !"(){},;".includes(token.value);
 const isName = (token: Token) => token.type === "unknown";
 const isPlain = (tokens: readonly Token[]) => tokens.length === 1 && (isReference(tokens[0]!) || isName(tokens[0]!));

@@ -15,7 +15,7 @@ export interface ReplacedCell {
   cell: FileCell;
   /** The formula that went; for the body of a spill that of its first cell. */
   old: string;
-  /** What stands there instead: a formula without `=`, or "" where the value stays alone. */
+  /** What is there instead: a formula without `=`, or "" where the value stays alone. */
   formula: string;
   /** The cells that it fills as an array formula; "" where it is none. */
   fills: string;
@@ -83,7 +83,7 @@ function replacedAt(book: FileBook, sheet: BookSheet, address: string, spills: M
 }
 
 /**
- * Every cell of a workbook whose formula calls the add-in, with what stands there in a copy.
+ * Every cell of a workbook whose formula calls the add-in, with what is there in a copy.
  *
  * @throws InputError if such a cell shows an error or was not calculated: a native formula might show a value there
  */

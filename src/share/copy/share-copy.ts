@@ -74,8 +74,8 @@ function styled({ parts, main }: FileBook) {
 }
 
 /**
- * A copy of a workbook in which every figure can be followed without the add-in: its functions stand as native formulas
- * or, where there are none, as values, and an Evidence sheet lists what stood there and everything that was typed.
+ * A copy of a workbook in which every figure can be followed without the add-in: its functions are as native formulas
+ * or, where there are none, as values, and an Evidence sheet lists what was there and everything that was typed.
  *
  * @param file The open workbook as an .xlsx file; its bytes stay as they are
  * @param now When the copy is made

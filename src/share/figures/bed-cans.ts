@@ -8,7 +8,7 @@ export interface BedCans {
   dry: number;
   /** The catches, row after row; none while a reading is wrong, fewer than 2 are read, or all are dry. */
   catches: number[];
-  /** The area that each can with a number stands for [m²]; none while places or the bed are not known. */
+  /** The area that each can with a number is for [m²]; none while places or the bed are not known. */
   areas: number[];
 }
 
@@ -34,7 +34,7 @@ function usable(
   return first >= 0 && last <= side ? positions : null;
 }
 
-/** Strips go by all places that were typed, whatever was read there. */
+/** Strips use all places that were typed, whatever was read there. */
 function areasOf(inputs: AuditInputs, read: readonly { row: number; column: number }[]): number[] {
   const [width, length] = [inputs.number("Bed_Width_m"), inputs.number("Bed_Length_m")];
   const typed = inputs.cells("Cans_Readings");

@@ -4,7 +4,7 @@ import { parseLimit } from "../../core/figures/limits";
 import { LIMITED_MEASURES, SET_LINES } from "../../workbook/audit/limits/limit-sets";
 import type { AuditInputs } from "./audit-inputs";
 
-/** A limit that verdicts go by. */
+/** A limit that verdicts use. */
 export interface LimitInUse {
   /** `MAR` and the like, as in the names of its cells. */
   short: string;

@@ -24,7 +24,7 @@ export function priceRange([low, likely, high]: readonly Stated[]): Range<number
 export const namedPrices = (inputs: AuditInputs, name: string): Range<number> | null =>
   priceRange([inputs.value(`${name}_Low`), inputs.value(name), inputs.value(`${name}_High`)]);
 
-/** Of each level what is worked out from it. */
+/** Of each level what is calculated from it. */
 export const eachLevel = <From, To>({ low, likely, high }: Range<From>, work: (from: From) => To): Range<To> => ({
   low: work(low),
   likely: work(likely),

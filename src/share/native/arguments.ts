@@ -18,7 +18,7 @@ export interface Cells {
   matrix(value: Value): Matrix;
   /** The first of several values, or the one. */
   first(value: Value): Scalar;
-  /** The cells that a name stands for. */
+  /** The cells that a name is for. */
   named(name: string): SheetArea;
 }
 

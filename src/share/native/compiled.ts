@@ -6,7 +6,7 @@ import { isArea, NativeError, truthOf, Unsure, type Value } from "./value";
 /** Works out a formula, or a part of one, from the cells of a file; throws Unsure where the answer is not certain. */
 type Evaluate = (cells: Cells, leaves: readonly Value[]) => Value;
 
-/** A formula taken apart once for all the files that it is worked out for. */
+/** A formula taken apart once for all the files that it is calculated for. */
 export interface Compiled {
   /** Shared by all formulas of one shape. */
   evaluate: Evaluate;

@@ -43,7 +43,7 @@ export function formulaGrid(spec: SheetSpec): Grid<Compiled> {
   return grid;
 }
 
-/** What each name of the audit's sheets stands for, in capitals. */
+/** What each name of the audit's sheets is for, in capitals. */
 export function namedAreas(specs: readonly SheetSpec[]): ReadonlyMap<string, SheetArea> {
   const areas =
     knownAreas.get(specs) ??

@@ -12,13 +12,13 @@ import { isArea, isMatrix, type Matrix, matrixOf, NativeError, type Scalar, Unsu
 
 const MOST_CELLS = 20_000;
 
-/** Stands for a value while it is being worked out. */
+/** Stands for a value while it is being calculated. */
 const DOING = Symbol();
 
 /** One sheet of a file. */
 interface SheetValues {
   formulas: Grid<Compiled>;
-  /** What stands in cells instead of the audit's own formulas; null where something is typed. */
+  /** What is in cells instead of the audit's own formulas; null where something is typed. */
   others: Grid<Compiled | null>;
   known: Grid<Scalar | typeof DOING | undefined>;
   file: ReadonlyMap<string, FileCell>;
@@ -30,7 +30,7 @@ function typed(cell: FileCell | undefined): Scalar {
 
 /**
  * What the audit's own formulas give from what was typed into a file. The formulas come from the audit's sheets as
- * Canfall describes them, never from the file, and figures that core works out are taken from there.
+ * Canfall describes them, never from the file, and figures that core calculates are taken from there.
  */
 export class NativeValues implements Cells {
   private readonly sheets = new Map<string, SheetValues>();
@@ -41,7 +41,7 @@ export class NativeValues implements Cells {
   constructor(
     private readonly book: FileBook,
     private readonly specs: readonly SheetSpec[],
-    /** Figures worked out otherwise, by their names. */
+    /** Figures calculated otherwise, by their names. */
     figures: ReadonlyMap<string, Stated>,
   ) {
     for (const [name, figure] of figures) {

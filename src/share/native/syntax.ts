@@ -76,7 +76,7 @@ class Reader {
     throw new Unsure();
   }
 
-  /** What stands in the brackets that open here. */
+  /** What is in the brackets that open here. */
   private within<T>(read: (inside: readonly Token[]) => T): T {
     const end = closing(this.tokens, this.at);
     if (end < 0) throw new Unsure();

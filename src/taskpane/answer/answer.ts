@@ -61,7 +61,7 @@ async function areaShown(host: Host, selected: Area, last: Area | null): Promise
   return (await host.named("Cans_Readings")) ?? selected;
 }
 
-/** Reads the area to show and the settings, and works out what the pane shows; `last` is the last area of readings. */
+/** Reads the area to show and the settings, and calculates what the pane shows; `last` is the last area of readings. */
 export async function answerFor(host: Host, typed: Entries, last: Area | null): Promise<Answer> {
   const selected = await host.selection();
   const area = await areaShown(host, selected, last);

@@ -50,7 +50,7 @@ export interface Audit {
 const lackedOf = (settings: Settings, needs: readonly Needed[]) =>
   needs.filter((need) => settings[need].value === undefined);
 
-/** Rate [mm/h] that a reading of 1 stands for; null while the settings don't say. */
+/** Rate [mm/h] that a reading of 1 is for; null while the settings don't say. */
 export function rateOfOne({ minutes, mouth }: Settings): number | null {
   if (minutes.value === undefined || mouth.value === undefined) return null;
   return caughtRate(depthBy(mouth.value)(1), minutes.value);

@@ -4,7 +4,7 @@ import type { Cell } from "../../cells/cell";
 import { InputError } from "../../core/errors";
 import { over, readings } from "../../functions/cells";
 
-/** The catches of a range, and where the driest can stands. */
+/** The catches of a range, and where the driest can is. */
 export interface Catches {
   values: Float64Array;
   /** Cells marked x. */
@@ -18,7 +18,7 @@ export interface Catches {
   alike: number;
 }
 
-/** What stands in a range that is no set of catches, in words, and whether it holds any number at all. */
+/** What is in a range that is no set of catches, in words, and whether it holds any number at all. */
 export class CatchProblem extends Error {
   readonly empty: boolean;
 

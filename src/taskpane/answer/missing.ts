@@ -10,7 +10,7 @@ export const NEEDED = {
 
 export type Needed = keyof typeof NEEDED;
 
-/** The depth of an audit workbook is worked out on its sheet Run time, from what that step's fields say. */
+/** The depth of an audit workbook is calculated on its sheet Run time, from what that step's fields say. */
 const IN_RUN_TIME = "under Net depth wanted in each pot in the step Run time";
 const IN_READINGS = "under Test settings in the step Readings";
 

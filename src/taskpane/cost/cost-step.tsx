@@ -72,7 +72,7 @@ export function CostStep({ host, keep }: StepProps) {
         <TaskLine task={task} />
       </section>
       <section aria-labelledby={`${id}-typed`}>
-        <h2 id={`${id}-typed`}>What it is worked out from</h2>
+        <h2 id={`${id}-typed`}>What it is calculated from</h2>
         <p className="note">Any currency, the same throughout. Low and high prices are typed on the sheets.</p>
         <div className="fields">
           {choice && (

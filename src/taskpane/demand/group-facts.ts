@@ -16,7 +16,7 @@ export const FACTS = [
   asked("Demand_Captures", ", 1 where left blank"),
   asked("Demand_Coefficients"),
   asked("Demand_Areas_m2"),
-  { name: "Demand_Rained", label: "Rain falls on it, yes where left blank", of: ["", "yes", "no"] },
+  { name: "Demand_Rained", label: "Exposed to rain? (blank = yes)", of: ["", "yes", "no"] },
   asked("Demand_Take_Up_mm"),
 ] as const;
 

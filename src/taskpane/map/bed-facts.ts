@@ -25,7 +25,7 @@ export interface BedFacts extends Pick<MapFacts, "width" | "length" | "heads" | 
   bearing?: number | undefined;
 }
 
-/** Where the heads stand, or none where that cannot be told. */
+/** Where the heads are, or none where that cannot be told. */
 function headsOf(width?: number, length?: number, spacing?: number, rowSpacing?: number, arrangement?: Arrangement) {
   if (!width || !length || !spacing || !rowSpacing || !arrangement) return [];
   try {

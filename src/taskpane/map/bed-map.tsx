@@ -18,7 +18,7 @@ export interface MapFacts {
   length?: number | undefined;
   /** Mean of the bed by area [mm/h]; left out: that of the cans. */
   mean?: number | undefined;
-  /** Where heads stand [m]. */
+  /** Where heads are [m]. */
   heads?: readonly { x: number; y: number }[];
 }
 

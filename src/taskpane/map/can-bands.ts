@@ -23,7 +23,7 @@ function nearest({ across, along, rates }: CanField, x: number, y: number): numb
   return found;
 }
 
-/** The bands between the cans of a field; none where the cans stand in one line. */
+/** The bands between the cans of a field; none where the cans are in one line. */
 export function canBands(field: CanField, mean: number): Band[] {
   const { across, along } = field;
   const [width, length] = [span(across), span(along)];

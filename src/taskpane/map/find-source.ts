@@ -8,7 +8,7 @@ import { gridSource, listSource, type Source, type Test } from "./source";
 /** Where the cans of a map come from: the workbook's own, or what is selected. */
 export type Way = "audit" | "grid" | "list";
 
-/** Distances between cans that stand in the selected range [m]. */
+/** Distances between cans that are in the selected range [m]. */
 export interface Spacings {
   across: number;
   along: number;

@@ -3,7 +3,7 @@ import type { Plot } from "./plot";
 const HEAD = "#7b1fa2";
 const ARM_PX = 4;
 
-/** A cross where each head stands. */
+/** A cross where each head is. */
 export function HeadMarks({ heads, plot }: { heads: readonly { x: number; y: number }[]; plot: Plot }) {
   return heads.map(({ x, y }) => (
     <path

@@ -97,8 +97,8 @@ export function MapStep({ host, answer, keep }: StepProps) {
       <TaskLine task={task} />
       {causes.length > 0 && (
         <>
-          <h3>Why, perhaps</h3>
-          <p className="note">Common practice: make sure at the heads before anything is bought.</p>
+          <h3>Possible causes</h3>
+          <p className="note">Common practice: check at the heads before you buy anything.</p>
           <ul>
             {causes.map(({ likely, check, mend }) => (
               <li key={likely}>

@@ -30,7 +30,7 @@ export async function placePicture(host: Host, at: Area, png: Png, name: string,
   };
 }
 
-/** Places a picture at the selected cell, and says where it stands. */
+/** Places a picture at the selected cell, and says where it is. */
 export async function placeAtSelection(
   host: Host,
   keep: (act: Act) => void,
@@ -38,5 +38,5 @@ export async function placeAtSelection(
 ): Promise<string> {
   const at = cellAt(await host.selection(), 0, 0);
   keep(await placePicture(host, at, picture.png, picture.name, picture.alternative));
-  return `The picture stands at ${reference(at)}. Undo takes it out`;
+  return `The picture is at ${reference(at)}. Undo takes it out`;
 }

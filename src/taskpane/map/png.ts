@@ -8,7 +8,7 @@ export interface Png {
   height: number;
 }
 
-/** Draws an SVG that stands on the page into a PNG, without what is there to be dragged. */
+/** Draws an SVG that is on the page into a PNG, without what is there to be dragged. */
 export async function pngOf(svg: SVGSVGElement): Promise<Png> {
   const { width, height } = svg.viewBox.baseVal;
   const copy = svg.cloneNode(true) as SVGSVGElement;

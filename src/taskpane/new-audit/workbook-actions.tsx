@@ -61,7 +61,7 @@ export function WorkbookActions({ host, keep, kind }: Given) {
     }
     const first = await host.named(kind.first);
     if (first) await host.select(first);
-    return `The ${kind.noun} sheets stand behind the sheets that were there. ${leftOut && `${leftOut}. `}Undo removes them`;
+    return `The ${kind.noun} sheets are behind the sheets that were there. ${leftOut && `${leftOut}. `}Undo removes them`;
   }
 
   return (

@@ -10,7 +10,7 @@ import { Stale, same } from "./stale";
 import { readStartTimes } from "./start-times";
 import { readStatedNight, type StatedNight } from "./stated-night";
 
-/** What the check found, and what stood in the sheets. */
+/** What the check found, and what was in the sheets. */
 interface Checked {
   of: StatedNight;
   said: string;
@@ -34,7 +34,7 @@ async function checked(host: Host): Promise<Checked> {
   return { of, said: lack ? `${kept}, but ${lack}` : kept, broken };
 }
 
-/** Checks what stands in the sheet Start times, typed or written, against the Program as it is `now`. */
+/** Checks what is in the sheet Start times, typed or written, against the Program as it is `now`. */
 export function CheckSection({ host, id, now }: { host: Host; id: string; now: StatedNight }) {
   const [found, setFound] = useState<Checked | null>(null);
   const task = useTask();
@@ -48,9 +48,7 @@ export function CheckSection({ host, id, now }: { host: Host; id: string; now: S
   return (
     <section aria-labelledby={`${id}-check`}>
       <h3 id={`${id}-check`}>Check the sheet</h3>
-      <p className="note">
-        After a change by hand, or of the Program: every rule is looked at again, rests and pairs too.
-      </p>
+      <p className="note">Run this check after you edit the start times or the Program.</p>
       <div className="actions">
         <Button onClick={check}>Check the start times in the sheet</Button>
       </div>

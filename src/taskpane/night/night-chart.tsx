@@ -42,7 +42,7 @@ interface Given {
   schedule: Schedule;
   /** What the picture shows, in a sentence. */
   words: string;
-  /** A line above it that says what it belongs to, where it stands by itself. */
+  /** A line above it that says what it belongs to, where it is by itself. */
   title?: string;
   dark: boolean;
 }

@@ -67,13 +67,13 @@ export function NightResult({
     keepSaid(await writeStartTimes(host, night.schedule));
     const parts = night.schedule.length > PAPER_LINES ? "; its further parts hold the other lines" : "";
     const but = [...(night.fits ? [] : [`the night does not fit: ${short}`]), ...(lack ? [lack] : [])].join("; ");
-    return `${night.schedule.length} start times stand in the sheet Start times${but && `, but ${but}`}. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
+    return `${night.schedule.length} start times are in the sheet Start times${but && `, but ${but}`}. To print: open that sheet, print: page 1 in order of time, page 2 by block${parts}. Undo takes them out`;
   }
   async function overwrite(): Promise<string | Question> {
     const there = await linesThere(host);
     if (there === 0) return put();
     return {
-      text: `The sheet Start times holds ${there === 1 ? "a line" : `${there} lines`}. Write over what stands there? Undo brings it back.`,
+      text: `The sheet Start times holds ${there === 1 ? "a line" : `${there} lines`}. Write over what is there? Undo brings it back.`,
       yes: "Write over it",
       no: "Keep it",
       doing: WRITING,

@@ -105,7 +105,7 @@ export function remedyWords(program: Program, remedy: Remedy): string {
       return `A tank of ${kL(remedy.to)} (now ${kL(program.tank!.volume)})`;
     case "multiplier": {
       const now = program.blocks.find(({ name }) => name === remedy.block)!.multiplier;
-      return `${remedy.block} evener: a multiplier of ${remedy.to} at most (now ${now})`;
+      return `${remedy.block} more uniform: a multiplier of ${remedy.to} at most (now ${now})`;
     }
     case "block":
       return `${remedy.block} watered at another time, or from elsewhere`;

@@ -45,7 +45,7 @@ export async function writeStartTimes(host: Host, schedule: Schedule): Promise<A
   return writeAll(host, [{ area, inputs }], "start times");
 }
 
-/** The schedule that stands in the sheet, and the cells of the lines that are not whole. */
+/** The schedule that is in the sheet, and the cells of the lines that are not whole. */
 export async function readStartTimes(host: Host, program: Program): Promise<{ schedule: Schedule; wrong: string[] }> {
   const area = await place(host);
   const first = program.windows[0]!.start;

@@ -17,7 +17,7 @@ interface Props {
   keep: (act: Act) => void;
 }
 
-/** A cell of the workbook as a field: it shows what stands there, and writes what is typed once the field is left. */
+/** A cell of the workbook as a field: it shows what is there, and writes what is typed once the field is left. */
 export function NamedField({ host, label, found, read, keep }: Props) {
   const [text, setText] = useState<string | null>(null);
   const [problem, setProblem] = useState("");
@@ -37,7 +37,7 @@ export function NamedField({ host, label, found, read, keep }: Props) {
   }
 
   const place = found.formula
-    ? `worked out by the workbook in ${reference(found.cell)}`
+    ? `calculated by the workbook in ${reference(found.cell)}`
     : `kept in ${reference(found.cell)}`;
   return (
     <Field

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from "react";
 
-/** Scrolls an element into sight as soon as, and whenever, something else stands in it; not where that is null or "". */
+/** Scrolls an element into sight as soon as, and whenever, something else is in it; not where that is null or "". */
 export function useInSight(what: unknown) {
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {

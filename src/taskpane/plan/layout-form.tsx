@@ -63,10 +63,10 @@ export function LayoutForm({ entries, problem, change }: Props) {
       <div className="fields pairs">
         {text("width", "Bed width [m]")}
         {text("length", "Bed length [m]")}
-        {choice("arrangement", "Heads stand", ARRANGEMENT_WORDS)}
+        {choice("arrangement", "Heads are", ARRANGEMENT_WORDS)}
         {reachesBorder(entries.arrangement) && choice("arcs", "They throw", ARCS_WORDS)}
-        {text("spacing", "Heads apart across the width [m]", "a gap may come out up to 5 % wider")}
-        {text("rowSpacing", "Heads apart along the length [m]")}
+        {text("spacing", "Head spacing across the width [m]", "a gap may come out up to 5 % wider")}
+        {text("rowSpacing", "Head spacing along the length [m]")}
         {text("radius", "Throw [m]", "the maker's figure at the heads' pressure")}
         {text("flow", "Flow of a full circle [L/h]")}
         {choice("shape", "Rate against distance", SHAPE_WORDS)}

@@ -79,7 +79,7 @@ export function PlanStep({ host, answer, keep }: StepProps) {
   const live = () =>
     task.attempt("Adding the sheet", async () => {
       keep(await addLayoutSheet(host, entries));
-      return "The layout stands on a sheet of its own as live functions. Undo takes it out";
+      return "The layout is on a sheet of its own as live functions. Undo takes it out";
     });
 
   return (

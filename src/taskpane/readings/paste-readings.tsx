@@ -51,7 +51,7 @@ export function PasteReadings({ host, area, keep }: { host: Host; area: Area; ke
     const act = async () => {
       keep(await writeAll(host, writes, "entry"));
       setText("");
-      return `The readings stand in ${reference(target)}${places ? ", their places beside them" : ""}. Undo takes them out`;
+      return `The readings are in ${reference(target)}${places ? ", their places beside them" : ""}. Undo takes them out`;
     };
     const taken = await firstTaken(host, writes);
     if (!taken) return act();

@@ -7,13 +7,13 @@ import { cellText } from "../workbook/named";
 export interface SpeakingCheck {
   label: string;
   words: string;
-  /** Where it stands. */
+  /** Where it is. */
   cell: Area;
 }
 
 const CHECKS = ["Can_Checks", "Head_Checks"];
 
-/** The data checks that are neither blank nor "ok", sheet after sheet; label and words stand side by side. */
+/** The data checks that are neither blank nor "ok", sheet after sheet; label and words are side by side. */
 export async function readChecks(host: Host): Promise<SpeakingCheck[]> {
   const speaking: SpeakingCheck[] = [];
   for (const name of CHECKS) {

@@ -81,13 +81,13 @@ export async function addAudits(
   if (there.length === 0) return said;
   const listed = there.map(({ audit, row }) => `${titleOf(audit)} in row ${row}`).join(", ");
   return {
-    text: `${said} The register has ${there.length === 1 ? "this audit" : "these audits"} already: ${listed}. Replace what stands there by what the file says?`,
+    text: `${said} The register has ${there.length === 1 ? "this audit" : "these audits"} already: ${listed}. Replace what is there by what the file says?`,
     yes: "Replace",
     no: "Keep what is there",
     doing: "Replacing",
     act: async () => {
       keep(await writeAll(host, writesOf(book, there), "audits"));
-      return `${count(there.length)} replaced. Undo puts back what stood there.`;
+      return `${count(there.length)} replaced. Undo puts back what was there.`;
     },
   };
 }

@@ -28,7 +28,7 @@ export function AddSection({ host, keep, id }: { host: Host; keep: (act: Act) =>
     <section aria-labelledby={`${id}-add`}>
       <h3 id={`${id}-add`}>Add audits from files</h3>
       <p className="note">
-        Audit workbooks or share copies: every figure is worked out again from the readings in the file.
+        Audit workbooks or share copies: every figure is calculated again from the readings in the file.
       </p>
       <CheckedFiles label="Audits to add" files={files} busy={task.busy !== ""} take={take} />
       <TaskLine task={task} />

@@ -44,7 +44,7 @@ export function Findings({ book }: { book: RegisterBook }) {
   return (
     <div role="status">
       <List title="Due for a re-test" none={lack ? `Not known: ${lack}.` : "No block is due."} lines={due} />
-      <List title="May not be compared" none="Every audit stands on the basis of the one before it." lines={apart} />
+      <List title="May not be compared" none="Every audit is on the basis of the one before it." lines={apart} />
       {wrong.length > 0 && <List title="Lines that take no part" none="" lines={wrong} />}
     </div>
   );

@@ -144,7 +144,7 @@ export async function putIntoProgram(host: Host, keep: (act: Act) => void): Prom
     return [
       `Area, MAR, multiplier and flow ${done.join(", ")} in ${reference(area)}: ${listed(rows.map(({ line }) => line))}.${still.join("")}`,
       ...notes,
-      "Undo puts back what stood there.",
+      "Undo puts back what was there.",
     ].join(" ");
   };
 

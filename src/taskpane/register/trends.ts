@@ -6,7 +6,7 @@ import { type RegisteredAudit, sameBlock } from "../../core/register/registered-
 export interface TrendPoint {
   day: number;
   value: number;
-  /** Whether it stands on the basis of the block's last audit. */
+  /** Whether it is on the basis of the block's last audit. */
   joined: boolean;
 }
 

@@ -20,7 +20,7 @@ export const RUN_TIME_FIELDS: readonly RunTimeField[] = [
   asked("Capture_Factor", ", 1 where left blank"),
   { name: "Multiplier_Basis", label: "The run time is set by", of: ["driest can", "low quarter", "share of pots"] },
   asked("Share_Wanted", ", 0.5 to 1"),
-  { name: "Leaching_Rule", label: "How leaching counts", of: ["none", "larger", "both"] },
+  { name: "Leaching_Rule", label: "Allowance for leaching", of: ["none", "larger", "both"] },
   asked("Leaching_Fraction", ", 0 to 0.9"),
   asked("Take_Up_mm"),
   asked("Rest_min", ", 0 where left blank"),

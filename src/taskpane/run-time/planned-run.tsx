@@ -58,7 +58,7 @@ function Planned({ found }: { found: NamedCells }) {
   );
 }
 
-/** The run time as the audit workbook works it out, and what it is worked out from. */
+/** The run time as the audit workbook works it out, and what it is calculated from. */
 export function PlannedRun({ host, keep }: { host: Host; keep: (act: Act) => void }) {
   const { found, failure } = useNamed(host, NAMES);
   if (failure) return <Failure words={failure} />;

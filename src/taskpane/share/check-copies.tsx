@@ -24,7 +24,7 @@ export function CheckCopies({ host }: { host: Host }) {
     <section aria-labelledby="canfall-check">
       <h2 id="canfall-check">Check a copy</h2>
       <p>
-        Everything is worked out again from the readings in the file, whatever its formulas say. That it agrees means
+        Everything is calculated again from the readings in the file, whatever its formulas say. That it agrees means
         that the figures follow from these readings, not that the readings are true.
       </p>
       <CheckedFiles label="Copies to check" files={files} take={take} />

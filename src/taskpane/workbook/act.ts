@@ -8,7 +8,7 @@ export interface Act {
   doubt: string;
   /** The button that does so; "Put back" where left out. */
   yes?: string;
-  /** True when it still stands as it was left. */
+  /** True when it still is as it was left. */
   untouched(): Promise<boolean>;
   takeBack(): Promise<void>;
 }

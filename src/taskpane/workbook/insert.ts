@@ -6,7 +6,7 @@ import type { Question } from "../parts/question";
 import type { Act } from "./act";
 import { writeAll } from "./writes";
 
-/** Where an answer would go, and what stands in its way. */
+/** Where an answer would go, and what blocks it. */
 export interface Site {
   area: Area;
   /** The first cell that is not blank, and what it holds; null when all are blank. */
@@ -45,7 +45,7 @@ export function insertAt(host: Host, { area, taken }: Site, formula: string): Pr
 
 const ofCells = (count: number) => (count > 1 ? ` (${count} cells are filled)` : "");
 
-/** Inserts a formula whose answer fills so many cells, or asks first where something stands. */
+/** Inserts a formula whose answer fills so many cells, or asks first where something is. */
 export async function insert(
   host: Host,
   target: Area,

@@ -4,7 +4,7 @@ import type { Input } from "../../cells/cell";
 import type { Host } from "../../hosts/host";
 import type { Act } from "./act";
 
-/** What is to stand in an area. */
+/** What is to be in an area. */
 export interface Write {
   area: Area;
   inputs: Input[][];
@@ -51,7 +51,7 @@ export async function writeAll(host: Host, writes: Write[], what: string): Promi
   return {
     label: `${what} in ${where}`,
     taken: `${where} ${is} as before the ${what}`,
-    doubt: `${where} ${was} changed after the ${what}. Put back what stood there before it?`,
+    doubt: `${where} ${was} changed after the ${what}. Put back what was there before it?`,
     untouched: async () => (await typedIn(host, writes)) === after,
     takeBack: () => putBack(host, before),
   };

@@ -25,7 +25,7 @@ const BLOCK: Entries = {
   Beds_On_Valve: 2,
   Beds_Tested: 1,
   Head_Count: 20,
-  Head_Model: "spinner on a riser",
+  Head_Model: "head on a riser",
   Nozzle: "grey, 1.6 mm",
   Head_Layout: "inset",
   Head_Spacing_m: 3,
@@ -77,7 +77,7 @@ const HEADS: Entries = {
 const ACTIONS: Entries = {
   Actions_Table: [
     [
-      "Heads stand half a spacing inside the bed: the edges are dry",
+      "Heads are half a spacing inside the bed: the edges are dry",
       "Move the outer rows onto the border, matched part circles",
       "grower",
       dayOf("2027-02-26"),

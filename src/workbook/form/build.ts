@@ -76,7 +76,7 @@ function writeSheet(
   writeCharts(sheet, spec.charts ?? []);
 }
 
-/** The defined names of a sheet and the rectangles that they stand for. */
+/** The defined names of a sheet and the rectangles that they are for. */
 export function namesOf(spec: SheetSpec): Map<string, string> {
   const cells = spec.cells.flatMap(({ at, name }) => (name ? [[name, firstCell(at)] as const] : []));
   return new Map([...cells, ...Object.entries(spec.areas ?? {})]);

@@ -11,7 +11,7 @@ export interface Field {
   name?: string;
   value?: string | number;
   format?: string;
-  /** Over the columns of unit and note as well; the unit then stands in the label. */
+  /** Over the columns of unit and note as well; the unit then is in the label. */
   wide?: true;
   /** What may be typed. */
   allowed?: Allowed;

@@ -6,7 +6,7 @@ const USUAL_SIZE_PT = 11;
 const USUAL_HEIGHT_PT = 15;
 const USUAL_WIDTH = 8.43;
 const PIXELS_A_POINT = 4 / 3;
-/** Width of a letter over its size: Calibri's is 0.49, the fonts that stand in for it are wider. */
+/** Width of a letter over its size: Calibri's is 0.49, the fonts in its place are wider. */
 const LETTER = 0.53;
 const BOLD = 1.06;
 const LINE = 1.25;
@@ -89,7 +89,7 @@ export function heightsWithRoom(spec: SheetSpec, said: Said): Record<number, num
 
 const known = new WeakMap<readonly SheetSpec[], ReadonlyMap<SheetSpec, Readonly<Record<number, number>>>>();
 
-/** Row heights [points] of the sheets of a workbook, roomy where they ask for it; worked out once for the same sheets. */
+/** Row heights [points] of the sheets of a workbook, roomy where they ask for it; calculated once for the same sheets. */
 export function rowHeights(sheets: readonly SheetSpec[]): ReadonlyMap<SheetSpec, Readonly<Record<number, number>>> {
   const before = known.get(sheets);
   if (before) return before;

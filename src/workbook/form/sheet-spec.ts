@@ -22,7 +22,7 @@ export interface CellSpec {
   /** `C5`, or `C5:F5` for merged cells. */
   at: string;
   kind: Kind;
-  /** What stands in it; dates as day numbers with a date format. */
+  /** What is in it; dates as day numbers with a date format. */
   value?: string | number;
   /** Native formula without `=`: functions that Excel 2010 and LibreOffice 7.4 both know. */
   formula?: string;
@@ -73,7 +73,7 @@ export interface ChartSpec {
   series: readonly {
     /** What the legend says, or the cell that says it as `=$B$4`. */
     name: string;
-    /** The range whose cells stand along the axis: words for lines and bars, numbers for scatters. */
+    /** The range whose cells are along the axis: words for lines and bars, numbers for scatters. */
     across: string;
     values: string;
     /** `#01665e`; apart in grey print too. */

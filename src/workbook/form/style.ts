@@ -4,7 +4,7 @@ import type { CellSpec } from "./sheet-spec";
 
 const made = new Map<string, Partial<Style>>();
 
-/** The style of a cell; cells that look the same share one, which the file writer then works out once. */
+/** The style of a cell; cells that look the same share one, which the file writer then calculates once. */
 export function styleOf({ kind, bare, format, align, shrink }: CellSpec): Partial<Style> {
   const key = JSON.stringify([kind, bare, format, align, shrink]);
   const before = made.get(key);

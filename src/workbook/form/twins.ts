@@ -1,7 +1,7 @@
 import { areaTwins, equalTwins, type MeasureTwins } from "./measure-twins";
 import { depthOfMillilitre } from "./millilitres";
 
-/** The arguments of a worksheet function as they stand in a formula; "" for one that is left out. */
+/** The arguments of a worksheet function as they are in a formula; "" for one that is left out. */
 type Arguments = readonly string[];
 
 /** An argument that can be put beside any operator. */
@@ -15,7 +15,7 @@ function literalText(argument: string): string | null {
   return text === undefined ? null : text.trim().toLowerCase();
 }
 
-/** Millimetres that a reading of 1 stands for, as a factor. */
+/** Millimetres that a reading of 1 is for, as a factor. */
 function depthOfOneUnit(mouth: string): string | null {
   const millilitres = depthOfMillilitre(operand(mouth));
   const text = literalText(mouth);
@@ -105,7 +105,7 @@ const TWINS: Record<string, (given: Arguments) => string | null> = {
  * formula passes over text and takes negatives, so `soundReadings` belongs in front, and `soundAreas` where areas are given.
  *
  * @param name Name of the function without its namespace, such as `SC.CAN`
- * @param given Its arguments as they stand in the formula, "" for one that is left out
+ * @param given Its arguments as they are in the formula, "" for one that is left out
  */
 export function twin(name: string, given: readonly string[]): string | null {
   if (!Object.hasOwn(TWINS, name)) return null;

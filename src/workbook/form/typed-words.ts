@@ -1,8 +1,8 @@
-/** True where something stands in a cell that is no number within its bounds. */
+/** True where something is in a cell that is no number within its bounds. */
 export const outside = (cell: string, least: number, most: number): string =>
   `AND(${cell}<>"",IF(ISNUMBER(${cell}),OR(${cell}<${least},${cell}>${most}),TRUE))`;
 
-/** True where something stands in a cell that is no number above 0. */
+/** True where something is in a cell that is no number above 0. */
 export const notAboveZero = (cell: string, most = 1e9): string =>
   `AND(${cell}<>"",IF(ISNUMBER(${cell}),OR(${cell}<=0,${cell}>${most}),TRUE))`;
 

@@ -10,7 +10,7 @@ let opened = 0;
 
 /** A workbook file that keeps all that it holds, shown or not, from opening to saving. */
 export class XlsxFile {
-  /** Which sheet of the file stands behind a key. */
+  /** Which sheet of the file is behind a key. */
   private readonly ids = new Map<string, number>();
   /** The words of the pictures of a sheet, by its number. */
   private readonly words = new Map<number, PictureWords[]>();

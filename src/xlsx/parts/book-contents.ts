@@ -29,7 +29,7 @@ function workbookPart(file: Uint8Array): string {
   throw new Error("the file is not an .xlsx workbook");
 }
 
-/** Reads which sheets and defined names stand in an .xlsx file, and nothing else of it. */
+/** Reads which sheets and defined names are in an .xlsx file, and nothing else of it. */
 export function bookContents(file: Uint8Array): BookContents {
   const part = new DOMParser().parseFromString(workbookPart(file), "application/xml");
   const all = (tag: string) => [...part.getElementsByTagNameNS("*", tag)];

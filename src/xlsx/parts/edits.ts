@@ -2,7 +2,7 @@ import { InputError } from "../../core/errors";
 import { attributesOf } from "./attributes";
 import { type XmlEvent, xmlEvents } from "./xml";
 
-/** A piece of a part and what stands in its place. */
+/** A piece of a part and what is in its place. */
 export interface Edit {
   start: number;
   end: number;

@@ -1,6 +1,6 @@
 const CONTROL = /[^\t\n\r\u0020-\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
 
-/** A text as it stands between tags or in a quoted attribute; signs that xml cannot hold become `?`. */
+/** A text as it is between tags or in a quoted attribute; signs that xml cannot hold become `?`. */
 export function escaped(text: string): string {
   return text
     .replace(CONTROL, "?")

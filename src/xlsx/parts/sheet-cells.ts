@@ -6,7 +6,7 @@ import { InputError } from "../../core/errors";
 import { attributesOf } from "./attributes";
 import { XmlScanner } from "./xml";
 
-/** What stands in a cell of a file. */
+/** What is in a cell of a file. */
 export interface FileCell {
   value: Stated;
   /** Name of the error that it shows, such as `#NAME?`. */
@@ -26,7 +26,7 @@ const MOST_CELLS = 1_000_000;
 const LONGEST_FORMULA = 8192;
 const ESCAPED_SIGN = /_x([0-9A-F]{4})_/gi;
 
-/** A text of a file, in which `_x000D_` stands for a sign that xml cannot hold. */
+/** A text of a file, in which `_x000D_` is for a sign that xml cannot hold. */
 export function plainText(text: string): string {
   return !text.includes("_x")
     ? text
@@ -76,7 +76,8 @@ export function sheetCells(xml: string, shared: readonly string[]): Map<string, 
       const master = formula.get("t") === "shared" && index !== undefined ? masters.get(index) : undefined;
       if (formulaText === "" && master) formulaText = sharedFormula(master, address);
       else if (index !== undefined) masters.set(index, { text: formulaText, at: address });
-      if (formulaText.length > LONGEST_FORMULA) throw new InputError("the file", "hold no endless formula", address);
+      if (formulaText.length > LONGEST_FORMULA)
+        throw new InputError("the file", "hold no formula without end", address);
       cell.formula = formulaText;
       const fills = formula.get("ref");
       if (formula.get("t") === "array" && fills) cell.fills = fills;

@@ -14,13 +14,13 @@ export interface BookSheet {
   cells: Map<string, FileCell>;
 }
 
-/** A workbook file as it stands; nothing in it is calculated or looked up elsewhere. */
+/** A workbook file as it is; nothing in it is calculated or looked up elsewhere. */
 export interface FileBook {
   parts: Map<string, Uint8Array>;
   /** The part that lists the sheets. */
   main: string;
   sheets: BookSheet[];
-  /** What each defined name of the whole workbook stands for, by its name. */
+  /** What each defined name of the whole workbook is for, by its name. */
   names: Map<string, string>;
   /** The texts that cells share, by their number. */
   texts: string[];

@@ -23,7 +23,7 @@ export function decoded(part: Uint8Array): string {
   }
 }
 
-/** Where the tag that starts at `start` ends: behind its `>`, which may not stand in quotes. */
+/** Where the tag that starts at `start` ends: behind its `>`, which may not be in quotes. */
 function tagEnd(xml: string, start: number): number {
   for (let at = start + 1; at < xml.length; at += 1) {
     const sign = xml[at];
@@ -56,7 +56,7 @@ export class XmlScanner {
 
   constructor(private readonly xml: string) {}
 
-  /** The tag as it stands. */
+  /** The tag as it is. */
   source(): string {
     return this.xml.slice(this.start, this.end);
   }

@@ -8,7 +8,7 @@ export interface ZipEntry {
   crc: number;
   /** Stated size when unzipped [bytes]. */
   size: number;
-  /** What stands in the archive for it. */
+  /** What is in the archive for it. */
   data: Uint8Array;
 }
 

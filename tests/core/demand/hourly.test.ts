@@ -8,7 +8,7 @@ import { saturationPressure, saturationSlope } from "../../../src/core/demand/va
 const DAY = 274;
 const LATITUDE = 16.22;
 
-/** FAO-56, Example 19: N'Diaye, 1 October, from 14 to 15 h; the equations of an hour stand here, its steps in core. */
+/** FAO-56, Example 19: N'Diaye, 1 October, from 14 to 15 h; the equations of an hour are here, its steps in core. */
 function middle(): number {
   const b = (2 * Math.PI * (DAY - 81)) / 364; // eq. 33
   const season = 0.1645 * Math.sin(2 * b) - 0.1255 * Math.cos(b) - 0.025 * Math.sin(b); // eq. 32

@@ -32,7 +32,7 @@ it("takes a loss over other than a day as so much a day", () => {
 describe("monthlyDemand", () => {
   const weighed: MonthGiven = { volumes: [380, 400, 420, 390, 410] };
 
-  it("goes by the pots weighed, else by the weather, less useful rain", () => {
+  it("uses the pots weighed, else by the weather, less useful rain", () => {
     const months: (MonthGiven | undefined)[] = Array.from({ length: 12 }, () => weighed);
     months[1] = { et0: 5, coefficient: 2, area: 0.04, rain: 28 };
     months[6] = { ...weighed, rain: 31 * 20 };

@@ -55,7 +55,7 @@ describe("the simulated error of a plan of cans", () => {
     expect(Math.abs(weighted.meanRate - bed.meanRate)).toBeLessThan(0.5 * Math.abs(plain.meanRate - bed.meanRate));
   });
 
-  it("makes the bed look evener the further inside the edges the outer cans stand", () => {
+  it("makes the bed look more uniform the further inside the edges the outer cans are", () => {
     const bed = coverage(HOUSE);
     const found = [0.3, 0.6, 1, 1.5].map((edge) => canPlanError(bed, cansOf(HOUSE, edge)).plain);
     const evenness = found.map(({ christiansen }) => christiansen);

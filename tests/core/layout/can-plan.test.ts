@@ -7,7 +7,7 @@ import fc from "../../support/properties";
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const headSpacing = fc.oneof(fc.constant(null), between(1, 15));
 
-/** Beds on which cans can stand at most 3 m apart and clear of any head spacing. */
+/** Beds on which cans can be at most 3 m apart and clear of any head spacing. */
 const beds: fc.Arbitrary<CanBed> = fc.record({
   width: between(2, 30),
   length: between(2, 45),
@@ -65,7 +65,7 @@ describe("the plan of the cans", () => {
     );
   });
 
-  it("still keeps off the spacing of the heads on a larger bed, and says how far apart the cans stand, or how near", () => {
+  it("still keeps off the spacing of the heads on a larger bed, and says how far apart the cans are, or how near", () => {
     fc.assert(
       fc.property(larger, (bed) => {
         const { spacing, rowSpacing, warnings } = canPlan(bed);
@@ -75,11 +75,11 @@ describe("the plan of the cans", () => {
       }),
     );
     expect(canPlan({ width: 0.9, length: 9, headSpacing: null, headRowSpacing: null }).warnings).toEqual([
-      "cans stand 0.15 m apart across the width, hardly more than a can: leave out the lines between",
+      "cans are 0.15 m apart across the width, hardly more than a can: leave out the lines between",
     ]);
     // 79.4 m in 19 gaps
     expect(canPlan({ width: 80, length: 20, headSpacing: null, headRowSpacing: null }).warnings).toEqual([
-      "cans stand 4.18 m apart across the width, more than 3 m: measure the bed in parts for a closer look",
+      "cans are 4.18 m apart across the width, more than 3 m: measure the bed in parts for a closer look",
     ]);
   });
 
@@ -104,7 +104,7 @@ describe("the plan of the cans", () => {
   });
 
   it("of 8.6 x 8.6 m with heads every 5 m is 5 x 5 cans every 2 m", () => {
-    // 8 m between the outer cans: 2 m; of 24 or more that is the fewest that is square, since 4 x 6 stand 2.67 x 1.6 m
+    // 8 m between the outer cans: 2 m; of 24 or more that is the fewest that is square, since 4 x 6 are 2.67 x 1.6 m
     const { across, spacing, rowSpacing } = canPlan({ width: 8.6, length: 8.6, headSpacing: 5, headRowSpacing: 5 });
     expect([spacing, rowSpacing]).toEqual([expect.closeTo(2, 9), expect.closeTo(2, 9)]);
     expect(across).toHaveLength(5);

@@ -18,7 +18,7 @@ describe("the gaps between heads", () => {
 });
 
 describe("the heads of a bed", () => {
-  it("stand on every point of the grid on the border, the edges included", () => {
+  it("are on every point of the grid on the border, the edges included", () => {
     expect(places({ width: 4, length: 8 })).toEqual([
       [0, 0],
       [4, 0],
@@ -29,7 +29,7 @@ describe("the heads of a bed", () => {
     ]);
   });
 
-  it("stand half a gap inside when inset, and in one line at half the width along the centre", () => {
+  it("are half a gap inside when inset, and in one line at half the width along the centre", () => {
     expect(places({ width: 8, length: 4, arrangement: "inset" })).toEqual([
       [2, 2],
       [6, 2],

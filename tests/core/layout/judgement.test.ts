@@ -18,7 +18,7 @@ function made(rates: number[], outside: number) {
 }
 
 describe("the judgement of a layout", () => {
-  it("is worked out from the rates and the flow", () => {
+  it("is calculated from the rates and the flow", () => {
     // rates 8, 10, 12, 10 mm/h on 1 m2 each: 40 L/h in the bed of 4 m2, mean 10; 10 L/h beside it, so 12.5 mm/h thrown
     expect(judgement(made([8, 10, 12, 10], 10))).toEqual({
       heads: 1,

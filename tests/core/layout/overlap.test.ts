@@ -105,7 +105,7 @@ describe("the rates of a layout", () => {
     const full = coverage(planOf(bed)).rates.values;
     const corner = coverage(planOf({ ...bed, arcs: "unmatched" })).rates.values;
     expect(corner[0]).toBeCloseTo(4 * full[0]!, 9);
-    // two gaps along: the head half way along the edge stands at row 12 of 24
+    // two gaps along: the head half way along the edge is at row 12 of 24
     const edge = { ...bed, rowSpacing: 3 };
     const middle = 12 * 24;
     expect(coverage(planOf({ ...edge, arcs: "unmatched" })).rates.values[middle]).toBeCloseTo(

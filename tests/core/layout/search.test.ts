@@ -111,7 +111,7 @@ describe("a search", () => {
     expect(one.water).toBeCloseTo(172.8 * (one.judgement.quarterWater as number), 9);
   });
 
-  it("works out no candidate before it is asked for, and can be stopped", () => {
+  it("calculates no candidate before it is asked for, and can be stopped", () => {
     const fine = search(searchOf({ width: 250, length: 250, cell: 0.25, spacings: [3], rowSpacings: [3] }));
     let asked = 0;
     for (const _ of fine.candidates) {
@@ -161,7 +161,7 @@ describe("the ranking", () => {
     expect(ruled(limits).within.map(({ judgement }) => judgement)).toContainEqual(judgement);
   });
 
-  it("works out the driest patch of the ten best", () => {
+  it("calculates the driest patch of the ten best", () => {
     const ranked = ruled({});
     const patches = finalistPatches(ranked, 0.05);
     expect(patches).toHaveLength(10);

@@ -111,7 +111,7 @@ describe("a field from a list of cans", () => {
       { x: 0, y: 0, rate: 1 },
       { x: 0, y: 0, rate: 2 },
     ];
-    expect(() => canFieldOfList(twice)).toThrow('cans must stand at different places, got "0, 0" in line 2');
+    expect(() => canFieldOfList(twice)).toThrow('cans must be at different places, got "0, 0" in line 2');
     const scattered = Array.from({ length: 25 }, (_, index) => ({ x: index, y: index, rate: 1 }));
     expect(() => canFieldOfList(scattered)).toThrow(
       'cans must form a grid of at most 20 across and 30 along, got "25 across and 25 along"',

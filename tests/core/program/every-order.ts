@@ -14,7 +14,7 @@ export interface Span {
   end: number;
 }
 
-/** The blocks in whole minutes; the arithmetic stands here once more so that the oracle does not lean on the search. */
+/** The blocks in whole minutes; the arithmetic is here once more so that the oracle does not lean on the search. */
 export function valves({ blocks, changeOver = 0, step = 1, apart = [] }: Program): Valve[] {
   const whole = (length: number) => Math.ceil(length - 1e-9);
   const watered = blocks.filter(({ depth }) => depth > 0);

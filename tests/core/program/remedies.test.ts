@@ -15,7 +15,7 @@ function found(program: Program): Remedy[] {
 }
 
 describe("remedies", () => {
-  it("finds the pump, the longer window, the evener block and the block less, each by trying", () => {
+  it("finds the pump, the longer window, the more uniform block and the block less, each by trying", () => {
     // 45 + 30 = 75 min in 70: 5 min short; both together need 20 L/h; 30 x 1.33 = 39.9, so 40 + 30 = 70 min
     const all = found(PROGRAM);
     expect(all).toEqual([

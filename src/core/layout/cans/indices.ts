@@ -20,7 +20,7 @@ export interface CanIndices {
 /**
  * Indices of the rates at cans, or at all cells of a bed.
  *
- *     mean rate, CU, DU of the low quarter and SC of the driest, each can counted alike
+ *     mean rate, CU, DU of the low quarter and SC of the driest, equal weight
  *
  * @param rates Rates [mm/h], each 0 or more; at least 4, not all 0
  * @returns Indices; "dry spots" where the driest gets under a twentieth of the mean

@@ -13,7 +13,7 @@ export interface CanPlanError {
   bed: CanIndices;
   /** The cans, each counted alike. */
   plain: CanIndices;
-  /** The cans, each weighted by the area that it stands for. */
+  /** The cans, each weighted by the area that it is for. */
   weighted: CanIndices;
 }
 
@@ -27,7 +27,7 @@ export interface CanPlanError {
  * @param coverage Coverage of the layout over the same bed
  * @param plan Plan of the cans
  * @returns Indices of the bed and of the cans; "dry spots" where the driest gets under a twentieth of the mean
- * @throws InputError if the bed or the cans get no water, or a can does not stand on the bed
+ * @throws InputError if the bed or the cans get no water, or a can is not on the bed
  * @source common practice
  * @example canPlanError(coverage({ width: 4, length: 6, spacing: 4, rowSpacing: 4, arrangement: "border", arcs: "full",
  *   profile: namedProfile("uniform", 9, 81 * Math.PI), cell: 0.5 }),

@@ -4,14 +4,14 @@ import { MOST_ACROSS, MOST_ALONG } from "../../pattern/can-field";
 import { meetsHeads } from "./spacing";
 
 const FEWEST_CANS = 24;
-/** Lines of cans each way, so that one stands inside the edges. */
+/** Lines of cans each way, so that one is inside the edges. */
 const FEWEST_LINES = 3;
 const WIDEST_M = 3;
 const NARROWEST_M = 0.2;
 const DEFAULT_EDGE_M = 0.3;
 const SLACK = 1e-9;
 
-/** A direction of the bed: how its sizes are called, and the most cans that stand along it. */
+/** A direction of the bed: how its sizes are called, and the most cans that are along it. */
 interface Direction {
   side: string;
   heads: string;
@@ -26,7 +26,7 @@ export interface CanBed {
   /** Width and length of the bed [m]. */
   width: number;
   length: number;
-  /** Distance between heads across the width [m]; null where they stand in one line along the length. */
+  /** Distance between heads across the width [m]; null where they are in one line along the length. */
   headSpacing: number | null;
   /** Distance between heads along the length [m]; null where there is one. */
   headRowSpacing: number | null;
@@ -63,7 +63,7 @@ interface Line {
  *     e, e + s, e + 2 s ... size - e each way        e: edge; s = (size - 2 e) / (n - 1); n: cans in the line
  *
  * At least 24 cans, 3 to 20 across and 3 to 30 along, at most 3 m apart, and s not near a half or the whole of the head
- * spacing; of all such plans that with the fewest cans, then with the squarest. On a bed too large for it the cans stand
+ * spacing; of all such plans that with the fewest cans, then with the squarest. On a bed too large for it the cans are
  * further apart, and the warnings say so.
  *
  * @param bed Bed [m], head spacings [m] and edge [m]
@@ -121,7 +121,7 @@ function places({ cans, spacing }: Line, edge: number): number[] {
 }
 
 function apart(spacing: number, where: string): string {
-  const stand = `cans stand ${spacing.toFixed(2)} m apart ${where}`;
+  const stand = `cans are ${spacing.toFixed(2)} m apart ${where}`;
   if (spacing > WIDEST_M + SLACK) return `${stand}, more than 3 m: measure the bed in parts for a closer look`;
   return spacing < NARROWEST_M ? `${stand}, hardly more than a can: leave out the lines between` : "";
 }

@@ -39,7 +39,7 @@ export interface Candidate {
 export interface Search {
   /** How many candidates there are. */
   total: number;
-  /** The candidates, each worked out when it is asked for. */
+  /** The candidates, each calculated when it is asked for. */
   candidates: Iterable<Candidate>;
 }
 
@@ -49,7 +49,7 @@ export interface Search {
  *     every head with every pair of spacings and every arrangement; pairs that come to the same gaps are one candidate
  *     yearly cost = water a year * price + annuity of the capital        water: water factor * depth * area * days
  *
- * Nothing is worked out before a candidate is asked for, so that the caller can show progress and stop.
+ * Nothing is calculated before a candidate is asked for, so that the caller can show progress and stop.
  *
  * @param input Bed, heads, spacings, arrangements, prices, needs and limits
  * @returns Number of candidates, and the candidates one by one; "dry spots" where the basis gets next to nothing

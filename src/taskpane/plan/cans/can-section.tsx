@@ -50,7 +50,7 @@ interface Props {
   id: string;
 }
 
-/** Where the cans of a test should stand under the layout that is shown. */
+/** Where the cans of a test should be under the layout that is shown. */
 export function CanSection({ host, planned, keep, id }: Props) {
   const [edge, setEdge] = useState("0.3");
   const task = useTask();
@@ -62,7 +62,7 @@ export function CanSection({ host, planned, keep, id }: Props) {
     task.attempt("Writing", async () => {
       const act = async () => {
         keep(await fillCans(host, cans!));
-        return "The places of the cans stand in the Cans sheet";
+        return "The places of the cans are in the Cans sheet";
       };
       const readings = await readingsThere(host);
       if (readings === 0) return act();
@@ -98,7 +98,8 @@ export function CanSection({ host, planned, keep, id }: Props) {
     <section aria-labelledby={`${id}-cans`}>
       <h3 id={`${id}-cans`}>Plan the cans</h3>
       <p className="note">
-        Cans near every edge and corner, at least 24, clear of half and the whole of the head spacing.
+        At least 24 cans, some near each edge and corner. The can spacing is kept away from the head spacing and from
+        half of it, which give misleading results.
       </p>
       <div className="fields pairs">
         <Field

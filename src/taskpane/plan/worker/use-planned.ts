@@ -4,7 +4,7 @@ import { planOf } from "../layout-plan";
 import type { Planned } from "./messages";
 import { type Planner, planner, wrongWith } from "./planner";
 
-/** What is shown of the layout that is typed: the newest that could be worked out, and what is wrong with the newest. */
+/** What is shown of the layout that is typed: the newest that could be calculated, and what is wrong with the newest. */
 export interface PlannedState {
   planned: Planned | null;
   problem: { message: string; parameter: string } | null;

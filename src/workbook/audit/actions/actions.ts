@@ -13,7 +13,7 @@ const HEADINGS = ["Cause [words]", "Action [words]", "Owner [words]", "Due [date
 const PATTERN_LINES = [
   [
     "Dry band along all edges",
-    "Heads stand inset",
+    "Heads are inset",
     "Edge cans under 75 % of the middle",
     "Heads onto the border, part circles",
   ],
@@ -22,7 +22,7 @@ const PATTERN_LINES = [
     "Dry long edges, wet middle",
     "Centre line, short throw",
     "Rows of cans across",
-    "Side lines, longer throw, flatter pattern",
+    "Side lines, longer throw, flatter profile",
   ],
   [
     "Rings; dry near heads and between",

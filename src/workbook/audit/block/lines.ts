@@ -94,7 +94,7 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
     label: "Arc",
     unit: "choose",
     name: "Head_Arc",
-    note: "What the three words mean stands at the foot of this sheet.",
+    note: "What the three words mean is at the foot of this sheet.",
   },
   measure("Riser", "Riser_m", "m", [0, 10], "Height of the nozzle above the ground."),
   pick("Pressure regulated", "Pressure_Regulated", ["yes", "no"], "By a regulator at the valve or in each head."),

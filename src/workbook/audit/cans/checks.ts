@@ -55,11 +55,8 @@ export const CAN_CHECKS: readonly DataCheck[] = [
       "COUNT(Can_Spacing_m,Head_Spacing_m)+COUNT(Can_Row_Spacing_m,Row_Spacing_m)<4",
       '"not checked: needs positions here and head spacings on Block"',
     ],
-    [
-      near(1),
-      '"Cans stand as far apart as heads and see one part of their pattern: use about 0.6 of the head spacing."',
-    ],
-    [near(0.5), '"Cans stand half as far apart as heads, which misleads: use about 0.6 of the head spacing."'],
+    [near(1), '"Cans are as far apart as heads and see one part of their pattern: use about 0.6 of the head spacing."'],
+    [near(0.5), '"Cans are half as far apart as heads, which misleads: use about 0.6 of the head spacing."'],
   ),
   check(
     "Edge cans",

@@ -3,7 +3,7 @@ import { DRAINED, ENERGY, FERTILISER, HOURS, PLANTS, WATER } from "./amounts";
 import { type CostKind, OTHERS, POWER_PRICES, type Span, STEPS_FLAT, workingColumn } from "./places";
 
 const isNo = (formula: string) => `NOT(ISNUMBER(${formula}))`;
-/** True where a number is under 0, or something else stands there. */
+/** True where a number is under 0, or something else is there. */
 const bad = (formula: string) => `IF(ISNUMBER(${formula}),${formula}<0,TRUE)`;
 /** True where a price is under 0, not above 0 where it must be, or where a low or high one is no price. */
 const noPrice = (row: number, under = "<0") =>

@@ -1,4 +1,4 @@
-/** Where the parts of the sheet Cost stand, by their first row. */
+/** Where the parts of the sheet Cost are, by their first row. */
 export const STEPS_HEAD = 3;
 export const STEPS_FLAT = STEPS_HEAD + 1;
 export const STEP = STEPS_FLAT + 1;
@@ -26,7 +26,7 @@ export type Span = (typeof SPANS)[number];
 export const LEVELS = ["Low", "Likely", "High"] as const;
 export type Level = (typeof LEVELS)[number];
 
-/** What stands where a figure cannot be given; the line below says why. */
+/** What is where a figure cannot be given; the line below says why. */
 export const NONE = "–";
 
 const rowOf = (kind: CostKind | "Total") => (kind === "Total" ? KINDS.length : KINDS.indexOf(kind));

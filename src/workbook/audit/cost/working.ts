@@ -69,7 +69,7 @@ function powerPrice(span: Span, level: Level): string {
 
 const block: CellSpec[] = [
   { at: `A${CHART}:H${CHART}`, kind: "heading", value: "Needed now and after, at the likely prices" },
-  { at: `A${WORKING}:E${WORKING}`, kind: "heading", value: "Worked out on the way; not printed" },
+  { at: `A${WORKING}:E${WORKING}`, kind: "heading", value: "Intermediate results; not printed" },
   { at: `F${WORKING}`, kind: "heading", value: "Now" },
   { at: `G${WORKING}`, kind: "heading", value: "After" },
   { at: `H${WORKING}`, kind: "heading", value: "" },
@@ -122,5 +122,5 @@ const block: CellSpec[] = [
   { ...working(`F${SINGLE + 2}:G${SINGLE + 2}`, WORTH_TODAY, "0.000"), name: "Upgrade_Worth" },
 ];
 
-/** What is worked out on the way, below the chart. */
+/** What is calculated on the way, below the chart. */
 export const WORKING_LINES: Partial<FormPart> = { cells: block };

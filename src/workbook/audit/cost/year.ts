@@ -70,7 +70,7 @@ const missing = KINDS.map((kind) => {
   const words = COSTS[kind].name.toLowerCase();
   return `IF(${now}<>"","${words}: "&${now}&"; ",IF(${after}<>"","${words} after: "&${after}&"; ",""))`;
 });
-const NOT_COUNTED = `IF(${KINDS.map((kind) => `${lackCell(kind, "Now")}&${lackCell(kind, "After")}`).join("&")}="","Nothing: every kind is counted.",${missing.join("&")}&"what lacks a figure is not counted.")`;
+const NOT_COUNTED = `IF(${KINDS.map((kind) => `${lackCell(kind, "Now")}&${lackCell(kind, "After")}`).join("&")}="","Nothing.",${missing.join("&")}&"what lacks a figure is not counted.")`;
 /** Of the water bill, that part which does no pot any good. */
 const lost = (row: number, label: string, share: (span: Span) => string, note: string): CellSpec[] => [
   { at: `A${row}`, kind: "label", value: label },
@@ -117,7 +117,11 @@ const year: CellSpec[] = [
       }),
     ),
   ),
-  { at: `H${YEAR + 6}`, kind: "note", value: "Of the kinds with a figure now; after, of the same ones." },
+  {
+    at: `H${YEAR + 6}`,
+    kind: "note",
+    value: "Sum of the cost types that have a figure now; the 'after' sum uses the same types.",
+  },
   { at: `A${YEAR + 7}`, kind: "label", value: "What is missing" },
   { at: `B${YEAR + 7}:H${YEAR + 7}`, kind: "note", name: "Cost_Missing", formula: NOT_COUNTED },
   ...lost(

@@ -128,7 +128,7 @@ function figures(): CellSpec[] {
 function shades(): ShadeSpec[] {
   const cell = rateCell(0, 0);
   const above = axisCell(0);
-  // a rate goes by itself, a symbol by the rate above it
+  // a rate uses itself, a symbol by the rate above it
   const isOfClass = (number: number) =>
     `IF(ISNUMBER(${cell}),MATCH(${cell},${CLASS_LIMITS},1)=${number},IF(OR(${cell}="",${cell}="x"),FALSE,MATCH(${above},${CLASS_LIMITS},1)=${number}))`;
   return RATE_CLASSES.flatMap(({ number, colour }, index): ShadeSpec[] => {
@@ -165,7 +165,7 @@ export const COVERAGE: SheetSpec = {
     {
       at: `A3:${LAST_COLUMN}3`,
       kind: "said",
-      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head stands on the can's ground, by layout and spacing of Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
+      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head is on the can's ground, by layout and spacing of Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
     },
     ...legend(),
     ...figures(),
@@ -175,7 +175,7 @@ export const COVERAGE: SheetSpec = {
       at: `A${LAST_ROW + 1}:${LAST_COLUMN}${LAST_ROW + 1}`,
       kind: "note",
       value:
-        "Classes are by the mean of the bed as on Results; where other cans are shown, by their mean. What the picture draws on stands to the right of it.",
+        "Classes are by the mean of the bed as on Results; where other cans are shown, by their mean. What the picture draws on is to the right of it.",
     },
     ...sourceLabels(),
     ...sourceCells(),

@@ -3,7 +3,7 @@ function gaps(size: string, spacing: string): string {
   return `MAX(1,ROUNDUP(${size}/(1.05*${spacing})-1/10^9,0))`;
 }
 
-/** How many heads stand before a place along one side of the bed, for heads on the border or half a gap inside. */
+/** How many heads are before a place along one side of the bed, for heads on the border or half a gap inside. */
 function headsBefore(place: string, size: string, spacing: string, inset: boolean): string {
   return `MAX(0,ROUNDUP(${place}*${gaps(size, spacing)}/${size}-${inset ? "0.5" : "0"}-1/10^9,0))`;
 }
@@ -15,11 +15,11 @@ export interface Side {
   size: string;
   spacing: string;
   layout: string;
-  /** Whether a centre line runs across this side, so that its heads stand in the middle of it. */
+  /** Whether a centre line runs across this side, so that its heads are in the middle of it. */
   crossed: boolean;
 }
 
-/** How many heads of a layout stand in a strip; "" where it is not known where they stand. */
+/** How many heads of a layout are in a strip; "" where it is not known where they are. */
 export function headsInStrip({ from, to, size, spacing, layout, crossed }: Side): string {
   const between = (inset: boolean) => {
     const all = `${gaps(size, spacing)}${inset ? "" : "+1"}`;

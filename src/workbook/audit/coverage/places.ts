@@ -22,9 +22,9 @@ export const SOURCE_ALONG = `${absolute(TOP, SOURCE_LEFT - 1)}:${absolute(TOP + 
 export const acrossCell = (j: number) => absolute(TOP - 1, SOURCE_LEFT + j);
 export const alongCell = (i: number) => absolute(TOP + i, SOURCE_LEFT - 1);
 
-/** What is worked out for each column of cans stands above the source block, one quantity a row. */
+/** What is calculated for each column of cans is above the source block, one quantity a row. */
 export const COLUMN_ROWS = { cans: 3, before: 4, after: 5, from: 6, to: 7, heads: 8, dry: 9, first: 10, last: 11 };
-/** What is worked out for each row of cans stands right of the source block, one quantity a column. */
+/** What is calculated for each row of cans is right of the source block, one quantity a column. */
 export const ROW_COLUMNS = {
   cans: 46,
   before: 47,
@@ -86,7 +86,7 @@ const FACTS = [
 export type Fact = (typeof FACTS)[number];
 const FACT_COLUMN = 57;
 
-/** What stands in the picture for a reading below 0, which belongs to no class. */
+/** What is in the picture for a reading below 0, which belongs to no class. */
 export const BELOW_0 = "< 0";
 
 /** Facts of the whole picture, one a row. */

@@ -134,5 +134,5 @@ export const sourceLabels = (): CellSpec[] => [
   ]),
 ];
 
-/** What is worked out for each column and each row of cans. */
+/** What is calculated for each column and each row of cans. */
 export const stripCells = (): CellSpec[] => [...lineCells(COLUMNS), ...lineCells(ROWS)];

@@ -85,7 +85,7 @@ const inputs = (range: string, most: number): CheckSpec => ({ range, ...words(mo
 const ownRange = (from: string, to = from) => `${from}${OWN}:${to}${OWN + MEASURES - 1}`;
 const SET_NAMES = `$A$${SETS}:$A$${SETS + LIMIT_SETS.length - 1}`;
 
-/** The limits that verdicts go by, and where they come from. */
+/** The limits that verdicts use, and where they come from. */
 export const LIMITS: SheetSpec = {
   name: "Limits",
   roomy: true,

@@ -1,6 +1,6 @@
 import { LIMIT_SETS, SET_LINES } from "./limit-sets";
 
-/** Where the parts of the sheet Limits stand, by their first row. */
+/** Where the parts of the sheet Limits are, by their first row. */
 export const TABLE = 6;
 export const OWN = 13;
 export const QUOTED = 20;

@@ -73,7 +73,7 @@ const WATER = [
 const LOSSES = [
   ["Caught on the bed / metered", percent("Caught_Metered_Share"), "0 %"],
   ["Lands in the bed", percent("In_Bed_Share"), "0 %"],
-  ["Drains, watered so", percent("Mean_Drained_Share"), "0 %"],
+  ["Share draining from the pots at this run time", percent("Mean_Drained_Share"), "0 %"],
   ["Run time wanted [min a day]", "Result_Run_Time_min", "0"],
 ] as const;
 
@@ -152,7 +152,7 @@ export const comparisonTable = (top: number) => ({
       ["C", `${MEASURES.CU.short} ${MEASURES.CU.unit}`],
       ["D:H", `${MEASURES.DU.short} ${MEASURES.DU.unit}`],
       ["I:N", "SC"],
-      ["O:X", "Kind of SC; why not"],
+      ["O:X", "SC definition, or why no comparison"],
     ],
     [
       [

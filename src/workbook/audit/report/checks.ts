@@ -20,4 +20,4 @@ function listed(words: string, holds: (cell: string) => string): string {
 
 /** The data checks that warn, and those that lack something, in words for the report. */
 export const WARNING_CHECKS = listed("Data checks that warn", isWarning);
-export const IDLE_CHECKS = listed("Data checks not made, for want of entries", isIdle);
+export const IDLE_CHECKS = listed("Data checks not done because entries are missing", isIdle);

@@ -75,5 +75,5 @@ export const EARLIER_LINES: readonly (string | Field)[] = [
   { label: MEASURES.CU.short, unit: "%", name: "Earlier_CU", allowed: number(-1000, 100, "%") },
   { label: MEASURES.DU.name, unit: "%", name: "Earlier_DU", allowed: number(0, 100, "%") },
 ];
-/** Whether the two may stand side by side: "yes", or why not. */
+/** Whether the two may be compared: "yes", or why not. */
 export const EARLIER_COMPARABLE = nestedIfs(NOT_COMPARABLE, '"yes"');

@@ -55,7 +55,7 @@ export const RESULTS: SheetSpec = {
       at: `A${AFTER_MEASURES + 2}:F${AFTER_MEASURES + 2}`,
       kind: "note",
       value:
-        "SC has several definitions, so the one used is always named. A dry can makes the SC of the driest can endless: it is outside any limit. Limits differ between sources; the sheet Limits holds the ones in use.",
+        "SC has several definitions, so the one used is always named. If a can is dry, SC (driest can) is infinite: it is outside any limit. Limits differ between sources; the sheet Limits holds the ones in use.",
     },
     ...otherBasis(OTHER),
     ...earlier.cells,

@@ -38,10 +38,10 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
       ],
       FROM_POTS,
     ),
-    note: "1000 · mL / area of the pot's top / capture factor; shape and top of the pot stand on Block.",
+    note: "1000 · mL / area of the pot's top / capture factor; shape and top of the pot are on Block.",
   },
   entryField("Depth_Typed_mm", {
-    note: "From weather or experience; it goes before the depth worked out above.",
+    note: "From weather or experience. If filled in, it replaces the depth calculated above.",
   }),
   {
     ...figureField(RUN_TIME.NET_DEPTH),
@@ -49,7 +49,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     formula: 'IF(ISNUMBER(Depth_Typed_mm),IF(Depth_Typed_mm>0,Depth_Typed_mm,"needs a depth above 0"),Pot_Depth_mm)',
     note: "What each pot should get on a watering day.",
   },
-  "Unevenness and leaching",
+  "Allowance for uneven watering and leaching",
   {
     unit: "choose",
     label: "What sets the run time",
@@ -69,7 +69,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
   }),
   {
     unit: "choose",
-    label: "How it counts",
+    label: "Allowance for leaching",
     name: "Leaching_Rule",
     allowed: choice("none", "larger", "both"),
     value: "none",
@@ -127,8 +127,8 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     ...figureField(RUN_TIME.PULSES),
     name: "Pulse_Count",
     formula:
-      'IF(ISNUMBER(Result_Run_Time_min),IF(ISNUMBER(Take_Up_mm),IF(Take_Up_mm>0,IF(Gross_Depth_mm/Take_Up_mm>1000,"over 1000: too shallow a depth",MAX(1,ROUNDUP(Gross_Depth_mm/Take_Up_mm-1/10^9,0))),"needs a depth above 0"),"needs the depth taken up"),"needs a run time")',
-    note: "Depth to apply / depth taken up, rounded up.",
+      'IF(ISNUMBER(Result_Run_Time_min),IF(ISNUMBER(Take_Up_mm),IF(Take_Up_mm>0,IF(Gross_Depth_mm/Take_Up_mm>1000,"over 1000: too shallow a depth",MAX(1,ROUNDUP(Gross_Depth_mm/Take_Up_mm-1/10^9,0))),"needs a depth above 0"),"needs the depth per pulse"),"needs a run time")',
+    note: "Depth to apply / depth per pulse, rounded up.",
   },
   {
     label: "Length of each",

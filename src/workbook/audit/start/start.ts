@@ -24,7 +24,7 @@ const CAUTIONS = [
 ] as const;
 
 const USES = [
-  "Any spreadsheet program: every figure is an ordinary formula, so Excel from 2010 on and LibreOffice work out all of it. Only the cream cells can be typed in; the sheets are protected without a password.",
+  "Any spreadsheet program: every figure is an ordinary formula, so Excel from 2010 on and LibreOffice calculate all of it. Only the cream cells can be typed in; the sheets are protected without a password.",
   "With the Canfall add-in: the pane beside the sheet adds the picture between cans, intervals, layouts, and the copy for the water authority.",
 ] as const;
 

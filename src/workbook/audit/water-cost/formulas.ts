@@ -5,7 +5,7 @@ import { withLeaching } from "../run-time/lines";
 const NEEDS_SHARE = '"needs the share in the bed"';
 /** True where a share above 0 and up to 1 was typed. */
 export const isShare = (name: string) => `IF(ISNUMBER(${name}),AND(${name}>0,${name}<=1),FALSE)`;
-/** A formula where a figure is a number, else the words that stand in its place. */
+/** A formula where a figure is a number, else the words that are in its place. */
 export const ifNumber = (name: string, formula: string) => `IF(ISNUMBER(${name}),${formula},${name})`;
 const overShare = (name: string, share: string) =>
   ifNumber(name, `IF(${isShare(share)},${name}/${share},${NEEDS_SHARE})`);
@@ -22,7 +22,7 @@ export const fromHeadsIfKnown = (heads: string, bed: string) => `IF(ISNUMBER(${h
 /** A saving, which counts only where the bed is watered to its driest pot. */
 export const saved = (formula: string) =>
   `IF(Waters_To_Driest="yes",${formula},IF(Waters_To_Driest="no","none: the gain is evenness","answer the question above"))`;
-/** A figure that stands twice: on the bed, and from the heads where the share that lands in the bed is known. */
+/** A figure that is twice: on the bed, and from the heads where the share that lands in the bed is known. */
 export interface Twofold {
   label: string;
   bed: string;
@@ -41,7 +41,7 @@ export const WATER_A_YEAR: readonly Twofold[] = [
     bed: `IF(AND(ISNUMBER(Used_Now_Heads_kL),${isShare("In_Bed_Share")}),Used_Now_Heads_kL*In_Bed_Share,IF(AND(ISNUMBER(Used_MAR),ISNUMBER(Block_Area_m2),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Used_MAR*Run_Minutes_Now/60*Runs_A_Year_Now*Block_Area_m2/1000,"needs minutes and runs: see Block"))`,
     heads:
       'IF(ISNUMBER(Metered_kL),Metered_kL,IF(AND(ISNUMBER(Bed_Flow_Lh),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Bed_Flow_Lh*Run_Minutes_Now/60*Runs_A_Year_Now/1000,"needs meter, or flow and runs"))',
-    note: "From the heads: metered, or flow · minutes · runs. On the bed: that times the share; without it, MAR · minutes · runs · area.",
+    note: "Total applied: meter reading, or flow × minutes × runs. On the bed: total × share landing on the bed (if unknown: MAR × minutes × runs × area).",
   },
   {
     label: "Needed now",
@@ -61,7 +61,7 @@ export const WATER_A_YEAR: readonly Twofold[] = [
   },
 ];
 
-/** What is worked out on the way. */
+/** What is calculated on the way. */
 export const worked: [label: string, name: string, formula: string][] = [
   [
     "Multiplier after, with leaching",

@@ -9,7 +9,7 @@ export const PRICE_LINES: readonly (string | Field)[] = [
   "Days, price and power",
   entryField("Water_Days"),
   entryField("Water_Price", {
-    note: "In any currency, the same throughout; 0 where water is free. Price steps stand on Cost.",
+    note: "In any currency, the same throughout; 0 where water is free. Price steps are on Cost.",
   }),
   entryField("Water_Price_Low"),
   entryField("Water_Price_High"),
@@ -33,7 +33,7 @@ export const PRICE_LINES: readonly (string | Field)[] = [
   },
 ];
 
-/** A cost as worked out on the sheet Cost, or what it lacks. */
+/** A cost as calculated on the sheet Cost, or what it lacks. */
 const costOf = (kind: "Water" | "Power") =>
   `IF(ISNUMBER(Cost_${kind}_Now_Likely),Cost_${kind}_Now_Likely,Lack_${kind}_Now)`;
 
@@ -41,7 +41,7 @@ const costOf = (kind: "Water" | "Power") =>
 export const NEED_LINES: readonly (string | Field)[] = [
   {
     unit: "words",
-    label: "These two lines count",
+    label: "Basis for the two figures below",
     name: "Water_Label",
     formula: `IF(${isShare("In_Bed_Share")},"water from the heads","water falling on the bed only")`,
     note: "From the heads where the share in the bed is known.",
@@ -72,7 +72,7 @@ export const NEED_LINES: readonly (string | Field)[] = [
 
 /** A change, and what it saves. */
 export const CHANGE_LINES: readonly (string | Field)[] = [
-  "After a change: from a second audit, or worked out by the layout planner",
+  "After a change: from a second audit, or calculated by the layout planner",
   entryField("After_SC", {
     note: "Of the same kind as the multiplier on Run time.",
   }),
@@ -81,7 +81,7 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
     note: "Blank: as now.",
   }),
   entryField("After_Capital", {
-    note: "Parts, and work that is bought; own labour and a grant stand on Cost. Blank: the sum on Actions.",
+    note: "Parts, and work that is bought; own labour and a grant are on Cost. Blank: the sum on Actions.",
   }),
   {
     label: "Run time after",
@@ -99,7 +99,7 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
     label: "Is the bed watered to its driest pot now?",
     name: "Waters_To_Driest",
     allowed: choice("yes", "no"),
-    note: "Only then does evener water mean less of it; else plants that are dry now get more, and the gain is evenness.",
+    note: "Better uniformity saves water only if you now water until the driest pot has enough. If not, the dry plants get more water and you save none.",
   },
   {
     ...figureField(WATER.SAVED),

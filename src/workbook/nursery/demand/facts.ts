@@ -55,7 +55,7 @@ export const FACTS = [
   ],
   [
     RAINED_ROW,
-    "Rain falls on it",
+    "Exposed to rain",
     "Demand_Rained",
     "yes or no; no under a roof or film. Blank: yes.",
     choice("yes", "no"),

@@ -84,7 +84,7 @@ function blockOf(sheet: ProgramSheet, line: PlacedCell[], month: number | null, 
 const groupOf = (sheet: ProgramSheet, group: PlacedCell): number =>
   sheet.groups[0]!.findIndex((one) => one.value !== null && nameIn(one) === nameIn(group));
 
-/** The typed take-up, else that of the group. */
+/** The typed depth per pulse, else that of the group. */
 const takeUpOf = (sheet: ProgramSheet, line: PlacedCell[], typed: PlacedCell): PlacedCell =>
   typed.value === null ? (sheet.takeUps[0]![groupOf(sheet, line[1]!)] ?? typed) : typed;
 

@@ -11,7 +11,7 @@ const TYPED = [
   "MAR [mm/h]",
   "Multi-plier",
   "Depth typed [mm]",
-  "Take-up typed [mm]",
+  "Depth per pulse, typed [mm]",
   "Rest [min]",
   "Flow typed [L/min]",
 ];
@@ -39,7 +39,7 @@ const depth = (row: number) =>
 const runTime = (row: number) =>
   `IF(COUNT(D${row},E${row},J${row})=3,IF(AND(MIN(D${row},E${row})>=1/10^9,MAX(D${row},E${row})<=1000000000),60*J${row}*E${row}/D${row},""),"")`;
 
-/** The typed take-up, else that of the group; "" where neither is typed. */
+/** The typed depth per pulse, else that of the group; "" where neither is typed. */
 const takeUp = (row: number) => {
   const ofGroup = `INDEX(Demand_Take_Up_mm,1,MATCH(B${row},Demand_Groups,0))`;
   return nestedIfs(
@@ -104,10 +104,10 @@ const says = (row: number) => {
       [`AND(C${row}="",I${row}="")`, '"needs an area or a flow"'],
       optional("C", "area must be more than 0 m²"),
       optional("I", "flow must be more than 0 L/min"),
-      optional("G", "take-up must be more than 0 mm"),
-      optional("U", "take-up on Demand must be over 0 mm"),
+      optional("G", "depth per pulse must be more than 0 mm"),
+      optional("U", "depth per pulse on Demand must be over 0 mm"),
       [`AND(H${row}<>"",IF(COUNT(H${row})=1,H${row}<0,TRUE))`, '"rest must be 0 min or more"'],
-      [`L${row}=""`, `"over ${MOST_PULSES} pulses: take-up?"`],
+      [`L${row}=""`, `"over ${MOST_PULSES} pulses: depth per pulse?"`],
       ["COUNT(Step_Used_min)=0", '"needs the controller\'s step"'],
       [`M${row}=""`, '"a pulse is longer than a day"'],
       [`IF(COUNT(Pump_Flow_Lmin)=1,O${row}>Pump_Flow_Lmin,FALSE)`, '"flow over the pump\'s"'],
@@ -149,7 +149,7 @@ export const BLOCK_CELLS: readonly CellSpec[] = [
   ...ANSWERED.map((value, index) => heading(value, "JKLMNO"[index]!)),
   { at: `P${HEADINGS}:R${HEADINGS}`, kind: "heading", value: "What the line says" },
   { at: `T${HEADINGS}`, kind: "working", value: "name, trimmed", align: "left" },
-  { at: `U${HEADINGS}`, kind: "working", value: "take-up used [mm]" },
+  { at: `U${HEADINGS}`, kind: "working", value: "depth per pulse used [mm]" },
   ...Array.from({ length: BLOCKS }, (_, index) => line(FIRST_BLOCK + index)).flat(),
 ];
 

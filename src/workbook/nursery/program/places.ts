@@ -1,4 +1,4 @@
-/** Where the parts of the sheet Program stand. */
+/** Where the parts of the sheet Program are. */
 export const SETTINGS_FROM = 3;
 export const DAY_FROM = 12;
 export const CHECKS_FROM = 20;

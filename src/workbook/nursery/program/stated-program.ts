@@ -2,7 +2,7 @@ import type { Area } from "../../../cells/area";
 import type { Cell } from "../../../cells/cell";
 import { columnLetters, columnNumber } from "../../../cells/letters";
 
-/** A cell as it stands, and where: `Program!D12`. */
+/** A cell as it is, and where: `Program!D12`. */
 export interface PlacedCell {
   value: Cell;
   place: string;

@@ -4,7 +4,7 @@ import { columnOf, linesOf } from "./columns";
 import { basisOf, lineCheck, retestOf } from "./line-formulas";
 import { all, answer, counts, earlier, type Id, input, PLACES, sameKey } from "./places";
 
-/** What is worked out for a line, a column each. */
+/** What is calculated for a line, a column each. */
 export interface RegisterAnswer {
   id: string;
   heading: string;
@@ -18,7 +18,7 @@ const difference = (id: string, row: number) =>
   `IF(COUNT(${input(id, row)},${earlier(id, row)})=2,${input(id, row)}-${earlier(id, row)},"")`;
 const whereSame = (row: number, formula: string) => `IF(${answer("basis", row)}="${SAME_BASIS}",${formula},"")`;
 
-/** What stands beside the lines. */
+/** What is beside the lines. */
 export const REGISTER_ANSWERS: readonly RegisterAnswer[] = [
   { id: "line", heading: "This line", width: 38, align: "left", formula: lineCheck },
   {

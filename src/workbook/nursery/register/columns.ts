@@ -10,7 +10,7 @@ export interface RegisterColumn {
   format?: string;
   align?: "left";
   allowed: Allowed;
-  /** A condition that is true where what was typed cannot be used, and what is said then; `#` stands for the cell. */
+  /** A condition that is true where what was typed cannot be used, and what is said then; `#` is for the cell. */
   wrong?: readonly [condition: string, words: string];
 }
 

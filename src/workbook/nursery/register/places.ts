@@ -40,7 +40,7 @@ export const all = (id: Id) => linesOf(answerColumn(id));
 export const PLACES = `(ROW(${all("w.key")})-${FIRST_LINE - 1})`;
 export const sameKey = (row: number) => `(${all("w.key")}=${answer("w.key", row)})`;
 export const counts = (row: number, formula: string) => `IF(${answer("w.day", row)}=0,"",${formula})`;
-/** What stands in a column of inputs in the line of the earlier audit. */
+/** What is in a column of inputs in the line of the earlier audit. */
 export const earlier = (id: string, row: number) => `INDEX(${linesOf(columnOf(id))},${answer("w.earlierLine", row)})`;
 export const above = (id: Id, row: number) => `$${answerColumn(id)}$${FIRST_LINE}:$${answerColumn(id)}${row - 1}`;
 

@@ -153,8 +153,8 @@ export const REGISTER: SheetSpec = {
     ...settings,
     { at: `A${GROUPS}:C${GROUPS}`, kind: "heading", value: "Audit" },
     { at: `D${GROUPS}:${INPUTS_END}${GROUPS}`, kind: "heading", value: "Typed, or from its file" },
-    { at: `${ANSWERS_FROM}${GROUPS}:${ANSWERS_END}${GROUPS}`, kind: "heading", value: "Worked out" },
-    { at: `${columnLetters(FIRST_WORKING)}${GROUPS}:${LIST}${GROUPS}`, kind: "unit", value: "Worked out on the way" },
+    { at: `${ANSWERS_FROM}${GROUPS}:${ANSWERS_END}${GROUPS}`, kind: "heading", value: "Calculated" },
+    { at: `${columnLetters(FIRST_WORKING)}${GROUPS}:${LIST}${GROUPS}`, kind: "unit", value: "Intermediate results" },
     ...REGISTER_COLUMNS.map(
       ({ heading }, column): CellSpec => ({
         at: `${columnLetters(column + 1)}${HEADINGS}`,

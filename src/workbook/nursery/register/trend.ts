@@ -24,7 +24,7 @@ const SHOWN = [
 const LINE = columnLetters(AFTER_WORKING);
 const trendLine = (row: number) => `$${LINE}${row}`;
 
-/** Which line of the register stands in a row: the latest is rank 1, and stands last. */
+/** Which line of the register is in a row: the latest is rank 1, and is last. */
 const lineOf = (k: number) => {
   const rank = `MIN(Trend_Count,${TREND_LINES})-${k - 1}`;
   return `IF(${k}>MIN(Trend_Count,${TREND_LINES}),"",MATCH(${rank},${linesOf(answerColumn("w.order"))},0))`;

@@ -15,7 +15,7 @@ const turned = (
   bold: true,
 });
 
-/** Blank paper gets its fill where something stands in it. */
+/** Blank paper gets its fill where something is in it. */
 export const PAPER_SHADES: readonly ShadeSpec[] = [
   { range: "AL1", formula: `${FILLED}>${PAPER_LINES}`, fill: "#fbf4e2" },
   { range: `AG${HEADINGS}:AL${HEADINGS}`, formula: SECOND_HALF, fill: "#dfc27d" },

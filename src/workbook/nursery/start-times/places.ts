@@ -1,4 +1,4 @@
-/** Where the parts of the sheet Start times stand. */
+/** Where the parts of the sheet Start times are. */
 export const HEADINGS = 5;
 export const FIRST = HEADINGS + 1;
 export const START_LINES = 240;

@@ -9,7 +9,7 @@ const FORM = { label: "A:B", entry: "C", unit: "D", note: "E", noteLine: 52 };
 
 const STEPS = [
   ["Demand", "The pot groups, and what they need month by month: from weighed pots or from the weather."],
-  ["Weather", "Evapotranspiration of each month, typed or worked out, and the rain that counts."],
+  ["Weather", "Evapotranspiration of each month, typed or calculated, and the rain that counts."],
   ["Weighings", "Pots weighed twice, about a day apart: the surest way, and the only one under cover."],
   ["Leaching test", "What drains at the driest can, and a better run time from it."],
   ["Register", "One line for each block audit: from the files of the audits, or typed."],
@@ -23,7 +23,7 @@ const CAUTIONS = [
   "These figures support a decision and are no design certificate. Local rules, the licence and licensed people come first.",
 ] as const;
 
-const LATITUDE_NOTE = "South negative. Only needed where evapotranspiration is worked out from the weather.";
+const LATITUDE_NOTE = "South negative. Only needed where evapotranspiration is calculated from the weather.";
 const LATITUDE_WRONG = outside("Latitude_deg", -66.5, 66.5);
 
 const FACTS = [

@@ -60,7 +60,7 @@ export const WEATHER: SheetSpec = {
       at: "A2:N2",
       kind: "said",
       value:
-        "Means of each month, of one year or of many. ET0 is typed, or worked out: with all six from temperature to sun by Penman-Monteith, else from Tmin and Tmax alone by Hargreaves (FAO-56, 1998). Both need the latitude, the first the elevation too: see Nursery.",
+        "Means of each month, of one year or of many. ET0 is typed, or calculated: with all six from temperature to sun by Penman-Monteith, else from Tmin and Tmax alone by Hargreaves (FAO-56, 1998). Both need the latitude, the first the elevation too: see Nursery.",
     },
     {
       at: "A3:N3",

@@ -63,7 +63,7 @@ export function wayFormula(row: number, month: number): string {
       ],
       [
         `IF(ISNUMBER(${full}),OR(${full}<0,${full}>30),FALSE)`,
-        `"works out at "&ROUND(${full},2)&" mm a day: type ET0 in H${row} instead"`,
+        `"calculates at "&ROUND(${full},2)&" mm a day: type ET0 in H${row} instead"`,
       ],
       [`ISNUMBER(${full})`, `"${FULL}"`],
       [`ISNUMBER(${hargreaves})`, `"${TEMPERATURES}"&${lacked}`],

@@ -31,7 +31,7 @@ const TABLES = [
   { from: ERROR_FROM, title: "Standard error of that mean [mL a day]", what: "error", format: "0.0", kind: "working" },
   {
     from: COUNT_FROM,
-    title: "Pots weighed: shaded where under five, too few to stand for their group",
+    title: "Pots weighed: shaded where under five, too few to represent their group",
     what: "count",
     format: "0;-0;",
     kind: "working",
@@ -80,7 +80,7 @@ export const WEIGHINGS: SheetSpec = {
       at: "A2:Q2",
       kind: "said",
       value:
-        "Water the pots of a group, let them drain, weigh five to ten of them, leave them without water for about a day, weigh again: a gram lost is a millilitre used. Use = 24 · (before - after) / hours. A group that was weighed in a month goes by its pots, not by the weather.",
+        "Water the pots of a group, let them drain, weigh five to ten of them, leave them without water for about a day, weigh again: a gram lost is a millilitre used. Use = 24 · (before - after) / hours. A group that was weighed in a month uses its pots, not by the weather.",
     },
     ...HEADINGS.map(
       (value, index): CellSpec => ({ at: `${"ABCDEFGHI"[index]}${FIRST_LINE - 1}`, kind: "heading", value }),
