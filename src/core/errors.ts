@@ -17,7 +17,7 @@ export class InputError extends Error {
   readonly missing: boolean;
 
   constructor(parameter: string, rule: string, value: unknown, options: InputErrorOptions = {}) {
-    super(`${parameter} must ${rule}, got ${shown(value)}${options.place ? ` in ${options.place}` : ""}`);
+    super(`${parameter} must ${rule}, got ${valueWords(value)}${options.place ? ` in ${options.place}` : ""}`);
     this.name = "InputError";
     this.parameter = parameter;
     this.rule = rule;
@@ -32,7 +32,7 @@ export class InputError extends Error {
   }
 }
 
-function shown(value: unknown): string {
+function valueWords(value: unknown): string {
   if (typeof value === "string") {
     return value.length > LONGEST_TEXT ? `"${value.slice(0, LONGEST_TEXT)}…"` : `"${value}"`;
   }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { figure, shown } from "../../src/taskpane/parts/figure";
+import { figure, withItsUnit } from "../../src/taskpane/parts/figure";
 
 describe("a figure", () => {
   it.each([
@@ -16,7 +16,7 @@ describe("a figure", () => {
   });
 
   it("shows a count in full and words as they are", () => {
-    expect(shown(1234, "cans")).toBe("1234");
-    expect(shown("a can is dry", "ratio")).toBe("a can is dry");
+    expect(withItsUnit(1234, "cans")).toBe("1234");
+    expect(withItsUnit("a can is dry", "ratio")).toBe("a can is dry");
   });
 });

@@ -83,12 +83,12 @@ function pricesByMinute(prices: readonly HourlyPrice[]): number[] {
     const length = end > start ? end - start : end + MINUTES_A_DAY - start;
     for (let i = 0; i < length; i += 1) {
       const at = (start + i) % MINUTES_A_DAY;
-      if (found[at] !== -1) throw new InputError("prices", "have each hour once", shown(at), { place });
+      if (found[at] !== -1) throw new InputError("prices", "have each hour once", clockTime(at), { place });
       found[at] = k;
     }
   }
   const without = found.indexOf(-1);
-  if (without !== -1) throw new InputError("prices", "make up the whole day", `nothing at ${shown(without)}`);
+  if (without !== -1) throw new InputError("prices", "make up the whole day", `nothing at ${clockTime(without)}`);
   return found;
 }
 
@@ -97,6 +97,6 @@ function minute(parameter: string, value: unknown, high: number, place: string):
   throw new InputError(parameter, `be a whole number of minutes after midnight from 0 to ${high}`, value, { place });
 }
 
-function shown(at: number): string {
+function clockTime(at: number): string {
   return `${Math.floor(at / 60)}:${String(at % 60).padStart(2, "0")}`;
 }

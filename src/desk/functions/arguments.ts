@@ -8,7 +8,7 @@ type Value = BaseValueObject | null | undefined;
 
 const BLANKS = { zero: 0, null: null, empty: "" } as const;
 
-function plain(value: Value, blank: Blank): unknown {
+function argumentOf(value: Value, blank: Blank): unknown {
   return value == null || value.isNull() ? BLANKS[blank] : value.getValue();
 }
 
@@ -40,7 +40,7 @@ export function excelArguments(
     const cells = rows(argument);
     const error = cells.flat().find((cell) => cell?.isError());
     if (error) return error as ErrorValueObject;
-    const values = cells.map((row) => Array.from(row, (cell) => plain(cell, blank)));
+    const values = cells.map((row) => Array.from(row, (cell) => argumentOf(cell, blank)));
     const single = values.length === 1 && values[0]?.length === 1;
     const omitted = single && !argument.isReferenceObject() && (argument as BaseValueObject).isNull();
     if (omitted) passed.push(null);

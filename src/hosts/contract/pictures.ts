@@ -24,34 +24,34 @@ const kept = ({ name, alternative, at, width, height }: Picture) => ({
   height: Math.round(height),
 });
 
-const shown = async ({ host, sheet }: TrialSheet) => (await host.pictures(sheet)).map(kept);
+const picturesShown = async ({ host, sheet }: TrialSheet) => (await host.pictures(sheet)).map(kept);
 
 export const PICTURE_CHECKS = {
   "a placed picture is listed with its place, size and words": async (trial: TrialSheet) => {
-    same(await shown(trial), []);
+    same(await picturesShown(trial), []);
     await trial.host.placePicture(picture(trial));
-    same(await shown(trial), [kept(picture(trial))]);
+    same(await picturesShown(trial), [kept(picture(trial))]);
   },
   "a picture of the same name is replaced": async (trial: TrialSheet) => {
     const second = picture(trial, { at: trial.at("B2"), width: 90, alternative: "Moved." });
     await trial.host.placePicture(picture(trial));
     await trial.host.placePicture(second);
-    same(await shown(trial), [kept(second)]);
+    same(await picturesShown(trial), [kept(second)]);
   },
   "a picture of another name stays": async (trial: TrialSheet) => {
     const other = picture(trial, { name: "Canfall other picture", at: trial.at("A1") });
     await trial.host.placePicture(other);
     await trial.host.placePicture(picture(trial));
     await trial.host.removePicture(trial.sheet, picture(trial).name);
-    same(await shown(trial), [kept(other)]);
+    same(await picturesShown(trial), [kept(other)]);
   },
   "a removed picture can be placed again as it was listed": async (trial: TrialSheet) => {
     const { host, sheet } = trial;
     await host.placePicture(picture(trial));
     const [listed] = await host.pictures(sheet);
     await host.removePicture(sheet, listed!.name);
-    same(await shown(trial), []);
+    same(await picturesShown(trial), []);
     await host.placePicture(listed!);
-    same(await shown(trial), [kept(picture(trial))]);
+    same(await picturesShown(trial), [kept(picture(trial))]);
   },
 };

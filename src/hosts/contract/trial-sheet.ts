@@ -6,7 +6,7 @@ import { pause } from "../pause";
 const CALCULATION_LIMIT_MS = 20_000;
 const PENDING = ["#BUSY!", "#GETTING_DATA"];
 
-function plain(_: string, value: unknown): unknown {
+function comparable(_: string, value: unknown): unknown {
   if (typeof value === "number" && !Number.isFinite(value)) return String(value);
   if (typeof value !== "object" || value === null || Array.isArray(value)) return value;
   return Object.fromEntries(Object.entries(value).sort());
@@ -14,7 +14,7 @@ function plain(_: string, value: unknown): unknown {
 
 /** Throws unless both hold the same, numbers to the last bit. */
 export function same(got: unknown, wanted: unknown): void {
-  const [shownGot, shownWanted] = [JSON.stringify(got, plain), JSON.stringify(wanted, plain)];
+  const [shownGot, shownWanted] = [JSON.stringify(got, comparable), JSON.stringify(wanted, comparable)];
   if (shownGot !== shownWanted) throw new Error(`expected ${shownWanted}, got ${shownGot}`);
 }
 

@@ -15,7 +15,7 @@ export function spills(grid: Grid, sheet: Sheet): Record<number, Record<number, 
   return (all[bookOf(grid).getId()]?.[sheet.getSheetId()] ?? {}) as ReturnType<typeof spills>;
 }
 
-function shown(content: Nullable<Content>): Cell {
+function cellOf(content: Nullable<Content>): Cell {
   const value = content && (content.v ?? content.p?.body?.dataStream.trimEnd());
   if (!content || value == null) return null;
   if (content.t === BOOLEAN) return value === true || value === 1;
@@ -38,11 +38,11 @@ export function sheetCells(grid: Grid, sheet: Sheet): SheetCells {
   const formulas = grid.injector.get(FormulaDataModel);
   const [unit, key] = [bookOf(grid).getId(), sheet.getSheetId()];
   return {
-    value: (row, column) => shown(matrix.getValue(row, column)) ?? shown(spilled[row]?.[column]),
+    value: (row, column) => cellOf(matrix.getValue(row, column)) ?? cellOf(spilled[row]?.[column]),
     input: (row, column) => {
       const formula = formulas.getFormulaStringByCell(row, column, key, unit);
       if (formula) return formula;
-      const value = shown(matrix.getValue(row, column));
+      const value = cellOf(matrix.getValue(row, column));
       if (value !== null && typeof value === "object") return value.error;
       return value ?? "";
     },

@@ -13,7 +13,7 @@ import { sameValue } from "./agreement";
 type Placed = { name: string; row: number; column: number; value: Stated };
 
 const keyOf = ({ name, row, column }: Placed) => `${name}\n${row}\n${column}`;
-const shown = (value: Stated) => (value === null || value === "" ? "nothing" : `"${String(value).slice(0, 60)}"`);
+const statedWords = (value: Stated) => (value === null || value === "" ? "nothing" : `"${String(value).slice(0, 60)}"`);
 const differs = (one: Stated, other: Stated) => typeof one !== typeof other || !sameValue(one, other);
 
 /** A value by its cell, and by what it is: `The reading in Cans!G10 (row 5, column 1 of the cans)`. */
@@ -46,12 +46,12 @@ export async function inputFindings(
     if (listed.name === PAINTED && samePaint(here?.value, listed.value)) continue;
     if (differs(here?.value ?? null, listed.value)) {
       findings.push(
-        `${whatOf(book, listed)} was ${shown(listed.value)} when the copy was made and is ${shown(here?.value ?? null)}.`,
+        `${whatOf(book, listed)} was ${statedWords(listed.value)} when the copy was made and is ${statedWords(here?.value ?? null)}.`,
       );
     }
   }
   for (const added of now.values()) {
-    findings.push(`${whatOf(book, added)} was blank when the copy was made and is ${shown(added.value)}.`);
+    findings.push(`${whatOf(book, added)} was blank when the copy was made and is ${statedWords(added.value)}.`);
   }
   return findings;
 }

@@ -9,7 +9,7 @@ import { sameValue } from "./agreement";
 
 const isTyped = ({ kind, formula }: CellSpec) => (kind === "input" || kind === "reading") && formula === undefined;
 
-function shown({ value, error }: FileCell): string {
+function cellWords({ value, error }: FileCell): string {
   const text = String(error ?? value ?? "");
   return text === "" ? "nothing" : `"${text.slice(0, 60)}"`;
 }
@@ -18,9 +18,11 @@ function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined):
   if (isTyped(spec)) return cell?.formula === undefined ? null : "a formula is where a value should be typed";
   if (spec.formula === undefined) {
     const same = cell?.formula === undefined && sameValue(cell?.value ?? null, spec.value ?? null);
-    return same || spec.value === undefined ? null : `"${spec.value}" was changed to ${cell ? shown(cell) : "nothing"}`;
+    return same || spec.value === undefined
+      ? null
+      : `"${spec.value}" was changed to ${cell ? cellWords(cell) : "nothing"}`;
   }
-  if (cell?.formula === undefined) return `the formula was typed over with ${cell ? shown(cell) : "nothing"}`;
+  if (cell?.formula === undefined) return `the formula was typed over with ${cell ? cellWords(cell) : "nothing"}`;
   return sameFormula(spec.formula, cell.formula, sheet) ? null : "the formula was changed";
 }
 

@@ -27,7 +27,7 @@ function same(given: Scalar, stated: Stated): boolean {
   return given instanceof NativeError || sameValue(given, stated) || (given === 0 && stated === null);
 }
 
-const shown = (value: Scalar | undefined) =>
+const scalarWords = (value: Scalar | undefined) =>
   value === null || value === undefined || value === "" ? "nothing" : `"${String(value).slice(0, MOST_SHOWN)}"`;
 
 function valueAt(values: NativeValues, sheet: string, { row, column }: FormulaCell): Scalar | undefined {
@@ -66,7 +66,9 @@ export function valueFindings(
       if (given === undefined || (cell?.error === undefined && same(given, cell?.value ?? null))) return [];
       if (given instanceof NativeError) return [];
       const stated = cell?.error ?? cell?.value;
-      return [`${placeName(spec.name, address)}: shows ${shown(stated)}; what was typed gives ${shown(given)}.`];
+      return [
+        `${placeName(spec.name, address)}: shows ${scalarWords(stated)}; what was typed gives ${scalarWords(given)}.`,
+      ];
     });
   });
 }

@@ -3,7 +3,7 @@ import { addressParts, areaOf, type SheetArea } from "../../cells/sheet-area";
 import { namesOf } from "../../workbook/form/build";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import { type Compiled, compiled } from "./compiled";
-import { Grid } from "./grid";
+import { FormulaGrid } from "./grid";
 
 /** A cell of the audit's sheets that holds a formula. */
 export interface FormulaCell extends Compiled {
@@ -16,7 +16,7 @@ export interface FormulaCell extends Compiled {
 }
 
 const knownCells = new WeakMap<SheetSpec, readonly FormulaCell[]>();
-const knownGrids = new WeakMap<SheetSpec, Grid<Compiled>>();
+const knownGrids = new WeakMap<SheetSpec, FormulaGrid<Compiled>>();
 const knownAreas = new WeakMap<readonly SheetSpec[], ReadonlyMap<string, SheetArea>>();
 
 /** The formulas of a sheet in the order of its description. */
@@ -34,10 +34,10 @@ export function formulaCells(spec: SheetSpec): readonly FormulaCell[] {
 }
 
 /** The formulas of a sheet by their cells. */
-export function formulaGrid(spec: SheetSpec): Grid<Compiled> {
+export function formulaGrid(spec: SheetSpec): FormulaGrid<Compiled> {
   const known = knownGrids.get(spec);
   if (known) return known;
-  const grid = new Grid<Compiled>();
+  const grid = new FormulaGrid<Compiled>();
   for (const cell of formulaCells(spec)) grid.set(cell.row, cell.column, cell);
   knownGrids.set(spec, grid);
   return grid;

@@ -1,5 +1,5 @@
 /** Something for each cell of a sheet; rows and columns from 1. */
-export class Grid<T> {
+export class FormulaGrid<T> {
   private readonly rows: T[][] = [];
 
   at(row: number, column: number): T | undefined {

@@ -7,7 +7,7 @@ import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import type { Cells } from "./arguments";
 import { type Compiled, compiled } from "./compiled";
 import { formulaGrid, namedAreas } from "./formula-cells";
-import { Grid } from "./grid";
+import { FormulaGrid } from "./grid";
 import { isArea, isMatrix, type Matrix, matrixOf, NativeError, type Scalar, Unsure, type Value } from "./value";
 
 const MOST_CELLS = 20_000;
@@ -17,10 +17,10 @@ const DOING = Symbol();
 
 /** One sheet of a file. */
 interface SheetValues {
-  formulas: Grid<Compiled>;
+  formulas: FormulaGrid<Compiled>;
   /** What is in cells instead of the audit's own formulas; null where something is typed. */
-  others: Grid<Compiled | null>;
-  known: Grid<Scalar | typeof DOING | undefined>;
+  others: FormulaGrid<Compiled | null>;
+  known: FormulaGrid<Scalar | typeof DOING | undefined>;
   file: ReadonlyMap<string, FileCell>;
 }
 
@@ -97,9 +97,9 @@ export class NativeValues implements Cells {
     if (known) return known;
     const spec = this.specs.find((one) => one.name === name);
     const values: SheetValues = {
-      formulas: spec ? formulaGrid(spec) : new Grid(),
-      others: new Grid(),
-      known: new Grid(),
+      formulas: spec ? formulaGrid(spec) : new FormulaGrid(),
+      others: new FormulaGrid(),
+      known: new FormulaGrid(),
       file: this.book.sheets.find((one) => one.name === name)?.cells ?? new Map(),
     };
     this.sheets.set(name, values);

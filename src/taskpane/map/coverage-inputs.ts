@@ -1,5 +1,6 @@
 import { reference } from "../../cells/box";
 import type { Input } from "../../cells/cell";
+import { plainAddress } from "../../cells/letters";
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
 import { paintedRate } from "../../workbook/audit/coverage/painted";
 import {
@@ -23,8 +24,7 @@ export interface Block {
 
 const FACTS = ["width", "length", "bearing", "layout", "spacing", "rowSpacing"] as const;
 
-const plain = (address: string) => address.replaceAll("$", "");
-const FACT_BLOCK = plain(`${factCell("width")}:${factCell("rowSpacing")}`);
+const FACT_BLOCK = plainAddress(`${factCell("width")}:${factCell("rowSpacing")}`);
 const grid = (rows: number, columns: number, input: (i: number, j: number) => Input): Input[][] =>
   Array.from({ length: rows }, (_, i) => Array.from({ length: columns }, (_, j) => input(i, j)));
 
@@ -36,18 +36,18 @@ function blocks(
   groundMean: Input,
 ): Block[] {
   return [
-    { address: plain(SOURCE), inputs: grid(MOST_ALONG, MOST_ACROSS, rate) },
-    { address: plain(SOURCE_ACROSS), inputs: grid(1, MOST_ACROSS, (_, j) => across(j)) },
-    { address: plain(SOURCE_ALONG), inputs: grid(MOST_ALONG, 1, (i) => along(i)) },
+    { address: plainAddress(SOURCE), inputs: grid(MOST_ALONG, MOST_ACROSS, rate) },
+    { address: plainAddress(SOURCE_ACROSS), inputs: grid(1, MOST_ACROSS, (_, j) => across(j)) },
+    { address: plainAddress(SOURCE_ALONG), inputs: grid(MOST_ALONG, 1, (i) => along(i)) },
     { address: FACT_BLOCK, inputs: grid(FACTS.length, 1, (index) => fact(index)) },
-    { address: plain(factCell("ground mean")), inputs: [[groundMean]] },
+    { address: plainAddress(factCell("ground mean")), inputs: [[groundMean]] },
   ];
 }
 
 /** The Coverage sheet over the workbook's own cans, as its template has it. */
 export function auditBlocks(): Block[] {
   const formulas = new Map(sourceCells().map(({ at, formula }) => [at, `=${formula}`]));
-  const at = (address: string): Input => formulas.get(plain(address)) ?? "";
+  const at = (address: string): Input => formulas.get(plainAddress(address)) ?? "";
   return blocks(
     (i, j) => at(sourceCell(i, j)),
     (j) => at(acrossCell(j)),

@@ -8,7 +8,7 @@ export function figure(value: number): string {
 }
 
 /** A value from a summary table: whole counts stay whole, words stay words. */
-export function shown(value: number | string, unit: string): string {
+export function withItsUnit(value: number | string, unit: string): string {
   if (typeof value === "string") return value;
   return unit === "cans" ? String(value) : figure(value);
 }

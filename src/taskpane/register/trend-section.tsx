@@ -9,7 +9,7 @@ import { trendsOf } from "./trends";
 
 const CHOICE = ["Register_Block"];
 
-const plain = (label: string) => label.trim().toLowerCase();
+const comparedLabel = (label: string) => label.trim().toLowerCase();
 
 /** The block that the sheet shows, over time. */
 export function TrendSection({
@@ -27,10 +27,10 @@ export function TrendSection({
   const lines = usable(book);
   const labels = lines
     .map(({ audit }) => labelOf(audit))
-    .filter((label, index, all) => all.findIndex((other) => plain(other) === plain(label)) === index);
+    .filter((label, index, all) => all.findIndex((other) => comparedLabel(other) === comparedLabel(label)) === index);
   const choice = found?.Register_Block;
   const chosen = choice ? textIn(choice) : "";
-  const line = lines.find(({ audit }) => plain(labelOf(audit)) === plain(chosen || (labels[0] ?? "")));
+  const line = lines.find(({ audit }) => comparedLabel(labelOf(audit)) === comparedLabel(chosen || (labels[0] ?? "")));
   if (lines.length === 0) return null;
   return (
     <section aria-labelledby={`${id}-trend`}>

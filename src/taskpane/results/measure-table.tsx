@@ -2,7 +2,7 @@ import type { Limit } from "../../core/figures/limits";
 import type { SummaryRow } from "../../core/summary/summary";
 import { type Audit, MOST_RESAMPLED } from "../answer/audit";
 import type { Catches } from "../answer/catches";
-import { figure, shown } from "../parts/figure";
+import { figure, withItsUnit } from "../parts/figure";
 import { Verdict } from "../parts/verdict";
 
 /** Whose limits they are; the reader may open it. */
@@ -29,7 +29,7 @@ function Row({ row }: { row: SummaryRow }) {
       <th scope="row">{row.measure}</th>
       <td className="right">
         <span className={words ? "" : "figure"}>
-          {shown(row.value, row.unit)}
+          {withItsUnit(row.value, row.unit)}
           {!words && ` ${unit}`}
         </span>
         {row.low !== "" && row.high !== "" && (

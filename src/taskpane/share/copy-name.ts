@@ -10,7 +10,7 @@ const LONGEST = 60;
 const dayOf = (time: number): string => new Date(time).toISOString().slice(0, 10);
 
 /** Without what Windows, a Mac or a web server could trip over. */
-const plain = (text: string): string =>
+const fileWords = (text: string): string =>
   text
     // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out
     .replace(/[\\/:*?"<>|#%\x00-\x1f]/g, " ")
@@ -23,8 +23,8 @@ export async function copyName(host: Host, now: Date): Promise<string> {
   const found = await readNamed(host, NAMES);
   const day = numberIn(found.Test_Date);
   const parts = [
-    plain(textIn(found.Site_Name)),
-    plain(textIn(found.Block_Name)),
+    fileWords(textIn(found.Site_Name)),
+    fileWords(textIn(found.Block_Name)),
     dayOf(day !== undefined && day > 0 && day < 100_000 ? DAY_ZERO + Math.floor(day) * MS_A_DAY : now.getTime()),
   ];
   return `${[...parts, "share copy"].filter(Boolean).join(" ")}.xlsx`;

@@ -13,7 +13,7 @@ const NEEDED = /^xl\/(workbook\.xml|_rels\/|worksheets\/_rels\/|drawings\/drawin
 const PICTURE = /<(\w+:)?pic\b[^>]*>[\s\S]*?<(?:\w+:)?cNvPr\b([^>]*?)\/?>/g;
 const ENTITIES: Record<string, string> = { "&lt;": "<", "&gt;": ">", "&quot;": '"', "&apos;": "'", "&amp;": "&" };
 
-const plain = (text: string): string =>
+const drawnText = (text: string): string =>
   text
     .replace(/&#(x?)([0-9a-f]+);/gi, (_, hex: string, code: string) =>
       String.fromCodePoint(Number.parseInt(code, hex ? 16 : 10)),
@@ -28,7 +28,7 @@ const escaped = (text: string): string =>
 
 function attribute(tag: string, name: string): string {
   const found = new RegExp(`(?:^|\\s)${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`).exec(tag);
-  return plain(found?.[1] ?? found?.[2] ?? "");
+  return drawnText(found?.[1] ?? found?.[2] ?? "");
 }
 
 const text = (parts: Parts, path: string): string => (parts[path] ? strFromU8(parts[path]) : "");

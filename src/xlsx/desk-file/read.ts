@@ -7,7 +7,7 @@ import { conditionsOf } from "./condition";
 import { typedFormula } from "./formula";
 import { lookOf } from "./look";
 import { validationsOf } from "./validation";
-import { shown } from "./value";
+import { cellValue } from "./value";
 
 const PIXELS_A_CHARACTER = 7;
 const CELL_PADDING_PX = 5;
@@ -17,8 +17,8 @@ const USUAL = { characters: 8.43, points: 15 };
 const pixels = (characters: number): number => Math.round(characters * PIXELS_A_CHARACTER + CELL_PADDING_PX);
 
 function inputOf(cell: FileCell): { input: Input; cached?: Cell } {
-  if (cell.formula) return { input: typedFormula(cell.formula), cached: shown(cell.result) };
-  const value = shown(cell.value);
+  if (cell.formula) return { input: typedFormula(cell.formula), cached: cellValue(cell.result) };
+  const value = cellValue(cell.value);
   if (value !== null && typeof value === "object") return { input: value.error };
   return { input: value ?? "" };
 }

@@ -2,7 +2,7 @@ import type { Worksheet } from "@cj-tech-master/excelts";
 import type { Validation } from "./book";
 import { typedFormula } from "./formula";
 import { placeOf } from "./place";
-import { shown } from "./value";
+import { cellValue } from "./value";
 
 const TYPES = ["list", "whole", "decimal", "date", "time", "textLength", "custom"] as const;
 const STYLES = ["stop", "warning", "information"] as const;
@@ -24,7 +24,7 @@ interface Read {
 
 /** An operand as people type it: a literal list without its quotes, a number, or a formula. */
 function operand(given: unknown): string {
-  const value = shown(given);
+  const value = cellValue(given);
   const text = value === null || typeof value === "object" ? "" : String(value);
   const literal = /^"(.*)"$/s.exec(text);
   if (literal) return literal[1]!.replaceAll('""', '"');

@@ -4,7 +4,7 @@ const DAY_MS = 86_400_000;
 const DAY_0 = Date.UTC(1899, 11, 30);
 
 /** What a value of a file shows. */
-export function shown(value: unknown): Cell {
+export function cellValue(value: unknown): Cell {
   if (value === null || value === undefined) return null;
   if (value instanceof Date) return (value.getTime() - DAY_0) / DAY_MS;
   if (typeof value !== "object") return value as Cell;
@@ -12,5 +12,5 @@ export function shown(value: unknown): Cell {
   if (rich.error !== undefined) return { error: rich.error };
   if (rich.checkbox !== undefined) return rich.checkbox;
   if (rich.richText) return rich.richText.map(({ text }) => text).join("");
-  return shown(rich.text);
+  return cellValue(rich.text);
 }

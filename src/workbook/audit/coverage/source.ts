@@ -1,3 +1,4 @@
+import { plainAddress } from "../../../cells/letters";
 import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
 import { areaCell } from "../../form/area-cell";
 import type { CellSpec } from "../../form/sheet-spec";
@@ -21,8 +22,7 @@ import {
   sourceRow,
 } from "./places";
 
-const plain = (address: string) => address.replaceAll("$", "");
-const working = (at: string, formula: string): CellSpec => ({ at: plain(at), kind: "working", formula });
+const working = (at: string, formula: string): CellSpec => ({ at: plainAddress(at), kind: "working", formula });
 const measured = (at: string, formula: string): CellSpec => ({ ...working(at, formula), format: "0.00" });
 const range = (count: number) => Array.from({ length: count }, (_, index) => index);
 

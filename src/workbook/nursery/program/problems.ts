@@ -34,12 +34,12 @@ export class Reading {
   }
 
   optional(cell: PlacedCell, read: (value: unknown) => number): number | undefined {
-    return cell.value === null ? undefined : this.of(cell.place, () => read(plain(cell)));
+    return cell.value === null ? undefined : this.of(cell.place, () => read(checkable(cell)));
   }
 }
 
 /** A cell's value for a check; an error value is one that no rule takes. */
-const plain = ({ value }: PlacedCell): unknown => (typeof value === "object" && value ? value.error : value);
+const checkable = ({ value }: PlacedCell): unknown => (typeof value === "object" && value ? value.error : value);
 /** A name as it is compared: blanks at its ends and doubled ones do not count. */
 export const nameIn = ({ value }: PlacedCell): string =>
   value === null ? "" : typeof value === "object" ? value.error : String(value).trim().replace(/ +/g, " ");

@@ -14,10 +14,10 @@ interface Trend {
   value: (row: number) => string;
 }
 
-const shown = (id: string) => (row: number) => `$${columnOf(id)}${row}`;
+const lineCell = (id: string) => (row: number) => `$${columnOf(id)}${row}`;
 const TRENDS: readonly Trend[] = [
-  { id: "MAR", title: "MAR", up: "MAR [mm/h]", value: shown("mar") },
-  { id: "CU", title: "CU", up: "CU [%]", value: shown("cu") },
+  { id: "MAR", title: "MAR", up: "MAR [mm/h]", value: lineCell("mar") },
+  { id: "CU", title: "CU", up: "CU [%]", value: lineCell("cu") },
   {
     id: "SC",
     title: "SC that sets the run time",

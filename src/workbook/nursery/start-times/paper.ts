@@ -32,7 +32,7 @@ const startOf = (list: number) => FIRST + list * (PAPER_ROWS + 1);
 export const SECOND_HALF = `${FILLED}>${PAPER_LINES}*(Paper_Part_Used-1)+${PAPER_ROWS}`;
 export const LAST_ROW = startOf(LISTS.length) - 1;
 
-const shown = (of: string, line: string) => {
+const paperCell = (of: string, line: string) => {
   const value = `INDEX(${column(of)},${line})`;
   if (of === "C") {
     const ofBlock = `SUMPRODUCT((${column("M")}=INDEX(${column("M")},${line}))*1)`;
@@ -68,7 +68,7 @@ const half = (list: number, side: number): CellSpec[] => {
           kind: "label",
           bare: true,
           shrink: true,
-          formula: shown(of, `$${line}${row}`),
+          formula: paperCell(of, `$${line}${row}`),
           align: i === 0 ? "left" : "center",
           ...(format && { format }),
         }),
