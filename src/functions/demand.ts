@@ -2,6 +2,7 @@ import { hargreaves } from "../core/demand/hargreaves";
 import { penman } from "../core/demand/penman-monteith";
 import { potDepth as depthOf } from "../core/demand/pot-depth";
 import { answer } from "./answer";
+import { optional } from "./arguments";
 import { plain } from "./cells";
 
 /** A cell's value for core, which refuses what is no number in its range. */
@@ -46,7 +47,8 @@ export function etoHargreaves(tmin: unknown, tmax: unknown, latitude: unknown, d
  * @param sunshine Hours of bright sun [h], 0 to the daylight of that day and place
  * @param latitude Latitude [degrees], south negative, -66.5 to 66.5
  * @param elevation Height above the sea [m], -500 to 6000
- * @param day Day of the year [day], a whole number from 1 to 366
+ * @param day Day of the year [day], a whole number from 1 to 366; of a month, its middle
+ * @param [soil_heat] Heat that the soil takes up [MJ/m²/day], -20 to 20: of a month by FAO-56 eq. 43 or 44; left out: 0, as over a day
  * @returns ETo [mm/day]
  */
 export function etoPenman(
@@ -59,6 +61,7 @@ export function etoPenman(
   latitude: unknown,
   elevation: unknown,
   day: unknown,
+  soil_heat?: unknown,
 ): number {
   return answer(() => {
     const weather = {
@@ -69,6 +72,7 @@ export function etoPenman(
       wind: given(wind),
       sunshine: given(sunshine),
     };
-    return penman(weather, given(latitude), given(elevation), given(day));
+    const soil = optional(soil_heat, 0, (value) => value as number);
+    return penman(weather, given(latitude), given(elevation), given(day), soil);
   });
 }

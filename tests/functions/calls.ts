@@ -59,8 +59,8 @@ export const CALLS = [
   call(
     "ETO.PENMAN",
     demand.etoPenman,
-    "tmin tmax rhmin rhmax wind sunshine latitude elevation day",
-    ...[12.3, 21.5, 63, 84, 2.1, 9.25, 50.8, 100, 187],
+    "tmin tmax rhmin rhmax wind sunshine latitude elevation day soil_heat",
+    ...[12.3, 21.5, 63, 84, 2.1, 9.25, 50.8, 100, 187, 0.3],
   ),
   call(
     "LAYOUT.COVERAGE",

@@ -84,6 +84,16 @@ describe("reference evapotranspiration", () => {
     expect(etoHargreaves(14.8, 26.6, 45.717, 196)).toBeCloseTo(5.0, 1);
   });
 
+  it("takes the heat that the soil takes up in a month, as FAO-56, Example 17 does, and 0 where it is left out", () => {
+    // Bangkok in April, G by eq. 44: 0.14 (30.2 - 29.2); both humidities 64.453 % give its ea of 2.85 kPa
+    const april = [25.6, 34.8, 64.453, 64.453, 2, 8.5, 13 + 44 / 60, 2, 105] as const;
+    expect(etoPenman(...april, 0.14)).toBeCloseTo(5.72, 2);
+    expect(etoPenman(...april)).toBe(etoPenman(...april, 0));
+    expect(etoPenman(...april)).toBe(etoPenman(...april, ""));
+    const message = "soil_heat must be from -20 to 20 MJ/m²/day, got 21";
+    expect(cell(() => etoPenman(...april, 21))).toEqual({ error: "#VALUE!", message });
+  });
+
   it("refuses a least value above the greatest", () => {
     const above = { error: "#VALUE!", message: "tmin must be at most tmax, 12 °C, got 15" };
     expect(cell(() => etoHargreaves(15, 12, 45, 196))).toEqual(above);

@@ -39,7 +39,7 @@ const SIGNATURES = [
   "LAYOUT.COMPARE(width, length, spacing, radius, flow, [profile], [cell])",
   "POT.DEPTH(volume, top, [capture])",
   "ETO.HARGREAVES(tmin, tmax, latitude, day)",
-  "ETO.PENMAN(tmin, tmax, rhmin, rhmax, wind, sunshine, latitude, elevation, day)",
+  "ETO.PENMAN(tmin, tmax, rhmin, rhmax, wind, sunshine, latitude, elevation, day, [soil_heat])",
 ];
 
 /** Sheets of Excel end at column XFD; R and C followed by numbers are addresses of the other style. */

@@ -1,6 +1,7 @@
 import { hargreaves } from "../../src/core/demand/hargreaves";
 import { type MonthDemand, type MonthGiven, monthlyDemand } from "../../src/core/demand/monthly-demand";
 import { penman } from "../../src/core/demand/penman-monteith";
+import { monthSoilHeat } from "../../src/core/demand/soil-heat";
 import { daylight } from "../../src/core/demand/sun";
 import { type PotUse, potUse, weighedUse } from "../../src/core/demand/weighings";
 import { InputError } from "../../src/core/errors";
@@ -82,7 +83,18 @@ const orWords = <T>(work: () => T): T | "words" => {
   }
 };
 
-function et0Of(line: Typed[], month: number, latitude: Typed, elevation: Typed): number | "words" {
+/** Mean temperature of a month, where its Tmin and Tmax are typed and in order. */
+function meanOf([tmin, tmax]: Typed[]): number | null {
+  return tmin === "" || tmax === "" || tmin! > tmax! ? null : (Number(tmin) + Number(tmax)) / 2;
+}
+
+/** Heat of the soil by months, December before January. */
+function soilOf(typed: Typed[][], month: number): number {
+  const [before, now, next] = [-1, 0, 1].map((step) => meanOf(typed[(month + step + 12) % 12]!));
+  return now === null ? 0 : monthSoilHeat(before!, now!, next!);
+}
+
+function et0Of(line: Typed[], month: number, latitude: Typed, elevation: Typed, soil: number): number | "words" {
   const [tmin, tmax, rhmin, rhmax, wind, sunshine, typed] = line as number[];
   if (line[6] !== "") return typed!;
   if (line[0] === "" || line[1] === "" || latitude === "") return "words";
@@ -96,6 +108,7 @@ function et0Of(line: Typed[], month: number, latitude: Typed, elevation: Typed):
           latitude as number,
           elevation as number,
           day,
+          soil,
         )
       : hargreaves(tmin!, tmax!, latitude as number, day);
     return value < 0 ? "words" : value;
@@ -141,7 +154,7 @@ export function generatedNurseries(): GeneratedNursery[] {
       return { group, month, before, after: Math.round(before - lost), hours: between(18, 50) };
     });
     const uses = weighings.map(({ before, after, hours }) => weighedUse(before, after, hours));
-    const et0 = typed.map((line, month) => et0Of(line, month, latitude, elevation));
+    const et0 = typed.map((line, month) => et0Of(line, month, latitude, elevation, soilOf(typed, month)));
     const rain = typed.map(([, , , , , , , amount, share]) =>
       Number(amount) < 0 ? "words" : amount === "" || share === "" ? 0 : Number(amount) * Number(share),
     );

@@ -46,6 +46,29 @@ const EXAMPLES: Example[] = [
     ],
   },
   {
+    number: 13,
+    day: 105,
+    // April, between a March of 14.1 °C and a May of 18.8 °C: here January between December and February
+    entries: { Weather_Typed: [[12.1, 20.1], [14.8, 22.8], ...Array(9).fill([]), [10.1, 18.1]] },
+    prints: [["Soil heat G", "Example 13: G [MJ/m2/day]"]],
+  },
+  {
+    number: 17,
+    day: 105,
+    // The month with March before it, 29.2 °C, and no month after. ea is given, 2.85 kPa: by eq. 17 with both humidities
+    // 2 2.85 / (5.5608 + 3.2828) = 64.453 %. The example rounds on its way to 5.72: unrounded its figures give 5.716
+    entries: {
+      Latitude_deg: 13 + 44 / 60,
+      Elevation_m: 2,
+      Weather_Typed: [[25.6, 34.8, 64.453, 64.453, 2, 8.5], ...Array(10).fill([]), [25, 33.4]],
+    },
+    prints: [
+      ["Soil heat G", "Example 17: G [MJ/m2/day]"],
+      ["Net radiation Rn", "Example 17: Rn [MJ/m2/day]"],
+      ["ET0, full weather [mm]", "Example 17: ETo by its equation [mm/day]"],
+    ],
+  },
+  {
     number: 18,
     day: 187,
     entries: { Latitude_deg: 50.8, Elevation_m: 100, Weather_Typed: [[12.3, 21.5, 63, 84, 2.078, 9.25]] },

@@ -8,6 +8,9 @@ import { daylight } from "./sun";
 import { actualPressure, meanSaturationPressure, saturationSlope } from "./vapour-pressure";
 import { windOf } from "./weather";
 
+/** Most heat that the soil can take up or give [MJ/m2/day]: 0.14 times a step from -60 to 60 °C, and a little more. */
+const MOST_SOIL_HEAT = 20;
+
 /** The air over the reference grass. */
 export interface Air {
   /** Mean air temperature [°C], from -60 to 60 */
@@ -57,19 +60,20 @@ export function penmanMonteith(energy: number, { temperature, wind, deficit, gam
 }
 
 /**
- * Reference evapotranspiration of a day from its full weather; the soil takes up no heat over a day.
+ * Reference evapotranspiration of a day from its full weather, or of a month from its means.
  *
  * @param weather Temperatures, humidities, wind and sun of the day
  * @param latitude Latitude [degrees], south negative, from -66.5 to 66.5
  * @param elevation Height above the sea [m], from -500 to 6000
- * @param day Day of the year, a whole number from 1 to 366
+ * @param day Day of the year, a whole number from 1 to 366; of a month, its middle
+ * @param soil Heat that the soil takes up, G [MJ/m2/day], from -20 to 20; left out: 0, as over a day (eq. 42)
  * @returns ETo in the open [mm/day]; it can be a little under 0 in cold weather with hardly any sun
  * @throws InputError if a value is out of its range, tmin is above tmax, rhmin is above rhmax, or there is more sun
  * than daylight
- * @source FAO-56 (1998), eq. 6 with eq. 7 to 42
+ * @source FAO-56 (1998), eq. 6 with eq. 7 to 44; the bounds of G: own reasoning, 0.14 times the widest step of temperature
  * @example penman({ tmin: 12.3, tmax: 21.5, rhmin: 63, rhmax: 84, wind: 2.078, sunshine: 9.25 }, 50.8, 100, 187) // 3.88
  */
-export function penman(weather: DayWeather, latitude: number, elevation: number, day: number): number {
+export function penman(weather: DayWeather, latitude: number, elevation: number, day: number, soil = 0): number {
   const { tmin, tmax, rhmin, rhmax, wind, sunshine } = weather;
   const saturation = meanSaturationPressure(tmin, tmax);
   const vapour = actualPressure(tmin, tmax, rhmin, rhmax);
@@ -78,8 +82,8 @@ export function penman(weather: DayWeather, latitude: number, elevation: number,
   const clear = clearSkyRadiation(elevation, outside);
   const solar = solarRadiation(sunshine, daylight(latitude, day), outside);
   const net = netRadiation(tmin, tmax, vapour, solar, clear);
-  // Over a day the soil takes up no heat, G = 0: eq. 42
-  return penmanMonteith(net, {
+  const energy = net - within("soil_heat", soil, -MOST_SOIL_HEAT, MOST_SOIL_HEAT, "MJ/m²/day");
+  return penmanMonteith(energy, {
     temperature: (tmin + tmax) / 2, // eq. 9
     wind,
     deficit: saturation - vapour,

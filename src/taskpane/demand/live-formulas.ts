@@ -23,6 +23,6 @@ export const LIVE_FORMULAS: readonly LiveFormula[] = [
   {
     label: "ETO.PENMAN: from the month's full weather [mm a day]",
     text: (month) =>
-      `=CANFALL.ETO.PENMAN(${weather(month, [1, 2, 3, 4, 5, 6])},Latitude_deg,Elevation_m,${middleOf(month)})`,
+      `=CANFALL.ETO.PENMAN(${weather(month, [1, 2, 3, 4, 5, 6])},Latitude_deg,Elevation_m,${middleOf(month)},INDEX(Weather_Soil_Heat,1,${month}))`,
   },
 ];

@@ -35,6 +35,8 @@ const REFUSALS: [string, unknown[], string][] = [
   ["soilHeat", [61, 20], "before must be from -60 to 60 °C, got 61"],
   ["soilHeat", [20, 61], "next must be from -60 to 60 °C, got 61"],
   ["soilHeatSoFar", [20, Number.NaN], "month must be from -60 to 60 °C, got NaN"],
+  ["monthSoilHeat", [20, 61, null], "month must be from -60 to 60 °C, got 61"],
+  ["monthSoilHeat", [20, 20, 61], "next must be from -60 to 60 °C, got 61"],
   ["evaporation", [201], "energy must be from -200 to 200 MJ/m²/day, got 201"],
   ["solarRadiation", [-1, 12, 40], "sunshine must be from 0 to the 12 h of daylight of that day and place, got -1"],
   [

@@ -4,7 +4,7 @@ import type { CellSpec, CheckSpec, SheetSpec } from "../../form/sheet-spec";
 import { DAYS_OF_MONTH, MONTHS } from "../months";
 import { FIRST_MONTH, LAST_MONTH, NOTE_COLUMN, WORKING_HEADING } from "./places";
 import { usedFormula, usefulRainFormula, wayFormula } from "./words";
-import { WORKING_CELLS, WORKING_HEIGHTS } from "./working";
+import { SOIL_HEAT, WORKING_CELLS, WORKING_HEIGHTS } from "./working";
 
 const column = (letter: string) => `${letter}${FIRST_MONTH}:${letter}${LAST_MONTH}`;
 
@@ -88,6 +88,7 @@ export const WEATHER: SheetSpec = {
     Weather_ET0: column("K"),
     Weather_Rain: column("L"),
     Weather_How: column(NOTE_COLUMN),
+    Weather_Soil_Heat: SOIL_HEAT,
   },
   checks: INPUTS.map(
     ([letter, , least, most, unit]): CheckSpec => ({ range: column(letter), ...number(least, most, unit)("") }),

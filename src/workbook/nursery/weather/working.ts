@@ -145,8 +145,18 @@ const STEPS: readonly Step[] = [
     },
   },
   {
+    label: "Soil heat G",
+    note: "Eq. 43, MJ/m²/day: 0.07 (T of next month - T of month before); eq. 44 without the next: 0.14 (T - T before); without the month before: 0. December is before January",
+    formula: (at, _, month) => {
+      const of = (other: number) => workingCell("Mean temperature [°C]", (other + 12) % 12);
+      const [before, now, next] = [of(month - 2), at("Mean temperature [°C]"), of(month)];
+      const known = `IF(ISNUMBER(${before}),IF(ISNUMBER(${next}),0.07*(${next}-${before}),0.14*(${now}-${before})),0)`;
+      return ifAll(1, now, known);
+    },
+  },
+  {
     label: "ET0, full weather [mm]",
-    note: "Eq. 6, Penman-Monteith: (0.408 Δ Rn + γ 900 / (T + 273) u (es - ea)) / (Δ + γ (1 + 0.34 u)); G = 0 (eq. 42)",
+    note: "Eq. 6, Penman-Monteith: (0.408 Δ (Rn - G) + γ 900 / (T + 273) u (es - ea)) / (Δ + γ (1 + 0.34 u))",
     formula: (at, typed) => {
       const [net, slope, gamma] = [at("Net radiation Rn"), at("Slope Δ [kPa/°C]"), at("Psychrometric γ [kPa/°C]")];
       const [wind, mean] = [typed("F"), at("Mean temperature [°C]")];
@@ -154,7 +164,7 @@ const STEPS: readonly Step[] = [
       return ifAll(
         2,
         `${net},${wind}`,
-        `IF(AND(${wind}>=0,${wind}<=100),(0.408*${slope}*${net}+${drying})/(${slope}+${gamma}*(1+0.34*${wind})),"")`,
+        `IF(AND(${wind}>=0,${wind}<=100),(0.408*${slope}*(${net}-${at("Soil heat G")})+${drying})/(${slope}+${gamma}*(1+0.34*${wind})),"")`,
       );
     },
     format: "0.00",
@@ -185,6 +195,9 @@ export function workingCell(label: string, month: number): string {
   return `$${columnLetters(month + 2)}$${WORKING_FROM + line}`;
 }
 
+/** The soil heat of the months. */
+export const SOIL_HEAT = `${workingCell("Soil heat G", 0)}:${workingCell("Soil heat G", 11)}`.replaceAll("$", "");
+
 /** The lines of the working part: a month a column. */
 export const WORKING_CELLS: readonly CellSpec[] = STEPS.flatMap(({ label, note, formula, format = "0.000" }, line) => {
   const row = WORKING_FROM + line;
@@ -199,4 +212,6 @@ export const WORKING_CELLS: readonly CellSpec[] = STEPS.flatMap(({ label, note, 
   ];
 });
 
-export const WORKING_HEIGHTS = Object.fromEntries(STEPS.map((_, line) => [WORKING_FROM + line, 26]));
+export const WORKING_HEIGHTS = Object.fromEntries(
+  STEPS.map(({ label }, line) => [WORKING_FROM + line, label === "Soil heat G" ? 39 : 26]),
+);
