@@ -2,4 +2,4 @@
 export const WORKBOOK_VERSION = "1.2";
 
 /** Version of the nursery plan's. */
-export const PLAN_VERSION = "1.0";
+export const PLAN_VERSION = "1.1";

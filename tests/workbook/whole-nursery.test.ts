@@ -66,10 +66,12 @@ const WEIGHINGS_SAID: [what: string, entries: Entries, said: string][] = [
     "month in B5 must be a whole number from 1 to 12, got 13",
   ],
 ];
-const leaching = (minutes: Typed, applied: Typed, drained: Typed, target: Typed): Entries => ({
+/** A pot of 4,000 g with its outer pot; 1 g is 1 mL. */
+const leaching = (minutes: Typed, applied: number, drained: number, target: Typed): Entries => ({
   Leaching_Run_min: minutes,
-  Leaching_Applied_mL: applied,
-  Leaching_Drained_mL: drained,
+  Leaching_Before_g: 4000,
+  Leaching_After_g: 4000 + applied,
+  Leaching_Poured_g: 4000 + applied - drained,
   Leaching_Target: target,
 });
 /** Worked by hand: measured = drained / applied; run time = old (1 - measured) / (1 - wanted). */
@@ -81,11 +83,11 @@ const LEACHING: [what: string, entries: Entries, measured: Typed, minutes: Typed
   [
     "more drained than applied",
     leaching(60, 500, 600, 0.1),
-    "drained in B8 must be at most the 500 mL applied, got 600",
+    "needs applied and drained",
     "needs the fraction measured",
     /^$/,
   ],
-  ["a target of 1", leaching(60, 500, 75, 1), 0.15, "fraction wanted in B9 must be from 0 to 0.9, got 1", /^$/],
+  ["a target of 1", leaching(60, 500, 75, 1), 0.15, "fraction wanted in B10 must be from 0 to 0.9, got 1", /^$/],
 ];
 const DEMAND_SAID: [what: string, entries: Entries, litre: string, depth: string][] = [
   [

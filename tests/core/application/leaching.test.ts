@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { correctedRunTime, leachingFraction } from "../../../src/core/application/leaching";
+import { correctedRunTime, leachingFraction, potWater } from "../../../src/core/application/leaching";
 import { drainedShare, grossDepth, leachingMultiplier } from "../../../src/core/application/leaching-depth";
 import fc from "../../support/properties";
 
@@ -19,6 +19,21 @@ it("says that the run time is only a floor where nothing drained", () => {
   // 60 (1 - 0) / (1 - 0.25) = 80
   expect(correctedRunTime(60, leachingFraction(400, 0), 0.25)).toEqual({ minutes: 80, floor: true });
   expect(correctedRunTime(60, leachingFraction(400, 1), 0.25).floor).toBe(false);
+});
+
+it("a planted pot in a pot without holes gives what an empty pot beside it does not", () => {
+  // 4,120 g before, 4,640 g after, 4,510 g once poured off: 520 mL applied, 130 mL drained, a quarter
+  expect(potWater(4120, 4640, 4510)).toEqual({ applied: 520, drained: 130 });
+  // 1,000 mL applied to the planted pot and 150 mL drained, 0.15; an empty pot catches 1,000 / 1.5, or 1,000 / 2, and
+  // gives 0.225, or 0.3: the run time comes out at 0.775 / 0.85, or 0.7 / 0.85, of what is right
+  for (const [capture, tooShort] of [
+    [1.5, 0.09],
+    [2, 0.18],
+  ] as const) {
+    const right = correctedRunTime(60, leachingFraction(1000, 150), 0.15).minutes;
+    const empty = correctedRunTime(60, leachingFraction(1000 / capture, 150), 0.15).minutes;
+    expect(1 - empty / right).toBeCloseTo(tooShort, 2);
+  }
 });
 
 it("applies both never less than the larger, and neither less than the depth", () => {
@@ -41,6 +56,10 @@ it("drains what is applied and not kept", () => {
 });
 
 it.each([
+  [() => potWater(0, 10, 5), "before must be more than 0 g, got 0"],
+  [() => potWater(10, 10, 10), "after must be more than the 10 g before, got 10"],
+  [() => potWater(10, 20, 21), "poured must be from 10 to 20 g, got 21"],
+  [() => potWater(10, 20, 9), "poured must be from 10 to 20 g, got 9"],
   [() => leachingFraction(0, 0), "applied must be more than 0 mL, got 0"],
   [() => leachingFraction(400, -1), "drained must be 0 mL or more, got -1"],
   [() => leachingFraction(400, 401), "drained must be at most the 400 mL applied, got 401"],

@@ -61,8 +61,9 @@ const WEIGHINGS: Entries = {
 const LEACHING: Entries = {
   Leaching_Block: "block 7, 12 November (invented)",
   Leaching_Run_min: 95,
-  Leaching_Applied_mL: 520,
-  Leaching_Drained_mL: 130,
+  Leaching_Before_g: 4120,
+  Leaching_After_g: 4640,
+  Leaching_Poured_g: 4510,
   Leaching_Target: 0.1,
 };
 

@@ -6,61 +6,98 @@ import { aboveZero, outside, wrong } from "../../form/typed-words";
 
 const FIRST = 4;
 const cell = (line: number) => `B${FIRST + line}`;
-const [MINUTES, APPLIED, DRAINED, TARGET] = [cell(2), cell(3), cell(4), cell(5)];
-const NAMES = ["Leaching_Run_min", "Leaching_Applied_mL", "Leaching_Drained_mL", "Leaching_Target"] as const;
-const [minutes, applied, drained, target] = NAMES;
+const [MINUTES, BEFORE, AFTER, POURED, TARGET] = [2, 3, 4, 5, 6].map(cell) as [string, string, string, string, string];
+const minutes = "Leaching_Run_min";
+const before = "Leaching_Before_g";
+const after = "Leaching_After_g";
+const poured = "Leaching_Poured_g";
+const target = "Leaching_Target";
+const mass = number(1, 1e6, "g");
 const placed = ([when, said]: readonly [string, string], name: string, at: string): [string, string] => [
   when,
   said.replace(`in ${name}`, `in ${at}`),
 ];
+/** The conditions that a mass fails, with what is said then. */
+const heavy = (parameter: string, name: string, at: string) => placed(aboveZero(parameter, name, "g"), name, at);
 
 const LINES: readonly (string | Field)[] = [
   "The test",
   { label: "Block and date", unit: "words", name: "Leaching_Block", allowed: words() },
   { label: "Run time of the test", unit: "min", name: minutes, allowed: number(0.1, 1440, "min") },
   {
-    label: "Applied to a pot",
-    unit: "mL",
-    name: applied,
-    allowed: number(0.1, 1e6, "mL"),
-    note: "Empty pots of the same size, closed below, beside the driest can: their mean catch.",
+    label: "Before the run",
+    unit: "g",
+    name: before,
+    allowed: mass,
+    note: "Put a planted pot into a pot without holes and weigh both, at the driest can. Five pots or more: their mean. Watered the day before as usual.",
   },
   {
-    label: "Drained from a pot",
-    unit: "mL",
-    name: drained,
-    allowed: number(0, 1e6, "mL"),
-    note: "Caught below planted pots at the same place, until the dripping ends: their mean. Watered the day before as usual.",
+    label: "After the run",
+    unit: "g",
+    name: after,
+    allowed: mass,
+    note: "Both again, as soon as the water stops, leaves shaken dry: all that the plant caught is in them.",
+  },
+  {
+    label: "After pouring off",
+    unit: "g",
+    name: poured,
+    allowed: mass,
+    note: "Let the pot drip into the outer one for half an hour, pour that away, weigh both again.",
   },
   {
     label: "Leaching fraction wanted",
     unit: "0 to 0.9",
     name: target,
     allowed: number(0, 0.9, ""),
-    note: "Under 0.15 is advised (Florida, UF EP529).",
+    note: "Under 0.15 is advised (Florida, UF EP529), but not with recycled or salty water whose EC is not known.",
   },
   "What follows",
+  {
+    label: "Applied to a pot",
+    unit: "mL",
+    name: "Leaching_Applied_mL",
+    format: "#,##0",
+    formula: nestedIfs(
+      [
+        heavy("before the run", before, BEFORE),
+        heavy("after the run", after, AFTER),
+        [`COUNT(${before},${after})<2`, '"needs both weights of the run"'],
+        [
+          `${after}<=${before}`,
+          `"after the run in ${AFTER} must be more than the "&${before}&" g before, got "&${after}`,
+        ],
+      ],
+      `${after}-${before}`,
+    ),
+    note: "After the run - before it: 1 g is 1 mL.",
+  },
+  {
+    label: "Drained from a pot",
+    unit: "mL",
+    name: "Leaching_Drained_mL",
+    format: "#,##0",
+    formula: nestedIfs(
+      [
+        ["NOT(ISNUMBER(Leaching_Applied_mL))", '"needs the water applied"'],
+        heavy("after pouring off", poured, POURED),
+        [`NOT(ISNUMBER(${poured}))`, '"needs the weight after pouring off"'],
+        [
+          `OR(${poured}>${after},${poured}<${before})`,
+          `"after pouring off in ${POURED} must be from "&${before}&" to "&${after}&" g, got "&${poured}`,
+        ],
+      ],
+      `${after}-${poured}`,
+    ),
+    note: "After the run - after pouring off.",
+  },
   {
     label: "Leaching fraction measured",
     unit: "share",
     name: "Leaching_Measured",
     format: "0.00",
-    formula: nestedIfs(
-      [
-        placed(aboveZero("applied", applied, "mL"), applied, APPLIED),
-        [
-          outside(drained, 0, 1e9),
-          wrong("drained", drained, "be 0 mL or more").replace(`in ${drained}`, `in ${DRAINED}`),
-        ],
-        [`COUNT(${applied},${drained})<2`, '"needs applied and drained"'],
-        [
-          `${drained}>${applied}`,
-          `"drained in ${DRAINED} must be at most the "&${applied}&" mL applied, got "&${drained}`,
-        ],
-      ],
-      `${drained}/${applied}`,
-    ),
-    note: "Drained / applied.",
+    formula: 'IF(ISNUMBER(Leaching_Drained_mL),Leaching_Drained_mL/Leaching_Applied_mL,"needs applied and drained")',
+    note: "Drained / applied (Million and Yeager, UF/IFAS EP529).",
   },
   {
     label: "Run time corrected",
@@ -118,14 +155,14 @@ const { cells, checks, heights } = formLines(
 export const LEACHING_TEST: SheetSpec = {
   name: "Leaching test",
   widths: [30, 36, 11, 52],
-  heights: { 2: 32, ...heights },
+  heights: { 2: 46, ...heights },
   cells: [
     { at: "A1:D1", kind: "title", value: "Leaching test" },
     {
       at: "A2:D2",
       kind: "said",
       value:
-        "How much of the water runs through the pots at the driest can, and the run time that would let through what is wanted there. Never test while fertiliser is injected.",
+        "How much of the water runs through the pots at the driest can, and the run time that would let through what is wanted there. An empty pot beside it does not tell: leaves lead water into a planted pot, or past it. Never test while fertiliser is injected.",
     },
     ...cells,
   ],
