@@ -35,7 +35,7 @@ export const otherBasis = (top: number): CellSpec[] => [
     const where = (shown: string) => `IF(${differs(used, equal)},${shown},"")`;
     return [
       { at: `A${row}`, kind: "note", formula: where(`"${figure.name}"`) },
-      { at: `B${row}`, kind: "working", formula: where(equal), format: numberFormat(figure) },
+      { at: `B${row}`, kind: "note", align: "right", formula: where(equal), format: numberFormat(figure) },
       { at: `C${row}`, kind: "note", formula: where(`"${figure.unit}"`) },
     ];
   }),
