@@ -4,7 +4,7 @@ import { buildWorkbook } from "../../src/workbook/form/build";
 import { checkedZip, unzipped } from "../../src/xlsx/parts/safe-file";
 
 const TYPES = strToU8(
-  '<Types><Override ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml"/></Types>',
+  '<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Override ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml"/></Types>',
 );
 const zip = (parts: Record<string, Uint8Array>) => zipSync({ "[Content_Types].xml": TYPES, ...parts });
 

@@ -1,7 +1,6 @@
-import { attributesOf } from "../../xlsx/parts/attributes";
-import { appended, countWithin, type Edit, edited } from "../../xlsx/parts/edits";
-import { escaped } from "../../xlsx/parts/escaped";
-import { xmlEvents } from "../../xlsx/parts/xml";
+import { appended, edited, tagEdit } from "../../xlsx/parts/edits";
+import { isMain } from "../../xlsx/parts/namespaces";
+import { childOf, xmlTree } from "../../xlsx/parts/xml-tree";
 
 /** The looks of the Evidence sheet, as numbers of cell styles. */
 export interface EvidenceLooks {
@@ -23,8 +22,9 @@ const look = (font: number, align: string) =>
 
 /** The styles of a workbook with those of the Evidence sheet behind them; without where they cannot be added. */
 export function withEvidenceLooks(styles: string): { styles: string; looks: EvidenceLooks } {
-  const font = countWithin(styles, "fonts", "font");
-  const first = countWithin(styles, "cellXfs", "xf");
+  const root = xmlTree(styles);
+  const font = childOf(root, isMain, "fonts")?.children.length ?? 0;
+  const first = childOf(root, isMain, "cellXfs")?.children.length ?? 0;
   const withFonts = appended(styles, "fonts", FONTS);
   const looks = [
     look(font, ""),
@@ -39,12 +39,10 @@ export function withEvidenceLooks(styles: string): { styles: string; looks: Evid
 
 /** Takes the stated numbers of fonts and styles out, which need not be stated. */
 function counted(styles: string): string {
-  const edits: Edit[] = [];
-  for (const event of xmlEvents(styles)) {
-    if (event.kind !== "open" || (event.name !== "fonts" && event.name !== "cellXfs")) continue;
-    const kept = [...attributesOf(event.source)].filter(([name]) => name !== "count");
-    const given = kept.map(([name, value]) => ` ${name}="${escaped(value)}"`).join("");
-    edits.push({ start: event.start, end: event.end, text: `<${event.name}${given}>` });
-  }
-  return edited(styles, edits);
+  const root = xmlTree(styles);
+  const lists = ["fonts", "cellXfs"].flatMap((name) => childOf(root, isMain, name) ?? []);
+  return edited(
+    styles,
+    lists.map((list) => tagEdit(list, { count: null })),
+  );
 }

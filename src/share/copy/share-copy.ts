@@ -9,7 +9,7 @@ import { WORKBOOK_VERSION } from "../../workbook/version";
 import { addSheet } from "../../xlsx/parts/add-sheet";
 import { edited } from "../../xlsx/parts/edits";
 import { escaped } from "../../xlsx/parts/escaped";
-import { relationsOf, textOf } from "../../xlsx/parts/relations";
+import { onlyRelation, relationsOf, textOf } from "../../xlsx/parts/relations";
 import { removeParts } from "../../xlsx/parts/remove-parts";
 import { type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
 import { tokensOf } from "../calls";
@@ -57,16 +57,16 @@ function replaceCells({ parts, sheets }: FileBook, replaced: readonly ReplacedCe
 
 /** Takes out what only the add-in or its formulas need. */
 function removeAddIn({ parts, main, sheets }: FileBook, replaced: readonly ReplacedCell[]): void {
-  removeParts(parts, "", (part, type) => type.startsWith("webextension") || part.includes("webextensions/"));
+  removeParts(parts, "", ({ kind, part }) => kind.startsWith("webextension") || part.includes("webextensions/"));
   const gone = new Set(replaced.map(({ cell }) => cell));
   const needed = sheets.some(({ cells }) =>
     [...cells.values()].some((cell) => !gone.has(cell) && (cell.given.has("cm") || cell.given.has("vm"))),
   );
-  removeParts(parts, main, (_, type) => type === "calcChain" || (type === "sheetMetadata" && !needed));
+  removeParts(parts, main, ({ kind }) => kind === "calcChain" || (kind === "sheetMetadata" && !needed));
 }
 
 function styled({ parts, main }: FileBook) {
-  const part = relationsOf(parts, main).find(({ type }) => type === "styles")?.part ?? "";
+  const part = onlyRelation(relationsOf(parts, main), "styles")?.part ?? "";
   if (!parts.has(part)) throw new InputError("the workbook", "be as a spreadsheet program saves it", "no styles");
   const { styles, looks } = withEvidenceLooks(textOf(parts, part));
   parts.set(part, new TextEncoder().encode(styles));

@@ -1,5 +1,6 @@
 import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
+import { checkParts, openPackage } from "../parts/package";
 import type { Book, BookChange, BookSheet } from "./book";
 import { type PictureWords, pictureWords, withPictureWords } from "./drawing";
 import { adoptPictures, picturesOf, unnameDrawings } from "./picture";
@@ -25,11 +26,13 @@ export class XlsxFile {
   }
 
   static async open(bytes: Uint8Array): Promise<XlsxFile> {
+    const opened = openPackage(bytes);
+    checkParts(opened.parts, new Set([opened.main]));
     installChartSupport();
     const workbook = new Workbook();
     await workbook.xlsx.load(bytes);
     const file = new XlsxFile(workbook);
-    for (const [name, words] of pictureWords(bytes)) {
+    for (const [name, words] of pictureWords(opened)) {
       const sheet = workbook.getWorksheet(name);
       if (sheet) file.words.set(sheet.id, words);
     }

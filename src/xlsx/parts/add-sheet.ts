@@ -1,13 +1,12 @@
 import type { SheetArea } from "../../cells/sheet-area";
 import { absolute } from "../../cells/sheet-area";
-import { attributesOf } from "./attributes";
 import { appended, insertedBehind, mustAppend } from "./edits";
 import { escaped } from "./escaped";
+import { RELATIONS } from "./namespaces";
 import { relationsOf, relationsPart, textOf } from "./relations";
 import type { FileBook } from "./workbook-file";
-import { xmlEvents } from "./xml";
+import { within, xmlTree } from "./xml-tree";
 
-const RELATIONS = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 
 /** The first of `prefix1`, `prefix2`, … that is not taken. */
@@ -18,12 +17,8 @@ function free(prefix: string, taken: ReadonlySet<string>, suffix = ""): string {
 }
 
 function highestSheetId(xml: string): number {
-  let highest = 0;
-  for (const event of xmlEvents(xml)) {
-    if ((event.kind !== "empty" && event.kind !== "open") || event.name !== "sheet") continue;
-    highest = Math.max(highest, Number(attributesOf(event.source).get("sheetId") ?? 0));
-  }
-  return highest;
+  const ids = [...within(xmlTree(xml))].filter(({ name }) => name === "sheet").map(({ given }) => given.get("sheetId"));
+  return Math.max(0, ...ids.map(Number).filter(Number.isFinite));
 }
 
 function withNames(xml: string, names: ReadonlyMap<string, SheetArea>): string {

@@ -1,8 +1,5 @@
-import { strFromU8, unzipSync } from "fflate";
 import type { BookName } from "../desk-file/book";
-
-const WORKBOOK_PART = "xl/workbook.xml";
-const LARGEST_PART_BYTES = 10_000_000;
+import { checkParts, openPackage } from "./package";
 
 /** The names that a workbook file brings along. */
 export interface BookContents {
@@ -11,34 +8,15 @@ export interface BookContents {
   names: BookName[];
 }
 
-function workbookPart(file: Uint8Array): string {
-  let size = 0;
-  try {
-    const parts = unzipSync(file, {
-      filter: ({ name, originalSize }) => {
-        if (name === WORKBOOK_PART) size = originalSize;
-        return name === WORKBOOK_PART && originalSize <= LARGEST_PART_BYTES;
-      },
-    });
-    const part = parts[WORKBOOK_PART];
-    if (part) return strFromU8(part);
-  } catch (cause) {
-    throw new Error("the file is not an .xlsx workbook, or it is damaged", { cause });
-  }
-  if (size > 0) throw new Error("the file is not a workbook of usual size: its list of sheets is over 10 MB");
-  throw new Error("the file is not an .xlsx workbook");
-}
-
-/** Reads which sheets and defined names are in an .xlsx file, and nothing else of it. */
+/** Reads which sheets and defined names an .xlsx file holds. */
 export function bookContents(file: Uint8Array): BookContents {
-  const part = new DOMParser().parseFromString(workbookPart(file), "application/xml");
-  const all = (tag: string) => [...part.getElementsByTagNameNS("*", tag)];
+  const { parts, main, sheets, names } = openPackage(file);
+  checkParts(parts, new Set([main]));
   return {
-    sheets: all("sheet").map((sheet) => sheet.getAttribute("name") ?? ""),
-    names: all("definedName")
-      .filter((name) => !name.hasAttribute("localSheetId"))
-      .map((name) => ({ name: name.getAttribute("name") ?? "", reference: name.textContent ?? "" }))
-      .filter(({ name }) => !name.startsWith("_xlnm.")),
+    sheets: sheets.map(({ name }) => name),
+    names: names
+      .filter(({ name, local }) => local === undefined && !name.startsWith("_xlnm."))
+      .map(({ name, text }) => ({ name, reference: text })),
   };
 }
 

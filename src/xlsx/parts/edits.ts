@@ -1,8 +1,8 @@
 import { InputError } from "../../core/errors";
-import { attributesOf } from "./attributes";
-import { type XmlEvent, xmlEvents } from "./xml";
+import { escapedAttribute } from "./escaped";
+import { within, type XmlElement, xmlTree } from "./xml-tree";
 
-/** A piece of a part and what is in its place. */
+/** A piece of a part and what is put in its place. */
 export interface Edit {
   start: number;
   end: number;
@@ -20,50 +20,44 @@ export function edited(xml: string, edits: readonly Edit[]): string {
   return pieces.join("") + xml.slice(at);
 }
 
-type Tag = Extract<XmlEvent, { source: string }>;
-const isTag = (event: XmlEvent): event is Tag => event.kind === "open" || event.kind === "empty";
+const gone = ({ start, end }: XmlElement): Edit => ({ start, end, text: "" });
 
-/** A part without the childless elements of a name for which `unwanted` answers true. */
+/** A part without the elements of a name for which `unwanted` answers true. */
 export function withoutElements(
   xml: string,
   name: string,
   unwanted: (given: ReadonlyMap<string, string>) => boolean,
 ): string {
-  const edits: Edit[] = [];
-  let open: Tag | null = null;
-  for (const event of xmlEvents(xml)) {
-    if (isTag(event) && event.name === name && unwanted(attributesOf(event.source))) {
-      if (event.kind === "empty") edits.push({ start: event.start, end: event.end, text: "" });
-      else open = event;
-    } else if (event.kind === "close" && event.name === name && open) {
-      edits.push({ start: open.start, end: event.end, text: "" });
-      open = null;
-    }
-  }
-  return edited(xml, edits);
+  const found = [...within(xmlTree(xml))].filter((one) => one.name === name && unwanted(one.given));
+  return found.length === 0 ? xml : edited(xml, found.map(gone));
 }
 
-/** How many elements of a name a part holds inside the first element of another name. */
-export function countWithin(xml: string, parent: string, child: string): number {
-  let count = 0;
-  let inside = false;
-  for (const event of xmlEvents(xml)) {
-    if (event.kind === "close" && event.name === parent) break;
-    if (!isTag(event)) continue;
-    if (inside && event.name === child) count += 1;
-    if (event.name === parent) inside = true;
-  }
-  return count;
+/** What puts more at the end of an element, also of one that is an empty tag. */
+export function appendEdit(xml: string, parent: XmlElement, text: string): Edit {
+  if (parent.openEnd < parent.end) return { start: parent.closeStart, end: parent.closeStart, text };
+  const close = xml.lastIndexOf("/", parent.end);
+  return { start: close, end: parent.end, text: `>${text}</${parent.prefix}${parent.name}>` };
 }
 
-/** A part with more at the end of the first element of a name; null where it has no such element with an end. */
+/** What gives an element's opening tag other attributes; null takes one away. */
+export function tagEdit(element: XmlElement, changes: Readonly<Record<string, string | null>>): Edit {
+  const attributes = new Map<string, string | null>([...element.raw, ...Object.entries(changes)]);
+  const given = [...attributes]
+    .map(([name, value]) => (value === null ? "" : ` ${name}="${escapedAttribute(value)}"`))
+    .join("");
+  const end = element.openEnd === element.end ? "/>" : ">";
+  return { start: element.start, end: element.openEnd, text: `<${element.prefix}${element.name}${given}${end}` };
+}
+
+function firstOf(xml: string, name: string): XmlElement | undefined {
+  const root = xmlTree(xml);
+  return root.name === name ? root : [...within(root)].find((one) => one.name === name);
+}
+
+/** A part with more at the end of the first element of a name; null where it has none. */
 export function appended(xml: string, parent: string, text: string): string | null {
-  for (const event of xmlEvents(xml)) {
-    if (event.kind === "close" && event.name === parent) {
-      return edited(xml, [{ start: event.start, end: event.start, text }]);
-    }
-  }
-  return null;
+  const found = firstOf(xml, parent);
+  return found ? edited(xml, [appendEdit(xml, found, text)]) : null;
 }
 
 /** The same for an element that has to be there. */
@@ -75,9 +69,8 @@ export function mustAppend(xml: string, parent: string, text: string): string {
 
 /** A part with more behind the last element of one of these names. */
 export function insertedBehind(xml: string, names: readonly string[], text: string): string {
-  let at = -1;
-  for (const event of xmlEvents(xml)) {
-    if (event.kind !== "text" && event.kind !== "open" && names.includes(event.name)) at = event.end;
-  }
+  const found = [...within(xmlTree(xml))].filter(({ name }) => names.includes(name)).at(-1);
+  const at = found?.end ?? -1;
+  if (at < 0) throw new InputError("the workbook", "be as a spreadsheet program saves it", `no ${names[0]}`);
   return edited(xml, [{ start: at, end: at, text }]);
 }

@@ -1,12 +1,15 @@
 import { InputError } from "../../core/errors";
-import { attributesOf } from "./attributes";
-import { decoded, xmlEvents } from "./xml";
+import { kindOf, PACKAGE_RELATIONS } from "./namespaces";
+import { decoded } from "./xml";
+import { childrenOf, xmlTree } from "./xml-tree";
 
 /** What a part of a workbook points to. */
 export interface Relation {
   id: string;
-  /** Last word of the relation's type, such as `worksheet`. */
+  /** The full type. */
   type: string;
+  /** What the type means, such as `worksheet`; "" where it is not one of the standard's. */
+  kind: string;
   /** Name of the part; "" where it lies outside the file. */
   part: string;
 }
@@ -18,7 +21,8 @@ export function relationsPart(part: string): string {
   return `${folderOf(part)}_rels/${part.slice(folderOf(part).length)}.rels`;
 }
 
-function resolved(target: string, from: string): string {
+/** The part that a target means, as seen from a part. */
+export function resolved(target: string, from: string): string {
   const steps = (target.startsWith("/") ? target : folderOf(from) + target).split("/");
   const path: string[] = [];
   for (const step of steps) {
@@ -28,23 +32,27 @@ function resolved(target: string, from: string): string {
   return path.join("/");
 }
 
+export const inPackage = (space: string): boolean => space === PACKAGE_RELATIONS;
+
 /** The relations of a part, none of which is followed outside the file. */
 export function relationsOf(parts: ReadonlyMap<string, Uint8Array>, part: string): Relation[] {
   const content = parts.get(relationsPart(part));
   if (!content) return [];
-  const relations: Relation[] = [];
-  for (const event of xmlEvents(decoded(content))) {
-    if ((event.kind !== "empty" && event.kind !== "open") || event.name !== "Relationship") continue;
-    const given = attributesOf(event.source);
-    const type = given.get("Type") ?? "";
+  const ids = new Set<string>();
+  return childrenOf(xmlTree(decoded(content)), inPackage, "Relationship").map(({ given }) => {
+    const [id, type] = [given.get("Id") ?? "", given.get("Type") ?? ""];
+    if (ids.has(id)) throw new InputError("the file", "name each relation of a part once", id, { place: part });
+    ids.add(id);
     const outside = given.get("TargetMode") === "External";
-    relations.push({
-      id: given.get("Id") ?? "",
-      type: type.slice(type.lastIndexOf("/") + 1),
-      part: outside ? "" : resolved(given.get("Target") ?? "", part),
-    });
-  }
-  return relations;
+    return { id, type, kind: kindOf(type), part: outside ? "" : resolved(given.get("Target") ?? "", part) };
+  });
+}
+
+/** The one relation of a kind; undefined where there is none, refused where there are two. */
+export function onlyRelation(relations: readonly Relation[], kind: string): Relation | undefined {
+  const found = relations.filter((one) => one.kind === kind && one.part !== "");
+  if (found.length > 1) throw new InputError("the file", `lead to one part as its ${kind}`, found.length);
+  return found[0];
 }
 
 /** The text of a part that has to be there. */

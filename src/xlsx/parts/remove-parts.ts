@@ -1,18 +1,18 @@
 import { withoutElements } from "./edits";
-import { relationsOf, relationsPart, textOf } from "./relations";
+import { type Relation, relationsOf, relationsPart, textOf } from "./relations";
 
 /** Takes parts out of a workbook, with the relations that lead to them from `from` and their entries as content. */
 export function removeParts(
   parts: Map<string, Uint8Array>,
   from: string,
-  unwanted: (part: string, type: string) => boolean,
+  unwanted: (relation: Relation) => boolean,
 ): void {
-  const gone = relationsOf(parts, from).filter(({ part, type }) => unwanted(part, type));
+  const gone = relationsOf(parts, from).filter((relation) => relation.part !== "" && unwanted(relation));
   if (gone.length === 0) return;
   const write = (to: string, text: string) => parts.set(to, new TextEncoder().encode(text));
   for (const { part } of gone) {
     parts.delete(part);
-    removeParts(parts, part, (inner, type) => parts.has(inner) && unwanted(inner, type));
+    removeParts(parts, part, (inner) => parts.has(inner.part) && unwanted(inner));
     parts.delete(relationsPart(part));
   }
   if (parts.has(relationsPart(from))) {

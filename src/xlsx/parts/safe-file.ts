@@ -1,5 +1,8 @@
 import { Inflate } from "fflate";
 import { InputError } from "../../core/errors";
+import { CONTENT_TYPES_SPACE } from "./namespaces";
+import { decoded } from "./xml";
+import { childrenOf, xmlTree } from "./xml-tree";
 import { statedCount, type ZipEntry, zipEntries } from "./zip-entries";
 
 const MB = 1e6;
@@ -15,7 +18,8 @@ const STEP_BYTES = 16_384;
 const ZIP_START = [0x50, 0x4b, 0x03, 0x04];
 const OLD_OR_ENCRYPTED_START = [0xd0, 0xcf, 0x11, 0xe0];
 const CONTENT_TYPES = "[Content_Types].xml";
-const WORKBOOK_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml";
+/** The kind of content that the main part of an .xlsx workbook has. */
+export const WORKBOOK_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml";
 
 const startsWith = (bytes: Uint8Array, start: readonly number[]) => start.every((byte, i) => bytes[i] === byte);
 const another = (kind: string) => new InputError("the file", "be an .xlsx workbook", kind);
@@ -43,8 +47,13 @@ export function unzipped(bytes: Uint8Array): Map<string, Uint8Array> {
   limited(entries);
   const parts = new Map(entries.map((entry) => [entry.name, contentOf(entry)]));
   const types = parts.get(CONTENT_TYPES);
-  if (!types || !new TextDecoder().decode(types).includes(WORKBOOK_TYPE)) throw another("an archive of another kind");
+  if (!types || !holdsWorkbook(types)) throw another("an archive of another kind");
   return parts;
+}
+
+function holdsWorkbook(types: Uint8Array): boolean {
+  const list = childrenOf(xmlTree(decoded(types)), (space) => space === CONTENT_TYPES_SPACE, "Override");
+  return list.some(({ given }) => given.get("ContentType") === WORKBOOK_TYPE);
 }
 
 const inMb = (size: number): number => Math.round((10 * size) / MB) / 10;

@@ -3,46 +3,55 @@ import { cellAt } from "../../cells/places";
 import { addressParts } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import { InputError } from "../../core/errors";
-import { attributesOf } from "./attributes";
-import { XmlScanner } from "./xml";
+import { isMain } from "./namespaces";
+import { attributesOf, readXml, type XmlReading, type XmlTag } from "./xml";
 
-/** What is in a cell of a file. */
+/** What a cell of a file holds. */
 export interface FileCell {
   value: Stated;
   /** Name of the error that it shows, such as `#NAME?`. */
   error?: string;
   /** As the file holds it, without `=`. */
   formula?: string;
+  /** Its kind where it is not a plain one: array, shared or dataTable. */
+  kind?: string;
   /** The cells that an array formula fills. */
   fills?: string;
   /** Attributes of the cell's tag, such as its style. */
   given: ReadonlyMap<string, string>;
-  /** Where the cell's tag lies in the part. */
+  /** Where the cell lies in the part. */
   start: number;
   end: number;
+}
+
+/** A row's tag; places as those of an element. */
+export interface FileRow {
+  number: number;
+  start: number;
+  openEnd: number;
+  closeStart: number;
+  end: number;
+}
+
+export interface SheetContent {
+  /** The cells that hold something or have a style, by address, in the order of the file. */
+  cells: Map<string, FileCell>;
+  rows: FileRow[];
 }
 
 const MOST_CELLS = 1_000_000;
 const LONGEST_FORMULA = 8192;
 const ESCAPED_SIGN = /_x([0-9A-F]{4})_/gi;
+const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+const WHOLE = /^\d+$/;
 
-/** A text of a file, in which `_x000D_` is for a sign that xml cannot hold. */
+const refused = (rule: string, value: unknown, place = "") => new InputError("the file", rule, value, { place });
+
+/** A text of a file, in which `_x000D_` is a sign that xml cannot hold. */
 export function plainText(text: string): string {
   return !text.includes("_x")
     ? text
     : text.replace(ESCAPED_SIGN, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
-}
-
-function read(cell: FileCell, type: string, text: string, shared: readonly string[]): void {
-  if (type === "s") cell.value = shared[Number(text)] ?? null;
-  else if (type === "b") cell.value = text.trim() === "1";
-  else if (type === "e") cell.error = text.trim();
-  else if (type !== "n") cell.value = plainText(text);
-  else if (text.trim() !== "") {
-    const number = Number(text);
-    if (!Number.isFinite(number)) throw new InputError("the file", "hold numbers as numbers", text);
-    cell.value = number;
-  }
 }
 
 interface Master {
@@ -55,61 +64,159 @@ function sharedFormula({ text, at }: Master, here: string): string {
   return translateFormulaToA1(translateFormulaToR1C1(text, at), here);
 }
 
-/** The cells of a sheet that hold something or have a style, by address, in the order of the file. */
-export function sheetCells(xml: string, shared: readonly string[]): Map<string, FileCell> {
-  const cells = new Map<string, FileCell>();
-  const masters = new Map<string, Master>();
-  let row = 0;
-  let column = 0;
-  let address = "";
-  let start = 0;
-  let given = new Map<string, string>();
-  let formula: Map<string, string> | null = null;
-  let formulaText = "";
-  let text: string | null = null;
-  let inside = "";
-  const close = (end: number) => {
-    const cell: FileCell = { value: null, given, start, end };
-    if (text !== null) read(cell, given.get("t") ?? "n", text, shared);
-    if (formula) {
-      const index = formula.get("si");
-      const master = formula.get("t") === "shared" && index !== undefined ? masters.get(index) : undefined;
-      if (formulaText === "" && master) formulaText = sharedFormula(master, address);
-      else if (index !== undefined) masters.set(index, { text: formulaText, at: address });
-      if (formulaText.length > LONGEST_FORMULA)
-        throw new InputError("the file", "hold no formula without end", address);
-      cell.formula = formulaText;
-      const fills = formula.get("ref");
-      if (formula.get("t") === "array" && fills) cell.fills = fills;
+const ROW = 3;
+const CELL = 4;
+const CONTENT = 5;
+
+class CellReading implements XmlReading {
+  readonly cells = new Map<string, FileCell>();
+  readonly rows: FileRow[] = [];
+  private readonly masters = new Map<string, Master>();
+  private depth = 0;
+  /** 0 before the table of cells, 1 in it, 2 behind it. */
+  private phase = 0;
+  private row = 0;
+  private column = 0;
+  private address = "";
+  private start = 0;
+  private given = new Map<string, string>();
+  private formula: Map<string, string> | null = null;
+  private formulaText = "";
+  private value: string | null = null;
+  private inline: string | null = null;
+  private sound = 0;
+  private into: "" | "formula" | "value" | "inline" = "";
+
+  constructor(private readonly shared: readonly string[]) {}
+
+  open(tag: XmlTag, start: number, end: number): void {
+    this.depth += 1;
+    if (this.depth === 1 && !(tag.local === "worksheet" && isMain(tag.uri))) throw refused("hold sheets", tag.local);
+    if (this.depth === 2 && tag.local === "sheetData" && isMain(tag.uri)) {
+      if (this.phase > 0) throw refused("hold one table of cells a sheet", "two");
+      this.phase = 1;
+    } else if (this.phase === 1) this.openInside(tag, start, end);
+  }
+
+  private openInside(tag: XmlTag, start: number, end: number): void {
+    const { local: name } = tag;
+    if (!isMain(tag.uri)) throw refused("hold nothing but cells in the table of a sheet", tag.name, this.address);
+    if (this.depth === ROW && name === "row") this.openRow(tag, start, end);
+    else if (this.depth === CELL && name === "c") this.openCell(tag, start);
+    else if (this.depth === CONTENT) this.openContent(tag);
+    else if (this.depth > CONTENT && this.inline !== null) {
+      if (name === "rPh") this.sound = this.depth;
+      else if (name === "t" && this.sound === 0) this.into = "inline";
+    } else if (this.depth <= CELL && name !== "extLst") throw refused("hold rows of cells", tag.name);
+  }
+
+  private openRow(tag: XmlTag, start: number, end: number): void {
+    const number = tag.attributes.r?.value ?? String(this.row + 1);
+    if (!WHOLE.test(number)) throw refused("hold rows with a number", number);
+    this.row = Number(number);
+    this.column = 0;
+    this.rows.push({ number: this.row, start, openEnd: end, closeStart: end, end });
+  }
+
+  private openCell(tag: XmlTag, start: number): void {
+    this.given = attributesOf(tag);
+    this.address = this.given.get("r") ?? cellAt(this.row, this.column + 1);
+    const place = addressParts(this.address);
+    if (place.row !== this.row) throw refused("hold cells in their rows", this.address, `row ${this.row}`);
+    this.column = place.column;
+    if (this.cells.has(this.address)) throw refused("hold each cell once", this.address);
+    this.start = start;
+    this.formula = null;
+    this.formulaText = "";
+    this.value = null;
+    this.inline = null;
+  }
+
+  private openContent(tag: XmlTag): void {
+    const { local: name } = tag;
+    const taken = name === "f" ? this.formula : name === "v" ? this.value : name === "is" ? this.inline : null;
+    if (taken !== null) throw refused("hold one value a cell", "two", this.address);
+    if (name === "f") {
+      this.formula = attributesOf(tag);
+      this.into = "formula";
+    } else if (name === "v") {
+      this.value = "";
+      this.into = "value";
+    } else if (name === "is") this.inline = "";
+    else if (name !== "extLst") throw refused("hold nothing but a value in a cell", tag.name, this.address);
+  }
+
+  text(text: string): void {
+    if (this.into === "formula") this.formulaText += text;
+    else if (this.into === "value") this.value += text;
+    else if (this.into === "inline") this.inline += text;
+  }
+
+  close(tag: XmlTag, start: number, end: number): void {
+    if (this.phase === 1) {
+      this.into = "";
+      if (this.depth === this.sound) this.sound = 0;
+      else if (this.depth === CELL && tag.local === "c") this.closeCell(end);
+      else if (this.depth === ROW && tag.local === "row") Object.assign(this.rows.at(-1)!, { closeStart: start, end });
+      else if (this.depth === 2) this.phase = 2;
     }
-    cells.set(address, cell);
-    if (cells.size > MOST_CELLS) throw new InputError("the file", `hold at most ${MOST_CELLS} cells a sheet`, "more");
-  };
-  const scanner = new XmlScanner(xml);
-  while (scanner.next()) {
-    const { kind, name } = scanner;
-    if (kind === "text") {
-      if (inside === "f") formulaText += scanner.text();
-      else if (inside === "v" || inside === "t") text = (text ?? "") + scanner.text();
-    } else if (kind === "close") {
-      if (name === "c") close(scanner.end);
-      else if (name === "sheetData") return cells;
-      inside = "";
-    } else if (name === "row") {
-      row = Number(attributesOf(scanner.source()).get("r") ?? row + 1);
-      column = 0;
-    } else if (name === "c") {
-      given = attributesOf(scanner.source());
-      address = given.get("r") ?? cellAt(row, column + 1);
-      column = addressParts(address).column;
-      if (cells.has(address)) throw new InputError("the file", "hold each cell once", address);
-      [start, text, formula, formulaText] = [scanner.start, null, null, ""];
-      if (kind === "empty") close(scanner.end);
-    } else {
-      if (name === "v") text ??= "";
-      if (name === "f") formula = attributesOf(scanner.source());
-      inside = kind === "open" ? name : "";
+    this.depth -= 1;
+  }
+
+  private closeCell(end: number): void {
+    const { given, address } = this;
+    const cell: FileCell = { value: null, given, start: this.start, end };
+    this.readValue(cell, given.get("t") ?? "n");
+    if (this.formula) this.readFormula(cell, this.formula);
+    this.cells.set(address, cell);
+    if (this.cells.size > MOST_CELLS) throw refused(`hold at most ${MOST_CELLS} cells a sheet`, "more");
+  }
+
+  private readValue(cell: FileCell, type: string): void {
+    const { value, inline, address } = this;
+    if (inline !== null) {
+      if (value !== null || type !== "inlineStr") throw refused("hold one value a cell", "two", address);
+      cell.value = plainText(inline);
+    }
+    if (value === null) return;
+    const text = value.trim();
+    if (type === "s") {
+      const known = WHOLE.test(text) ? this.shared[Number(text)] : undefined;
+      if (known === undefined) throw refused("hold every text that a cell names", text, address);
+      cell.value = known;
+    } else if (type === "b") cell.value = text === "1" || text === "true";
+    else if (type === "e") cell.error = text;
+    else if (type === "str" || type === "d" || type === "inlineStr") cell.value = plainText(value);
+    else if (type !== "n") throw refused("hold cells of a known kind", type, address);
+    else if (text !== "") {
+      const number = DECIMAL.test(text) ? Number(text) : Number.NaN;
+      if (!Number.isFinite(number)) throw refused("hold numbers as numbers", text, address);
+      cell.value = number;
     }
   }
-  return cells;
+
+  private readFormula(cell: FileCell, formula: Map<string, string>): void {
+    const kind = formula.get("t") ?? "normal";
+    const index = formula.get("si");
+    const master = kind === "shared" && index !== undefined ? this.masters.get(index) : undefined;
+    if (this.formulaText === "" && master) this.formulaText = sharedFormula(master, this.address);
+    else if (index !== undefined) this.masters.set(index, { text: this.formulaText, at: this.address });
+    if (this.formulaText.length > LONGEST_FORMULA) throw refused("hold no endless formula", this.address);
+    cell.formula = this.formulaText;
+    if (kind !== "normal") cell.kind = kind;
+    const fills = formula.get("ref");
+    if (kind === "array" && fills) cell.fills = fills;
+  }
+}
+
+/** The rows and cells of a sheet's part. */
+export function sheetContent(xml: string, shared: readonly string[]): SheetContent {
+  const reading = new CellReading(shared);
+  readXml(xml, reading);
+  return { cells: reading.cells, rows: reading.rows };
+}
+
+/** The cells of a sheet that hold something or have a style, by address, in the order of the file. */
+export function sheetCells(xml: string, shared: readonly string[]): Map<string, FileCell> {
+  return sheetContent(xml, shared).cells;
 }

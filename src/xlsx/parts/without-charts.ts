@@ -1,76 +1,91 @@
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { zipSync } from "fflate";
+import { edited, withoutElements } from "./edits";
+import { isRelations } from "./namespaces";
+import { type FilePackage, openPackage } from "./package";
+import { relationsOf, relationsPart, textOf } from "./relations";
+import { removeParts } from "./remove-parts";
+import { within, xmlTree } from "./xml-tree";
 
-const CHART_PARTS = /^xl\/(charts|chartex)\//;
-const CONTENT_TYPES = "[Content_Types].xml";
+const CHARTS = ["chart", "chartEx"];
 
-type Parts = Record<string, Uint8Array>;
+type Parts = FilePackage["parts"];
 
-const relationsOf = (part: string) => part.replace(/([^/]+)$/, "_rels/$1.rels");
+const write = (parts: Parts, part: string, text: string) => parts.set(part, new TextEncoder().encode(text));
 
-/** A part as a document that can be changed and written back. */
-function changed(parts: Parts, part: string, change: (page: Document) => void): void {
-  const bytes = parts[part];
-  if (!bytes) return;
-  const page = new DOMParser().parseFromString(strFromU8(bytes), "application/xml");
-  change(page);
-  const text = new XMLSerializer().serializeToString(page.documentElement);
-  parts[part] = strToU8(`<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n${text}`);
-}
-
-const elements = (page: Document, name: string) => [...page.getElementsByTagNameNS("*", name)];
-
-function removeRelations(parts: Parts, part: string, unwanted: (target: string) => boolean): string[] {
-  const ids: string[] = [];
-  changed(parts, relationsOf(part), (page) => {
-    for (const relation of elements(page, "Relationship")) {
-      if (!unwanted(relation.getAttribute("Target") ?? "")) continue;
-      ids.push(relation.getAttribute("Id") ?? "");
-      relation.remove();
-    }
-  });
-  return ids;
-}
-
-/** Takes the charts out of a drawing; true where nothing is left in it. */
+/** Takes the charts out of a drawing; answers whether nothing is left in it. */
 function emptied(parts: Parts, drawing: string): boolean {
-  let left = 0;
-  changed(parts, drawing, (page) => {
-    for (const anchor of [...page.documentElement.children]) {
-      if (anchor.getElementsByTagNameNS("*", "chart").length > 0) anchor.remove();
-    }
-    left = page.documentElement.children.length;
-  });
-  removeRelations(parts, drawing, (target) => target.includes("chart"));
-  return left === 0;
+  const xml = textOf(parts, drawing);
+  const { children } = xmlTree(xml);
+  const charts = new Set(
+    relationsOf(parts, drawing)
+      .filter(({ kind }) => CHARTS.includes(kind))
+      .map(({ id }) => id),
+  );
+  const unwanted = children.filter((anchor) =>
+    [...within(anchor)].some((one) => one.name === "chart" && charts.has(one.spaced(isRelations, "id") ?? "")),
+  );
+  write(
+    parts,
+    drawing,
+    edited(
+      xml,
+      unwanted.map(({ start, end }) => ({ start, end, text: "" })),
+    ),
+  );
+  removeParts(parts, drawing, ({ kind }) => CHARTS.includes(kind));
+  return unwanted.length === children.length;
 }
 
-/** Takes an empty drawing off the sheets that show it. */
-function removeDrawing(parts: Parts, drawing: string): void {
-  const name = drawing.slice(drawing.lastIndexOf("/") + 1);
-  for (const sheet of Object.keys(parts).filter((part) => /^xl\/worksheets\/[^/]+\.xml$/.test(part))) {
-    const ids = removeRelations(parts, sheet, (target) => target.endsWith(`drawings/${name}`));
-    if (ids.length === 0) continue;
-    changed(parts, sheet, (page) => {
-      for (const element of elements(page, "drawing")) element.remove();
-    });
+/** Takes the part of a drawing off the sheet that shows it. */
+function removeDrawing(parts: Parts, sheet: string, drawing: string, id: string): void {
+  const xml = textOf(parts, sheet);
+  const shown = [...within(xmlTree(xml, (name) => name === "sheetData"))].filter(
+    (one) => one.name === "drawing" && one.spaced(isRelations, "id") === id,
+  );
+  write(
+    parts,
+    sheet,
+    edited(
+      xml,
+      shown.map(({ start, end }) => ({ start, end, text: "" })),
+    ),
+  );
+  removeParts(parts, sheet, ({ part }) => part === drawing);
+}
+
+/** Takes out what only the parts of a removed part led to, and what is said of parts that are gone. */
+function removeUnreached(parts: Parts): void {
+  const reached = new Set<string>();
+  const reach = (from: string) => {
+    for (const { part } of relationsOf(parts, from)) {
+      if (part === "" || reached.has(part)) continue;
+      reached.add(part);
+      reach(part);
+    }
+  };
+  reach("");
+  for (const part of [...parts.keys()]) {
+    if (part === "[Content_Types].xml" || part.endsWith(".rels") || reached.has(part)) continue;
+    parts.delete(part);
+    parts.delete(relationsPart(part));
   }
-  delete parts[drawing];
-  delete parts[relationsOf(drawing)];
+  const types = textOf(parts, "[Content_Types].xml");
+  const kept = withoutElements(types, "Override", (given) => !parts.has((given.get("PartName") ?? "").slice(1)));
+  write(parts, "[Content_Types].xml", kept);
 }
 
 /** A copy of an .xlsx file without its charts, all else as it was; null where it has none. */
 export function withoutCharts(file: Uint8Array): Uint8Array | null {
-  const parts = unzipSync(file);
-  const charts = Object.keys(parts).filter((part) => CHART_PARTS.test(part));
-  if (charts.length === 0) return null;
-  for (const part of charts) delete parts[part];
-  for (const drawing of Object.keys(parts).filter((part) => /^xl\/drawings\/[^/]+\.xml$/.test(part))) {
-    if (emptied(parts, drawing)) removeDrawing(parts, drawing);
-  }
-  changed(parts, CONTENT_TYPES, (page) => {
-    for (const one of elements(page, "Override")) {
-      if (!parts[(one.getAttribute("PartName") ?? "").slice(1)]) one.remove();
+  const { parts, sheets } = openPackage(file);
+  let found = false;
+  for (const { part: sheet } of sheets) {
+    for (const { id, kind, part: drawing } of relationsOf(parts, sheet)) {
+      if (kind !== "drawing" || !relationsOf(parts, drawing).some((one) => CHARTS.includes(one.kind))) continue;
+      found = true;
+      if (emptied(parts, drawing)) removeDrawing(parts, sheet, drawing, id);
     }
-  });
-  return zipSync(parts);
+  }
+  if (!found) return null;
+  removeUnreached(parts);
+  return zipSync(Object.fromEntries(parts));
 }

@@ -1,11 +1,9 @@
 import { cellAt } from "../../cells/places";
 import { addressParts, areaOf, type SheetArea } from "../../cells/sheet-area";
-import { InputError } from "../../core/errors";
-import { attributesOf } from "./attributes";
-import { relationsOf, textOf } from "./relations";
-import { unzipped } from "./safe-file";
-import { type FileCell, plainText, sheetCells } from "./sheet-cells";
-import { xmlEvents } from "./xml";
+import { checkParts, openPackage } from "./package";
+import { onlyRelation, textOf } from "./relations";
+import { sharedStrings } from "./shared-strings";
+import { type FileCell, sheetCells } from "./sheet-cells";
 
 /** A sheet of a file. */
 export interface BookSheet {
@@ -26,76 +24,17 @@ export interface FileBook {
   texts: string[];
 }
 
-const MOST_SHEETS = 255;
-
-function sharedStrings(parts: Map<string, Uint8Array>, part: string | undefined): string[] {
-  const texts: string[] = [];
-  if (!part || !parts.has(part)) return texts;
-  let text = "";
-  let inside = "";
-  let sound = 0;
-  for (const event of xmlEvents(textOf(parts, part))) {
-    if (event.kind === "text") {
-      if (inside === "t" && sound === 0) text += event.text;
-    } else if (event.kind === "close") {
-      if (event.name === "rPh") sound -= 1;
-      if (event.name === "si") {
-        texts.push(plainText(text));
-        text = "";
-      }
-      inside = "";
-    } else {
-      if (event.name === "rPh" && event.kind === "open") sound += 1;
-      if (event.name === "si" && event.kind === "empty") texts.push("");
-      inside = event.kind === "open" ? event.name : "";
-    }
-  }
-  return texts;
-}
-
-interface Contents {
-  sheets: { name: string; id: string }[];
-  names: Map<string, string>;
-}
-
-function contentsOf(xml: string): Contents {
-  const contents: Contents = { sheets: [], names: new Map() };
-  let name: string | null = null;
-  let text = "";
-  for (const event of xmlEvents(xml)) {
-    if (event.kind === "text") text += event.text;
-    else if (event.kind === "close") {
-      if (event.name === "definedName" && name !== null) contents.names.set(name, text.trim());
-      name = null;
-    } else if (event.name === "sheet") {
-      const given = attributesOf(event.source);
-      const id = [...given].find(([key]) => key.endsWith(":id"))?.[1] ?? "";
-      contents.sheets.push({ name: given.get("name") ?? "", id });
-    } else if (event.name === "definedName") {
-      const given = attributesOf(event.source);
-      name = given.has("localSheetId") ? null : (given.get("name") ?? "");
-      text = "";
-    }
-  }
-  return contents;
-}
-
-/** The sheets, cells and names of a file from anywhere. */
+/** The sheets, cells and names of a file from anywhere; each of its parts is well formed. */
 export function openBook(file: Uint8Array): FileBook {
-  const parts = unzipped(file);
-  const main = relationsOf(parts, "").find(({ type }) => type === "officeDocument")?.part ?? "";
-  const relations = relationsOf(parts, main);
-  const contents = contentsOf(textOf(parts, main));
-  if (contents.sheets.length > MOST_SHEETS) {
-    throw new InputError("the file", `hold at most ${MOST_SHEETS} sheets`, contents.sheets.length);
-  }
-  const texts = sharedStrings(parts, relations.find(({ type }) => type === "sharedStrings")?.part);
-  const sheets = contents.sheets.flatMap(({ name, id }) => {
-    const relation = relations.find((one) => one.id === id);
-    if (relation?.type !== "worksheet") return [];
-    return [{ name, part: relation.part, cells: sheetCells(textOf(parts, relation.part), texts) }];
-  });
-  return { parts, main, sheets, names: contents.names, texts };
+  const { parts, main, relations, sheets: listed, names } = openPackage(file);
+  const strings = onlyRelation(relations, "sharedStrings")?.part;
+  const texts = strings === undefined ? [] : sharedStrings(textOf(parts, strings));
+  const sheets = listed
+    .filter(({ kind }) => kind === "worksheet")
+    .map(({ name, part }) => ({ name, part, cells: sheetCells(textOf(parts, part), texts) }));
+  checkParts(parts, new Set([main, strings ?? "", ...sheets.map(({ part }) => part)]));
+  const global = names.filter(({ local }) => local === undefined).map(({ name, text }) => [name, text] as const);
+  return { parts, main, sheets, names: new Map(global), texts };
 }
 
 /** The rectangle behind a defined name, or null where there is none or it leads nowhere. */

@@ -1,134 +1,94 @@
-import { unescaped } from "./unescaped";
-import { malformed, nameEnd } from "./xml-signs";
+import { SaxesParser, type SaxesTagNS } from "saxes";
+import { InputError } from "../../core/errors";
 
-/** A tag of an xml part, or the text between two tags. */
-export type XmlEvent =
-  | { kind: "open" | "empty"; name: string; source: string; start: number; end: number }
-  | { kind: "close"; name: string; start: number; end: number }
-  | { kind: "text"; text: string; start: number; end: number };
+/** A tag with its name, namespace and attributes. */
+export type XmlTag = SaxesTagNS;
+
+/** What to do with the tags and texts of a part in their order; places are signs from the start of the part. */
+export interface XmlReading {
+  open?(tag: XmlTag, start: number, end: number): void;
+  /** An empty tag closes at once: `start` and `end` are then both its end. */
+  close?(tag: XmlTag, start: number, end: number): void;
+  text?(text: string): void;
+}
 
 const MOST_NESTED = 64;
-const CDATA = "<![CDATA[";
+const ENCODINGS = ["utf-8", "utf8", "utf-16", "us-ascii", "ascii"];
 
-const localName = (name: string) => name.slice(name.indexOf(":") + 1);
+/** A part that is not well formed, with the reason. */
+export const malformed = (why: string) => new InputError("the file", "hold well-formed parts", why);
 
-/** The text of a part. */
+/** The text of a part; without its declaration where that would no longer be true of it. */
 export function decoded(part: Uint8Array): string {
   const wide = (part[0] === 0xff && part[1] === 0xfe) || (part[0] === 0xfe && part[1] === 0xff);
   const encoding = wide ? (part[0] === 0xff ? "utf-16le" : "utf-16be") : "utf-8";
   try {
-    return new TextDecoder(encoding, { fatal: true }).decode(part);
+    const text = new TextDecoder(encoding, { fatal: true }).decode(part);
+    return wide && text.startsWith("<?xml ") ? text.slice(text.indexOf("?>") + 2) : text;
   } catch {
     throw malformed("a part that is no text");
   }
 }
 
-/** Where the tag that starts at `start` ends: behind its `>`, which may not be in quotes. */
-function tagEnd(xml: string, start: number): number {
-  for (let at = start + 1; at < xml.length; at += 1) {
-    const sign = xml[at];
-    if (sign === ">") return at + 1;
-    if (sign === '"' || sign === "'") {
-      at = xml.indexOf(sign, at + 1);
-      if (at < 0) break;
-    }
-  }
-  throw malformed("a tag without an end");
-}
-
-function after(xml: string, mark: string, from: number): number {
-  const at = xml.indexOf(mark, from);
-  if (at < 0) throw malformed("a mark without an end");
-  return at + mark.length;
-}
+const REASONS: readonly [said: string, why: string][] = [
+  ["entity", "an unknown entity"],
+  ["unclosed tag", "a tag that is not closed"],
+  ["close tag", "a tag that is not closed"],
+  ["closing tag", "a tag that is not closed"],
+  ["unclosed", "a mark without an end"],
+  ["unexpected end", "a mark without an end"],
+  ["namespace", "a prefix that is not declared"],
+  ["duplicate attribute", "an attribute given twice"],
+  ["disallowed character", "a sign that is not allowed"],
+];
 
 /**
- * Goes through the tags and texts of an xml part in their order; names without their prefix. Nothing outside the part is
- * ever looked up, and a part with a document type is refused, since that could define entities that grow without end.
+ * Reads an xml part strictly and with its namespaces. Nothing outside the part is ever looked up, and a part with a
+ * document type is refused, since that could define entities that grow without end.
+ *
+ * @throws InputError if the part is not well formed
  */
-export class XmlScanner {
-  kind: "open" | "empty" | "close" | "text" = "text";
-  name = "";
-  start = 0;
-  end = 0;
-  private readonly open: string[] = [];
-  private marked = false;
-
-  constructor(private readonly xml: string) {}
-
-  /** The tag as it is. */
-  source(): string {
-    return this.xml.slice(this.start, this.end);
+export function readXml(xml: string, reading: XmlReading): void {
+  const parser = new SaxesParser({ xmlns: true, position: false });
+  const { open, close, text } = reading;
+  let depth = 0;
+  let start = 0;
+  parser.on("error", ({ message }) => {
+    const said = message.toLowerCase();
+    throw malformed(REASONS.find(([words]) => said.includes(words))?.[1] ?? "a damaged tag");
+  });
+  parser.on("doctype", () => {
+    throw malformed("a document type");
+  });
+  parser.on("xmldecl", ({ encoding }) => {
+    if (encoding !== undefined && !ENCODINGS.includes(encoding.toLowerCase())) throw malformed("an unusual encoding");
+  });
+  parser.on("opentagstart", () => {
+    start = xml.lastIndexOf("<", parser.position - 1);
+    depth += 1;
+    if (depth > MOST_NESTED) throw malformed("tags nested too deep");
+  });
+  if (open) parser.on("opentag", (tag) => open.call(reading, tag, start, parser.position));
+  parser.on("closetag", (tag) => {
+    depth -= 1;
+    if (!close) return;
+    const end = parser.position;
+    close.call(reading, tag, tag.isSelfClosing ? end : xml.lastIndexOf("<", end - 1), end);
+  });
+  if (text) {
+    parser.on("text", (part) => text.call(reading, part));
+    parser.on("cdata", (part) => text.call(reading, part));
   }
-
-  /** The text between two tags. */
-  text(): string {
-    const { xml, start, end } = this;
-    return this.marked ? xml.slice(start + CDATA.length, end - 3) : unescaped(xml.slice(start, end));
-  }
-
-  /**
-   * Steps to the next tag or text.
-   *
-   * @returns false at the end of the part
-   * @throws InputError if the part is not well formed
-   */
-  next(): boolean {
-    const { xml, open } = this;
-    for (;;) {
-      const at = this.end;
-      const tag = xml.indexOf("<", at);
-      if (tag !== at && open.length > 0) return this.found("text", at, tag < 0 ? malformedEnd() : tag);
-      if (tag < 0) return open.length > 0 ? malformedEnd() : false;
-      const sign = xml[tag + 1];
-      if (sign === "/") return this.close(tag);
-      if (sign !== "?" && sign !== "!") return this.begin(tag);
-      if (sign === "?") this.end = after(xml, "?>", tag);
-      else if (xml.startsWith("<!--", tag)) this.end = after(xml, "-->", tag);
-      else if (xml.startsWith(CDATA, tag) && open.length > 0) {
-        this.found("text", tag, after(xml, "]]>", tag));
-        this.marked = true;
-        return true;
-      } else throw malformed("a document type");
-    }
-  }
-
-  private found(kind: XmlScanner["kind"], start: number, end: number): true {
-    this.kind = kind;
-    this.start = start;
-    this.end = end;
-    this.marked = false;
-    return true;
-  }
-
-  private close(tag: number): true {
-    const name = this.xml.slice(tag + 2, nameEnd(this.xml, tag + 2));
-    if (this.open.pop() !== name) throw malformed("a tag that is not closed");
-    this.name = localName(name);
-    return this.found("close", tag, tagEnd(this.xml, tag));
-  }
-
-  private begin(tag: number): true {
-    const end = tagEnd(this.xml, tag);
-    const name = this.xml.slice(tag + 1, nameEnd(this.xml, tag + 1));
-    this.name = localName(name);
-    if (this.xml[end - 2] === "/") return this.found("empty", tag, end);
-    if (this.open.push(name) > MOST_NESTED) throw malformed("tags nested too deep");
-    return this.found("open", tag, end);
-  }
+  parser.write(xml);
+  parser.close();
 }
 
-function malformedEnd(): never {
-  throw malformed("a tag that is not closed");
-}
-
-/** The tags and texts of a small part as a sequence. */
-export function* xmlEvents(xml: string): Generator<XmlEvent> {
-  const scanner = new XmlScanner(xml);
-  while (scanner.next()) {
-    const { kind, name, start, end } = scanner;
-    if (kind === "text") yield { kind, text: scanner.text(), start, end };
-    else if (kind === "close") yield { kind, name, start, end };
-    else yield { kind, name, source: scanner.source(), start, end };
+/** A tag's attributes that are in no namespace, by name: `z:id` is none of them. */
+export function attributesOf(tag: XmlTag): Map<string, string> {
+  const given = new Map<string, string>();
+  for (const name in tag.attributes) {
+    const { prefix, value } = tag.attributes[name]!;
+    if (prefix === "") given.set(name, value);
   }
+  return given;
 }
