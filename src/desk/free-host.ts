@@ -2,7 +2,7 @@ import type { Host } from "../hosts/host";
 import type { ProtectedCells } from "./protected-cells";
 
 const READING = new Set<keyof Host>([
-  "book",
+  "snapshot",
   "selection",
   "select",
   "watch",

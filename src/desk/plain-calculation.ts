@@ -15,13 +15,15 @@ export function plainCalculation(api: FUniver): DeskCalculation {
   formulas.calculationStart(speak);
   formulas.calculationProcessing(speak);
   formulas.calculationEnd(speak);
+  const isRunning = () => performance.now() < spoke + QUIET_MS;
   const settled = async () => {
     speak();
-    while (performance.now() < spoke + QUIET_MS) await pause(QUIET_MS / 10);
+    while (isRunning()) await pause(QUIET_MS / 10);
   };
   return {
     keyPressed: speak,
     settled,
+    isRunning,
     settledWithin: async () => settled().then(() => true),
     failed: () => {},
     say: () => {},

@@ -1,5 +1,6 @@
 import type { Area } from "../cells/area";
 import type { Cell, Input } from "../cells/cell";
+import type { Snapshot, Wanted } from "./snapshot";
 
 /** A picture over the cells. */
 export interface Picture {
@@ -20,8 +21,8 @@ export interface Picture {
 export interface Host {
   /** What the pane calls it: `Excel` or `desk`. */
   readonly label: string;
-  /** Tells the open workbook from any that was open before it. */
-  book(): Promise<string>;
+  /** The workbook at one moment: what these names and areas hold, the selection, the sheets. */
+  snapshot(wanted: Wanted): Promise<Snapshot>;
   /** The selected rectangle, cut to the used part of its sheet. */
   selection(): Promise<Area>;
   select(area: Area): Promise<void>;

@@ -1,15 +1,16 @@
-import type { Area } from "../cells/area";
-import type { Host } from "../hosts/host";
-
-async function holdsNumbers(host: Host, area: Area): Promise<boolean> {
-  return (await host.read(area)).flat().some((cell) => typeof cell === "number");
-}
+import type { Reading } from "./workbook/reading";
 
 /** The step that a workbook is at: to be set up, to be filled, or to be read. */
-export async function firstStep(host: Host): Promise<string> {
-  const readings = await host.named("Cans_Readings");
-  if (readings) return (await holdsNumbers(host, readings)) ? "results" : "readings";
-  const blocks = await host.named("Program_Blocks");
-  if (blocks) return (await holdsNumbers(host, blocks)) ? "night" : "demand";
-  return "new";
-}
+export const FIRST_STEP: Reading<string> = {
+  wants: { names: ["Cans_Readings", "Program_Blocks"] },
+  read: (snapshot) => {
+    const holdsNumbers = (name: string) =>
+      snapshot
+        .named(name)!
+        .cells.flat()
+        .some((cell) => typeof cell === "number");
+    if (snapshot.named("Cans_Readings")) return holdsNumbers("Cans_Readings") ? "results" : "readings";
+    if (snapshot.named("Program_Blocks")) return holdsNumbers("Program_Blocks") ? "night" : "demand";
+    return "new";
+  },
+};

@@ -1,7 +1,7 @@
 import { FluentProvider } from "@fluentui/react-components";
-import { useEffect, useState } from "react";
+import { useState } from "react";
 import type { Host } from "../hosts/host";
-import { firstStep } from "./first-step";
+import { FIRST_STEP } from "./first-step";
 import type { FunctionInfo } from "./help/function-info";
 import "./pane.css";
 import { useAnswer } from "./answer/use-answer";
@@ -11,6 +11,7 @@ import { StepList } from "./step-list";
 import { theme } from "./theme";
 import { UndoBar } from "./undo-bar";
 import { useUndo } from "./workbook/use-undo";
+import { useWatched } from "./workbook/use-watched";
 
 /** The whole pane over one spreadsheet; `functions` is the list from functions.json, fetched where left out. */
 export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo[] }) {
@@ -18,11 +19,9 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
   const { answer, entries, change, failure, readings } = useAnswer(host);
   const undo = useUndo(host);
   const [current, setCurrent] = useState<string | null>(null);
-
-  useEffect(() => {
-    const open = (step: string) => setCurrent((chosen) => chosen ?? step);
-    firstStep(host).then(open, () => open("new"));
-  }, [host]);
+  const first = useWatched(host, FIRST_STEP);
+  const step = first.found ?? (first.failure ? "new" : null);
+  if (current === null && step !== null) setCurrent(step);
 
   return (
     <FluentProvider theme={theme(dark)} className="canfall">

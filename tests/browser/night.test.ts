@@ -1,10 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { verifyNight } from "../../src/core/program/verify-night";
 import type { Host } from "../../src/hosts/host";
-import { readProgramSheet } from "../../src/taskpane/night/program-sheet";
+import type { Wanted } from "../../src/hosts/snapshot";
+import { PROGRAM_SHEET } from "../../src/taskpane/night/program-sheet";
 import { readStartTimes } from "../../src/taskpane/night/start-times";
+import { readNow } from "../../src/taskpane/workbook/reading";
 import { programOf } from "../../src/workbook/nursery/program/entries";
 import { type Desk, type Desks, desks } from "./desk-page";
+import { pageSnapshot } from "./page-host";
 
 let all: Desks;
 let desk: Desk;
@@ -20,11 +23,7 @@ afterAll(() => all?.close());
 const pane = () => desk.page.locator("#pane");
 const press = (name: string) => pane().getByRole("button", { name, exact: true }).click();
 /** The desk's own host, as far as reading goes. */
-const reader = (): Host =>
-  ({
-    named: (name: string) => desk.page.evaluate((asked) => window.desk.host.named(asked), name),
-    read: (area: { sheet: string; address: string }) => desk.read(area.address, area.sheet),
-  }) as Host;
+const reader = () => ({ snapshot: (wanted: Wanted) => pageSnapshot(desk.page, wanted) }) as Host;
 
 describe("a night in a browser", () => {
   test("the worker fits the July night of the example, and its start times keep every rule in the sheet", async () => {
@@ -32,7 +31,7 @@ describe("a night in a browser", () => {
     await pane().getByText("It fits: finished at").waitFor();
     await press("Write the start times");
     await pane().getByText("start times are in the sheet Start times").waitFor();
-    const { program } = programOf((await readProgramSheet(reader()))!);
+    const { program } = programOf((await readNow(reader(), PROGRAM_SHEET))!);
     const { schedule, wrong } = await readStartTimes(reader(), program!);
     expect(schedule).toHaveLength(10);
     expect([wrong, verifyNight(program!, schedule)]).toEqual([[], []]);

@@ -1,7 +1,12 @@
 import type { Page } from "playwright-core";
 import type { Host } from "../../src/hosts/host";
+import { Snapshot, type Wanted } from "../../src/hosts/snapshot";
 
-type Call = Exclude<keyof Host, "label" | "watch">;
+type Call = Exclude<keyof Host, "label" | "watch" | "snapshot">;
+
+/** A snapshot of the workbook in a page. */
+export const pageSnapshot = async (page: Page, wanted: Wanted): Promise<Snapshot> =>
+  new Snapshot(await page.evaluate(async (asked) => (await window.desk.host.snapshot(asked)).seen, wanted));
 
 /** The page's host, called from the tests: what goes in and out crosses over as plain data. */
 export async function pageHost(page: Page): Promise<Host> {
@@ -31,7 +36,7 @@ export async function pageHost(page: Page): Promise<Host> {
 
   return {
     label: "desk",
-    book: call("book"),
+    snapshot: (wanted) => pageSnapshot(page, wanted),
     selection: call("selection"),
     select: call("select"),
     watch,

@@ -14,9 +14,11 @@ const CALCULATED = [
   "a formula follows the cells that it reads",
   "a sheet's name may hold quotes and spaces",
   "formulas that came in follow each other's sheets and names",
+  "a snapshot holds values and what was typed",
 ];
 const NOT_KEPT_IN_MEMORY = [
   "a selected column is cut to the used part",
+  "a snapshot holds the selection, cut to the used part",
   "a protected sheet is written to and stays protected",
 ];
 

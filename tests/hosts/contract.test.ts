@@ -2,13 +2,21 @@ import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { contract, runContract, SCRATCH_SHEET } from "../../src/hosts/contract/contract";
 import { same } from "../../src/hosts/contract/trial-sheet";
 import type { Host } from "../../src/hosts/host";
+import { Snapshot } from "../../src/hosts/snapshot";
 
 /** A host that forgets everything written. */
 function forgetful(sheets: string[]): Host {
   const area = { sheet: "Sheet1", address: "A1" };
   return {
     label: "forgetful",
-    book: async () => "the one",
+    snapshot: async () =>
+      new Snapshot({
+        book: "the one",
+        sheets,
+        calculating: false,
+        selection: { area, cells: [[null]], inputs: null },
+        held: [],
+      }),
     selection: async () => area,
     select: async () => {},
     watch: async () => async () => {},
@@ -56,6 +64,7 @@ describe("the contract", () => {
     expect(results.filter(({ error }) => !error).map(({ name }) => name)).toEqual([
       "a name that nobody defined is null",
       "a defined name leads to a sheet that exists",
+      "a snapshot says that nothing is calculating once all is calculated",
     ]);
     expect(sheets).toEqual(["Sheet1"]);
   });

@@ -34,6 +34,8 @@ export function range(workbook: Workbook, listener: Listener, sheet: Sheet, area
       const name = /^\w+$/.test(sheet.name) ? sheet.name : `'${sheet.name.replaceAll("'", "''")}'`;
       return `${name}!${addressOf(area)}`;
     },
+    rowIndex: area.row,
+    columnIndex: area.column,
     rowCount: area.rows,
     columnCount: area.columns,
     left: area.column * WIDTH,

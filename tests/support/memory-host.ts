@@ -2,6 +2,7 @@ import type { Area } from "../../src/cells/area";
 import { boxAddress, boxOf, cellAt } from "../../src/cells/box";
 import type { Cell, Input } from "../../src/cells/cell";
 import type { Host, Picture } from "../../src/hosts/host";
+import { snapshotOf } from "../../src/hosts/snapshot";
 import { bookContents, refuseTaken } from "../../src/xlsx/parts/book-contents";
 import { bookOfFile, fileOfBook } from "./memory-file";
 
@@ -11,6 +12,8 @@ type Sheet = Map<string, Input>;
 export interface MemoryHost extends Host {
   /** Types into a cell as a person would, and tells the watchers. */
   type(area: Area, inputs: Input[][]): Promise<void>;
+  /** Gives cells a name. */
+  define(name: string, area: Area): void;
   /** What was handed over, in order. */
   readonly delivered: { file: Uint8Array; name: string }[];
   /** Whether the person lets another workbook take the place of the open one. */
@@ -89,9 +92,23 @@ export function memoryHost(
     tell();
   }
 
+  const read = (area: Area): Cell[][] => each(area, (sheet, address) => cellFor(sheet.get(address)));
+  const named = (wanted: string): Area | null => {
+    const name = [...known.keys()].find((one) => one.toLowerCase() === wanted.toLowerCase());
+    return name === undefined ? null : known.get(name)!;
+  };
+  const inputs = (area: Area): Input[][] =>
+    each(area, (sheet, address) => {
+      const input = sheet.get(address) ?? "";
+      return typeof input === "string" ? input.replace(/^'/, "") : input;
+    });
+
   return {
     label: "memory",
-    book: async () => `book ${opened}`,
+    snapshot: async (wanted) => {
+      const facts = { book: `book ${opened}`, sheets: [...book.keys()], calculating: false };
+      return snapshotOf(wanted, facts, selected, { named, read, inputs });
+    },
     delivered: [],
     gives: true,
     leavesOut: "",
@@ -106,15 +123,12 @@ export function memoryHost(
         watchers.delete(changed);
       };
     },
-    read: async (area) => each(area, (sheet, address) => cellFor(sheet.get(address))),
-    inputs: async (area) =>
-      each(area, (sheet, address) => {
-        const input = sheet.get(address) ?? "";
-        return typeof input === "string" ? input.replace(/^'/, "") : input;
-      }),
+    read: async (area) => read(area),
+    inputs: async (area) => inputs(area),
     write: async (area, inputs) => put(area, inputs),
     type: async (area, inputs) => put(area, inputs),
-    named: async (name) => known.get(name) ?? null,
+    named: async (name) => named(name),
+    define: (name, area) => void known.set(name, area),
     sheets: async () => [...book.keys()],
     used: async (sheet) => {
       const cells = [...sheetOf({ sheet, address: "A1" }).keys()].map((address) => boxOf({ sheet, address }));

@@ -135,8 +135,7 @@ describe("the step Cost", () => {
   it("has a field for the watering days, with the cell that keeps them", async () => {
     const book = costHost();
     const days = { sheet: "Mine", address: "B4" };
-    const named = book.named;
-    book.named = async (name) => (name === "Water_Days" ? days : named(name));
+    book.define("Water_Days", days);
     await open(book);
     await page.shows("What it is calculated from");
     expect(page.beside("Watering days [days a year]")).toBe("kept in Mine!B4");

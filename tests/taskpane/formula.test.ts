@@ -79,7 +79,7 @@ describe("a live function", () => {
   });
 
   it("says what it lacks", async () => {
-    const none = await readSettings(memoryHost({ Example: {} }), NO_ENTRIES);
+    const none = readSettings(await memoryHost({ Example: {} }).snapshot({}), NO_ENTRIES);
     expect(write("Run time", none)).toEqual({
       lacking:
         "Run time needs the length of the test, the can's mouth and the net depth wanted: fill them in under Test settings in the step Readings",

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { BUILT_IN_LIMITS } from "../../src/core/figures/limits";
-import { limitsIn } from "../../src/taskpane/answer/limits-in";
+import { LIMITS } from "../../src/taskpane/answer/limits-in";
 import { numberIn, readNamed, textIn } from "../../src/taskpane/workbook/named";
+import { readNow } from "../../src/taskpane/workbook/reading";
 import { memoryHost } from "../support/memory-host";
 
 const at = (address: string, sheet = "Limits") => ({ sheet, address });
@@ -29,7 +30,7 @@ describe("the cells behind defined names", () => {
 
 describe("the limits", () => {
   it("are the built-in ones where the workbook has none", async () => {
-    expect(await limitsIn(memoryHost({ Example: {} }))).toBe(BUILT_IN_LIMITS);
+    expect(await readNow(memoryHost({ Example: {} }), LIMITS)).toBe(BUILT_IN_LIMITS);
   });
 
   it("are those of the workbook, and none where it leaves a measure without", async () => {
@@ -41,7 +42,7 @@ describe("the limits", () => {
       Limit_CU_Source: at("D2"),
       Limit_DU_Low: at("B3"),
     };
-    expect(await limitsIn(memoryHost({ Limits: cells }, names))).toEqual([
+    expect(await readNow(memoryHost({ Limits: cells }, names), LIMITS)).toEqual([
       { measure: "CU (Christiansen)", low: 90, text: ">= 90", source: "Site rule, 2026", year: "" },
     ]);
   });

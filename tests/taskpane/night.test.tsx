@@ -3,9 +3,10 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
 import type { Input } from "../../src/cells/cell";
 import { verifyNight } from "../../src/core/program/verify-night";
-import { readProgramSheet } from "../../src/taskpane/night/program-sheet";
+import { PROGRAM_SHEET } from "../../src/taskpane/night/program-sheet";
 import { readStartTimes } from "../../src/taskpane/night/start-times";
 import { Pane } from "../../src/taskpane/pane";
+import { readNow } from "../../src/taskpane/workbook/reading";
 import { programOf } from "../../src/workbook/nursery/program/entries";
 import { axeFindings } from "../support/axe-findings";
 import { screen } from "../support/screen";
@@ -68,7 +69,7 @@ describe("a night in the pane", () => {
       ]),
     );
     expect((await lines(host)).map(([block]) => block)).toContain("=Bed 3");
-    const { program } = programOf((await readProgramSheet(host))!);
+    const { program } = programOf((await readNow(host, PROGRAM_SHEET))!);
     const { schedule, wrong } = await readStartTimes(host, program!);
     expect([wrong, verifyNight(program!, schedule)]).toEqual([[], []]);
     await page.press("Check the start times in the sheet");

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { type Entries, NO_ENTRIES, prefilled } from "../../src/taskpane/answer/entries";
-import { readSettings } from "../../src/taskpane/answer/settings";
+import { allWanted } from "../../src/hosts/snapshot";
+import { type Entries, NO_ENTRIES, PREFILLS, prefilled } from "../../src/taskpane/answer/entries";
+import { readSettings, settingsWants } from "../../src/taskpane/answer/settings";
 import { memoryHost } from "../support/memory-host";
 
 const host = memoryHost(
@@ -8,7 +9,10 @@ const host = memoryHost(
   { Test_Minutes: { sheet: "Example", address: "F2" } },
 );
 const entry = (text: string) => ({ text, sheet: "Example", touched: true });
-const read = (typed: Partial<Entries>) => readSettings(host, { ...NO_ENTRIES, ...typed });
+async function read(typed: Partial<Entries>) {
+  const entries = { ...NO_ENTRIES, ...typed };
+  return readSettings(await host.snapshot(allWanted(settingsWants(entries))), entries);
+}
 
 describe("a test setting", () => {
   it("may be a typed number, a cell or a defined name", async () => {
@@ -50,9 +54,9 @@ describe("a test setting", () => {
   });
 
   it("is prefilled from a defined name, unless somebody typed in it", async () => {
-    expect(await prefilled(host, NO_ENTRIES)).toEqual({
+    expect(prefilled(await host.snapshot({ names: PREFILLS }), NO_ENTRIES)).toEqual({
       minutes: { text: "Example!F2", sheet: "Example", touched: false },
     });
-    expect(await prefilled(host, { ...NO_ENTRIES, minutes: entry("") })).toEqual({});
+    expect(prefilled(await host.snapshot({ names: PREFILLS }), { ...NO_ENTRIES, minutes: entry("") })).toEqual({});
   });
 });

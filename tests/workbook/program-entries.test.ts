@@ -2,12 +2,13 @@ import { describe, expect, it } from "vitest";
 import type { Input } from "../../src/cells/cell";
 import { fitNight } from "../../src/core/program/fit-night";
 import { verifyNight } from "../../src/core/program/verify-night";
-import { readProgramSheet } from "../../src/taskpane/night/program-sheet";
+import { PROGRAM_SHEET } from "../../src/taskpane/night/program-sheet";
+import { readNow } from "../../src/taskpane/workbook/reading";
 import { programOf } from "../../src/workbook/nursery/program/entries";
 import { cellOf, nightBook, SMALL } from "../taskpane/night-book";
 
 const read = async (entries: Record<string, Input[][]>, month?: number) =>
-  programOf((await readProgramSheet(nightBook(entries)))!, month);
+  programOf((await readNow(nightBook(entries), PROGRAM_SHEET))!, month);
 const block = (...line: Input[]) => ({ ...SMALL, Program_Blocks: [...SMALL.Program_Blocks!, line] });
 const at = (name: string, line: number, column: number) => {
   const { sheet, address } = cellOf(name, line, column);
@@ -203,6 +204,6 @@ describe("the program that the sheets state", () => {
   it("is nothing where the workbook has no Program", async () => {
     const host = nightBook({});
     await host.removeSheet("Program");
-    expect(await readProgramSheet(host)).toBeNull();
+    expect(await readNow(host, PROGRAM_SHEET)).toBeNull();
   });
 });

@@ -105,11 +105,11 @@ class Calculation implements DeskCalculation {
     do {
       await pause(POLL_MS);
       if (Date.now() > end) return false;
-    } while (this.busy());
+    } while (this.isRunning());
     return !this.said.has("failure");
   }
 
-  private busy(): boolean {
+  isRunning(): boolean {
     return this.running || this.waiting !== null || this.trigger._waitingCommandQueue.length > 0;
   }
 
@@ -144,7 +144,7 @@ class Calculation implements DeskCalculation {
     const asked = this.looks;
     setTimeout(() => {
       if (asked !== this.looks) return;
-      if (!this.busy()) {
+      if (!this.isRunning()) {
         this.behind = null;
         this.tell();
         return;
@@ -219,7 +219,7 @@ class Calculation implements DeskCalculation {
     setTimeout(() => {
       this.running = false;
       this.begin();
-      if (this.busy()) return;
+      if (this.isRunning()) return;
       this.behind = null;
       this.tell();
     });

@@ -3,6 +3,7 @@ import { FILE_CHECKS } from "./files";
 import { FORMULA_CHECKS } from "./formulas";
 import { PICTURE_CHECKS } from "./pictures";
 import { PLACE_CHECKS } from "./places";
+import { SNAPSHOT_CHECKS } from "./snapshots";
 import { onTrialSheet, type TrialSheet } from "./trial-sheet";
 import { VALUE_CHECKS } from "./values";
 
@@ -18,6 +19,7 @@ export const contract: Check[] = Object.entries({
   ...VALUE_CHECKS,
   ...FORMULA_CHECKS,
   ...PLACE_CHECKS,
+  ...SNAPSHOT_CHECKS,
   ...FILE_CHECKS,
   ...PICTURE_CHECKS,
 }).map(([name, work]: [string, (trial: TrialSheet) => Promise<void>]) => ({

@@ -46,6 +46,13 @@ export const FILE_CHECKS = {
     await inserted(host, async () => same(await host.named(NAME), { sheet: READINGS, address: "A1:A3" }));
     same(await host.named(NAME), null);
   },
+  "a snapshot holds what is behind names, in either spelling of it": async ({ host }: TrialSheet) =>
+    inserted(host, async () => {
+      const asked = NAME.toUpperCase();
+      const area = { sheet: READINGS, address: "A1:A3" };
+      const filled = { area, cells: [[20], [30], [40]], inputs: [[20], [30], [40]] };
+      same((await host.snapshot({ names: [asked], inputs: [asked] })).named(NAME), filled);
+    }),
   "formulas that came in follow each other's sheets and names": async ({ host, settledRead }: TrialSheet) =>
     inserted(host, async () => {
       const results = { sheet: RESULTS, address: "A1:A2" };

@@ -1,6 +1,7 @@
 import { IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
 import type { Area } from "../../cells/area";
 import type { Host } from "../host";
+import { snapshotOf } from "../snapshot";
 import { cells, entered, typed } from "./cells";
 import type { DeskFiles } from "./files";
 import { bookOf, type Grid, selectCells, sheetOf } from "./grid";
@@ -27,7 +28,17 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
   const rangeOf = ({ sheet, address }: Area) => sheetOf(grid, sheet).getRange(address);
   return {
     label: "desk",
-    book: async () => bookOf(grid).getId(),
+    snapshot: async (wanted) =>
+      snapshotOf(
+        wanted,
+        { book: bookOf(grid).getId(), sheets: sheetNames(grid), calculating: grid.calculation.isRunning() },
+        selection(grid),
+        {
+          named: (name) => named(grid, name),
+          read: (area) => cells(grid, sheetOf(grid, area.sheet), rangeOf(area)),
+          inputs: (area) => typed(grid, sheetOf(grid, area.sheet), rangeOf(area)),
+        },
+      ),
     selection: async () => selection(grid),
     select: async (area) => {
       const sheet = sheetOf(grid, area.sheet);

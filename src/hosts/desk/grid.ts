@@ -8,6 +8,8 @@ export interface DeskCalculation {
   settled(): Promise<void>;
   /** Resolves when every formula has been calculated, or after `limit` [ms]; answers whether they have been. */
   settledWithin(limit: number): Promise<boolean>;
+  /** Whether a formula has not been calculated yet. */
+  isRunning(): boolean;
   /** A key was pressed in the grid. */
   keyPressed(key: string): void;
   /** A calculation ended without its figures. */

@@ -6,8 +6,9 @@ import { pause } from "../pause";
 import { deliver, openFile, openWindow } from "./file";
 import { pictures, placePicture, removePicture } from "./pictures";
 import { onSheet } from "./protection";
-import { typed, values } from "./read";
+import { readAreas } from "./read";
 import { insertSheets, removeSheet, sheetNames } from "./sheets";
+import { snapshot } from "./snapshot";
 
 const CALCULATION_LIMIT_MS = 60_000;
 const AREA = "address,worksheet/name";
@@ -85,7 +86,7 @@ const run = <T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T
 export function excelHost(): Host {
   return {
     label: "Excel",
-    book: async () => "the workbook that the pane belongs to",
+    snapshot: (wanted) => run((context) => snapshot(context, wanted)),
     selection: () => run(selection),
     select: (wanted) =>
       run(async (context) => {
@@ -94,8 +95,8 @@ export function excelHost(): Host {
         await context.sync();
       }),
     watch: (changed) => run((context) => watch(context, changed)),
-    read: (wanted) => run((context) => values(rangeOf(context, wanted))),
-    inputs: (wanted) => run((context) => typed(rangeOf(context, wanted))),
+    read: (area) => run(async (context) => (await readAreas(context, [{ area, typed: false }]))[0]!.cells),
+    inputs: (area) => run(async (context) => (await readAreas(context, [{ area, typed: true }]))[0]!.inputs!),
     write: (wanted: Area, inputs: Input[][]) =>
       run((context) =>
         onSheet(context, wanted.sheet, (sheet) => {

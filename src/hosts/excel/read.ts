@@ -1,9 +1,34 @@
+import type { Area } from "../../cells/area";
+import { type Box, boxAddress, boxOf } from "../../cells/box";
 import type { Cell, Input } from "../../cells/cell";
 import { plainAddress } from "../../cells/letters";
 import { typedNames } from "../../cells/stored-name";
+import type { Filled } from "../snapshot";
 
 /** Excel on the web refuses answers over 5 MB; a cell takes up to about 50 bytes with its type. */
 const CELLS_A_REQUEST = 50_000;
+
+/** An area to read, and whether what was typed there is wanted too. */
+export interface Asked {
+  area: Area;
+  typed: boolean;
+}
+
+/** Some rows of an area, as one range. */
+interface Part {
+  of: Filled;
+  /** Its first row in the area, from 0. */
+  from: number;
+  range: Excel.Range;
+}
+
+interface Place {
+  inputs: Input[][];
+  row: number;
+  column: number;
+  cell: Excel.Range;
+  parent: Excel.Range;
+}
 
 function cell(value: unknown, type: string): Cell {
   if (type === "Empty") return null;
@@ -11,55 +36,66 @@ function cell(value: unknown, type: string): Cell {
   return value as Cell;
 }
 
-/** The values of a range, in as many requests as its size asks for. */
-export async function values(range: Excel.Range): Promise<Cell[][]> {
-  range.load("rowCount,columnCount");
-  await range.context.sync();
-  const { rowCount, columnCount } = range;
-  const step = Math.max(1, Math.floor(CELLS_A_REQUEST / columnCount));
-  const cells: Cell[][] = [];
-  for (let row = 0; row < rowCount; row += step) {
-    const height = Math.min(step, rowCount - row);
-    const part = range.getCell(row, 0).getResizedRange(height - 1, columnCount - 1);
-    part.load("values,valueTypes");
-    await range.context.sync();
-    part.values.forEach((line, i) => {
-      cells.push(line.map((value, j) => cell(value, part.valueTypes[i]![j]!)));
-    });
+const plainInput = (input: Input): Input => (typeof input === "string" ? typedNames(input) : input);
+
+/** Excel may show the anchor's formula in the body of a spill, so each such cell is asked where its spill begins. */
+function spillPlaces(parts: readonly Part[]): Place[] {
+  return parts
+    .filter(({ of, range }) => of.inputs && range.hasSpill !== false)
+    .flatMap(({ of: { inputs }, from, range }) =>
+      range.formulas.flatMap((line: Input[], row) =>
+        line.flatMap((input, column) => {
+          if (input === "") return [];
+          const one = range.getCell(row, column).load("address");
+          const parent = one.getSpillParentOrNullObject().load("address");
+          return [{ inputs: inputs!, row: from + row, column, cell: one, parent }];
+        }),
+      ),
+    );
+}
+
+/** Boxes of so many rows that each is one request. */
+function slices(box: Box): Box[] {
+  const step = Math.max(1, Math.floor(CELLS_A_REQUEST / box.columns));
+  return Array.from({ length: Math.ceil(box.rows / step) }, (_, index) => ({
+    ...box,
+    row: box.row + index * step,
+    rows: Math.min(step, box.rows - index * step),
+  }));
+}
+
+/** What areas hold: as few requests as their size asks for, and one more where a spill is among what was typed. */
+export async function readAreas(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Filled[]> {
+  const all = asked.map(({ area, typed }): Filled => ({ area, cells: [], inputs: typed ? [] : null }));
+  const parts: Part[] = [];
+  let pending = 0;
+  for (const filled of all) {
+    const sheet = context.workbook.worksheets.getItem(filled.area.sheet);
+    const whole = boxOf(filled.area);
+    for (const box of slices(whole)) {
+      const cells = box.rows * box.columns * (filled.inputs ? 2 : 1);
+      if (pending > 0 && pending + cells > CELLS_A_REQUEST) {
+        await context.sync();
+        pending = 0;
+      }
+      const range = sheet.getRange(boxAddress(box));
+      range.load(filled.inputs ? "values,valueTypes,formulas,hasSpill" : "values,valueTypes");
+      parts.push({ of: filled, from: box.row - whole.row, range });
+      pending += cells;
+    }
   }
-  return cells;
-}
-
-interface Place {
-  row: number;
-  column: number;
-  cell: Excel.Range;
-  parent: Excel.Range;
-}
-
-/** What was typed into a range; Excel may show the anchor's formula in the body of a spill, so each such cell is asked. */
-export async function typed(range: Excel.Range): Promise<Input[][]> {
-  range.load("formulas,hasSpill");
-  await range.context.sync();
-  const inputs: Input[][] = range.formulas.map((line: Input[]) =>
-    line.map((input) => (typeof input === "string" ? typedNames(input) : input)),
-  );
-  if (range.hasSpill === false) return inputs;
-  const places: Place[] = [];
-  inputs.forEach((line, row) => {
-    line.forEach((input, column) => {
-      if (input === "") return;
-      const one = range.getCell(row, column);
-      const parent = one.getSpillParentOrNullObject();
-      one.load("address");
-      parent.load("address");
-      places.push({ row, column, cell: one, parent });
+  if (pending > 0) await context.sync();
+  for (const { of, range } of parts) {
+    range.values.forEach((line, i) => {
+      of.cells.push(line.map((value, j) => cell(value, range.valueTypes[i]![j]!)));
     });
-  });
-  await range.context.sync();
-  for (const { row, column, cell: one, parent } of places) {
+    if (of.inputs) for (const line of range.formulas as Input[][]) of.inputs.push(line.map(plainInput));
+  }
+  const places = spillPlaces(parts);
+  if (places.length > 0) await context.sync();
+  for (const { inputs, row, column, cell: one, parent } of places) {
     const body = !parent.isNullObject && plainAddress(parent.address) !== plainAddress(one.address);
     if (body) inputs[row]![column] = "";
   }
-  return inputs;
+  return all;
 }

@@ -1,13 +1,13 @@
 import type { Area } from "../../cells/area";
 import { boxOf, reference } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
-import type { Host } from "../../hosts/host";
+import { allWanted, type Filled, type Snapshot, type Wanted } from "../../hosts/snapshot";
 import { type Audit, auditOf } from "./audit";
-import { areasFor } from "./can-areas";
+import { AREA_NAMES, areasFor } from "./can-areas";
 import { CatchProblem } from "./catches";
-import { basisOf, type Entries, type Entry, type EntryName, prefilled } from "./entries";
-import { limitsIn } from "./limits-in";
-import { readSettings, type Settings } from "./settings";
+import { basisOf, type Entries, type Entry, type EntryName, PREFILLS, prefilled } from "./entries";
+import { LIMITS } from "./limits-in";
+import { readSettings, type Settings, settingsWants } from "./settings";
 
 /** What the pane shows: an audit of an area, or the words that say why there is none. */
 export interface Answer {
@@ -46,37 +46,47 @@ function isPart(selected: Area, whole: Area): boolean {
 }
 
 /** The audit's own cans, where the selection is on their sheet: it holds positions and figures beside them. */
-async function auditCans(host: Host, { sheet }: Area): Promise<Area | null> {
-  const [cans, across] = await Promise.all([host.named("Cans_Readings"), host.named("Cans_Across_m")]);
-  return cans?.sheet === sheet && across?.sheet === sheet ? cans : null;
+function auditCans(snapshot: Snapshot, { sheet }: Area): Area | null {
+  const [cans, across] = [snapshot.named("Cans_Readings"), snapshot.named("Cans_Across_m")];
+  return cans?.area.sheet === sheet && across?.area.sheet === sheet ? cans.area : null;
 }
 
 /** One cell, or words, are where somebody works, not a bed: the last readings stay, or else the workbook's own. */
-async function areaShown(host: Host, selected: Area, last: Area | null): Promise<Area> {
-  const cans = await auditCans(host, selected);
+function areaShown(snapshot: Snapshot, { area: selected, cells }: Filled, last: Area | null): Area {
+  const cans = auditCans(snapshot, selected);
   if (cans && !isPart(selected, cans)) return cans;
-  if (!isCell(selected) && holdsNumbers(await host.read(selected))) return selected;
+  if (!isCell(selected) && holdsNumbers(cells)) return selected;
   if (cans) return cans;
-  if (last && (await host.sheets()).includes(last.sheet)) return last;
-  return (await host.named("Cans_Readings")) ?? selected;
+  if (last && snapshot.sheet(last.sheet) !== null) return last;
+  return snapshot.named("Cans_Readings")?.area ?? selected;
 }
 
-/** Reads the area to show and the settings, and calculates what the pane shows; `last` is the last area of readings. */
-export async function answerFor(host: Host, typed: Entries, last: Area | null): Promise<Answer> {
-  const selected = await host.selection();
-  const area = await areaShown(host, selected, last);
-  const found = await prefilled(host, typed);
-  const settings = await readSettings(host, { ...typed, ...found, basis: await basisOf(host, typed) });
-  const cells = await host.read(area);
-  const cans = await auditCans(host, area);
+/** What must be read for the answer. */
+export const answerWants = (typed: Entries, last: Area | null): Wanted =>
+  allWanted([
+    { names: [...AREA_NAMES, ...PREFILLS], areas: last ? [last] : [] },
+    LIMITS.wants,
+    ...settingsWants(typed),
+  ]);
+
+/** What the pane shows of the area to show and the settings; `last` is the last area of readings. */
+export function answerFor(snapshot: Snapshot, typed: Entries, last: Area | null): Answer {
+  const { selection } = snapshot.seen;
+  if (!selection) throw new Error("Select cells of a sheet: a picture, or several ranges at once, hold no readings");
+  const selected = selection.area;
+  const area = areaShown(snapshot, selection, last);
+  const found = prefilled(snapshot, typed);
+  const settings = readSettings(snapshot, { ...typed, ...found, basis: basisOf(snapshot, typed) });
+  const { cells } = snapshot.at(area)!;
+  const cans = auditCans(snapshot, area);
   const part = cans !== null && isPart(area, cans);
   const answer = { selected, area, settings, prefilled: found, audit: null, problem: "", offer: null, part };
   if (isCell(area)) return { ...answer, problem: `${reference(area)} is one cell` };
   try {
-    return { ...answer, audit: auditOf(area, cells, settings, await limitsIn(host), await areasFor(host, area)) };
+    return { ...answer, audit: auditOf(area, cells, settings, LIMITS.read(snapshot), areasFor(snapshot, area)) };
   } catch (error) {
     if (!(error instanceof CatchProblem)) throw error;
-    const named = await host.named("Cans_Readings");
+    const named = snapshot.named("Cans_Readings")?.area;
     return { ...answer, problem: error.message, offer: named && !same(named, area) ? named : null };
   }
 }

@@ -3,12 +3,20 @@ import { boxOf } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
 import { InputError } from "../../core/errors";
 import { canAreas } from "../../core/pattern/can-areas";
-import type { Host } from "../../hosts/host";
-import { type NamedCells, numberIn, readNamed } from "../workbook/named";
+import type { Snapshot } from "../../hosts/snapshot";
+import { type NamedCells, namedCells, numberIn } from "../workbook/named";
 
 /** `Positions_Uneven` said it in workbooks up to version 1.1. */
 const DECIDES = ["By_Area", "Positions_Uneven"] as const;
-const NAMES = [...DECIDES, "Cans_Readings", "Cans_Across_m", "Cans_Along_m", "Bed_Width_m", "Bed_Length_m"];
+/** What the areas are read from. */
+export const AREA_NAMES: readonly string[] = [
+  ...DECIDES,
+  "Cans_Readings",
+  "Cans_Across_m",
+  "Cans_Along_m",
+  "Bed_Width_m",
+  "Bed_Length_m",
+];
 
 /** Whether the figures of the workbook are by area. */
 export const isByArea = (found: NamedCells | null): boolean => DECIDES.some((name) => found?.[name]?.value === true);
@@ -24,18 +32,15 @@ function gridAreas(across: Cell[], along: Cell[], width: number, length: number)
  * The area of each cell of readings [m²], in their shape; null where each can has equal weight. The workbook decides,
  * and only about its own cans.
  */
-export async function areasFor(host: Host, { sheet, address }: Area): Promise<(number | "")[][] | null> {
-  const found = await readNamed(host, NAMES);
+export function areasFor(snapshot: Snapshot, { sheet, address }: Area): (number | "")[][] | null {
+  const found = namedCells(snapshot, AREA_NAMES);
   const cans = found.Cans_Readings?.area;
   const [width, length] = [numberIn(found.Bed_Width_m), numberIn(found.Bed_Length_m)];
   if (!isByArea(found) || cans?.sheet !== sheet || width === undefined || length === undefined) return null;
   const [whole, shown] = [boxOf(cans), boxOf({ sheet, address })];
   const [row, column] = [shown.row - whole.row, shown.column - whole.column];
   if (row < 0 || column < 0 || row + shown.rows > whole.rows || column + shown.columns > whole.columns) return null;
-  const [across, along] = await Promise.all([
-    host.read(found.Cans_Across_m!.area),
-    host.read(found.Cans_Along_m!.area),
-  ]);
+  const [across, along] = [snapshot.named("Cans_Across_m")!.cells, snapshot.named("Cans_Along_m")!.cells];
   try {
     const areas = gridAreas(across.flat(), along.flat(), width, length);
     return areas.slice(row, row + shown.rows).map((line) => line.slice(column, column + shown.columns));

@@ -1,6 +1,5 @@
-import type { Area } from "../../cells/area";
 import { cellAt, reference } from "../../cells/box";
-import type { Host } from "../../hosts/host";
+import type { Snapshot } from "../../hosts/snapshot";
 
 /** What a person typed for one setting, and the sheet that a plain address such as F2 means. */
 export interface Entry {
@@ -25,13 +24,14 @@ export interface Entries {
   basisTouched: boolean;
 }
 
-const NAMES: Partial<Record<EntryName, string>> = {
+const NAMES: Record<EntryName, string> = {
   minutes: "Test_Minutes",
   mouth: "Can_Mouth_mm",
   depth: "Net_Depth_mm",
   share: "Share_Wanted",
 };
 
+const BASIS = "Multiplier_Basis";
 const BASES: Record<string, Basis> = { "driest can": "can", "low quarter": "quarter", "share of pots": "share" };
 
 const BLANK: Entry = { text: "", sheet: "", touched: false };
@@ -46,21 +46,22 @@ export const NO_ENTRIES: Entries = {
   basisTouched: false,
 };
 
+/** What the settings are read from while nothing was typed here. */
+export const PREFILLS: readonly string[] = [...Object.values(NAMES), BASIS];
+
 /** By what the run time is set: as chosen here, else as the workbook says. */
-export async function basisOf(host: Host, { basis, basisTouched }: Entries): Promise<Basis> {
-  const area = basisTouched ? null : await host.named("Multiplier_Basis");
-  if (!area) return basis;
-  const [[word = null] = []] = await host.read(area);
-  return BASES[String(word)] ?? basis;
+export function basisOf(snapshot: Snapshot, { basis, basisTouched }: Entries): Basis {
+  const found = basisTouched ? null : snapshot.named(BASIS);
+  return (found && BASES[String(found.cells[0]![0])]) ?? basis;
 }
 
 /** Cell references from the workbook's defined names, for the settings where nothing was typed. */
-export async function prefilled(host: Host, entries: Entries): Promise<Partial<Record<EntryName, Entry>>> {
+export function prefilled(snapshot: Snapshot, entries: Entries): Partial<Record<EntryName, Entry>> {
   const found: Partial<Record<EntryName, Entry>> = {};
   for (const [key, name] of Object.entries(NAMES) as [EntryName, string][]) {
     const { text, touched } = entries[key];
     if (touched || text !== NO_ENTRIES[key].text) continue;
-    const area: Area | null = await host.named(name);
+    const area = snapshot.named(name)?.area;
     if (area) found[key] = { text: reference(cellAt(area, 0, 0)), sheet: area.sheet, touched: false };
   }
   return found;

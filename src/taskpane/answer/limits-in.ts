@@ -1,7 +1,7 @@
 import { BUILT_IN_LIMITS, type Limit } from "../../core/figures/limits";
 import { MEASURES } from "../../core/figures/measures";
-import type { Host } from "../../hosts/host";
-import { type NamedCells, numberIn, readNamed, textIn } from "../workbook/named";
+import { type NamedCells, namedCells, numberIn, textIn } from "../workbook/named";
+import type { Reading } from "../workbook/reading";
 
 const MEASURE_OF = {
   MAR: MEASURES.MAR.name,
@@ -34,8 +34,11 @@ function limitOf(found: NamedCells, measured: Measured): Limit[] {
 }
 
 /** The limits of the workbook's own sheet of them; the built-in ones where it has none. */
-export async function limitsIn(host: Host): Promise<readonly Limit[]> {
-  if (!(await host.named("Limits_Table"))) return BUILT_IN_LIMITS;
-  const found = await readNamed(host, NAMES);
-  return MEASURED.flatMap((measured) => limitOf(found, measured));
-}
+export const LIMITS: Reading<readonly Limit[]> = {
+  wants: { names: ["Limits_Table", ...NAMES] },
+  read: (snapshot) => {
+    if (!snapshot.named("Limits_Table")) return BUILT_IN_LIMITS;
+    const found = namedCells(snapshot, NAMES);
+    return MEASURED.flatMap((measured) => limitOf(found, measured));
+  },
+};

@@ -2,7 +2,7 @@ import type { Area } from "../../cells/area";
 import { boxOf, parseArea, reference } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
 import { InputError } from "../../core/errors";
-import type { Host } from "../../hosts/host";
+import type { Snapshot, Wanted } from "../../hosts/snapshot";
 import { insteadOfPercent } from "../parts/typed-number";
 import { words } from "../parts/words";
 import type { Entry } from "./entries";
@@ -16,32 +16,41 @@ export interface Setting<T> {
 
 const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
-/** The sheet as the workbook spells it, or null where there is none. */
-export async function knownSheet(host: Host, sheet: string): Promise<string | null> {
-  const sheets = await host.sheets();
-  return sheets.find((name) => name.toLowerCase() === sheet.toLowerCase()) ?? null;
+const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u;
+
+const isCell = (area: Area) => {
+  const { rows, columns } = boxOf(area);
+  return rows * columns === 1;
+};
+
+/** The address, or else the name, that was typed for a setting. */
+function placeOf({ text, sheet }: Entry): Area | string | null {
+  const typed = text.trim().replace(/^=/, "");
+  return parseArea(typed, sheet) ?? (NAME.test(typed) ? typed : null);
 }
 
-async function areaOf(host: Host, { text, sheet }: Entry): Promise<Area | null> {
-  const typed = text.trim().replace(/^=/, "");
-  const area =
-    parseArea(typed, sheet) ?? (/^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u.test(typed) ? await host.named(typed) : null);
-  if (!area) return null;
-  const known = await knownSheet(host, area.sheet);
-  if (known === null) throw new Error(`There is no sheet named ${area.sheet}`);
-  return { ...area, sheet: known };
+/** What must be read for a setting. */
+export function entryWants(entry: Entry): Wanted {
+  const place = placeOf(entry);
+  if (place === null || entry.text.trim() === "") return {};
+  if (typeof place === "string") return { names: [place] };
+  return isCell(place) ? { areas: [place] } : {};
+}
+
+function areaOf(snapshot: Snapshot, entry: Entry): Area | null {
+  const place = placeOf(entry);
+  if (place === null) return null;
+  if (typeof place === "string") return snapshot.named(place)?.area ?? null;
+  const known = snapshot.sheet(place.sheet);
+  if (known === null) throw new Error(`There is no sheet named ${place.sheet}`);
+  return { ...place, sheet: known };
 }
 
 /** True for what the audit workbook shows while something is not filled in yet. */
 const isWaiting = (cell: Cell) => cell === null || (typeof cell === "string" && /^(needs .*)?$/i.test(cell.trim()));
 
-async function fromCell<T>(
-  host: Host,
-  area: Area,
-  { touched }: Entry,
-  check: (value: unknown) => T,
-): Promise<Setting<T>> {
-  const [[cell = null] = []] = await host.read(area);
+function fromCell<T>(snapshot: Snapshot, area: Area, { touched }: Entry, check: (value: unknown) => T): Setting<T> {
+  const cell = snapshot.cell(area);
   if (!touched && isWaiting(cell)) return { area };
   const where = reference(area);
   if (cell !== null && typeof cell === "object") return { area, problem: `${where} shows ${cell.error}` };
@@ -54,22 +63,21 @@ async function fromCell<T>(
 }
 
 /** Reads what was typed for a setting: a number, a cell address or a defined name. */
-export async function resolve<T>(
-  host: Host,
+export function resolve<T>(
+  snapshot: Snapshot,
   parameter: string,
   entry: Entry,
   check: (value: unknown) => T,
-): Promise<Setting<T>> {
+): Setting<T> {
   const text = entry.text.trim();
   if (text === "") return {};
   try {
     if (NUMBER.test(text)) return { value: check(Number(text)) };
-    const area = await areaOf(host, entry);
+    const area = areaOf(snapshot, entry);
     if (!area)
       throw new InputError(parameter, `be a number${insteadOfPercent(text)} or a cell such as Example!F2`, text);
-    const { rows, columns } = boxOf(area);
-    if (rows * columns > 1) return { problem: `${parameter} must be one cell, got ${reference(area)}` };
-    return await fromCell(host, area, entry, check);
+    if (!isCell(area)) return { problem: `${parameter} must be one cell, got ${reference(area)}` };
+    return fromCell(snapshot, area, entry, check);
   } catch (error) {
     return { problem: words(error) };
   }

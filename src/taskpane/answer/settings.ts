@@ -1,8 +1,8 @@
 import { positive, within } from "../../core/checks";
 import { mouth as depthBy } from "../../functions/arguments";
-import type { Host } from "../../hosts/host";
+import type { Snapshot, Wanted } from "../../hosts/snapshot";
 import type { Basis, Entries, Unit } from "./entries";
-import { resolve, type Setting } from "./resolve";
+import { entryWants, resolve, type Setting } from "./resolve";
 
 /** The test settings after reading. `mouth` is "mm" where readings are depths already. */
 export interface Settings {
@@ -18,17 +18,21 @@ function mouthOf(value: unknown): number | "mm" {
   return typeof value === "number" ? value : "mm";
 }
 
-export async function readSettings(host: Host, entries: Entries): Promise<Settings> {
+/** What must be read for the settings as typed. */
+export const settingsWants = ({ minutes, mouth, depth, share }: Entries): Wanted[] =>
+  [minutes, mouth, depth, share].map(entryWants);
+
+export function readSettings(snapshot: Snapshot, entries: Entries): Settings {
   const { unit, basis } = entries;
   const quantity = (name: "minutes" | "depth", of: string) =>
-    resolve(host, name, entries[name], (value) => positive(name, value, of));
-  const [minutes, mouth, depth, share] = await Promise.all([
-    quantity("minutes", "min"),
-    unit === "mm" ? { value: "mm" as const } : resolve(host, "mouth", entries.mouth, mouthOf),
-    quantity("depth", "mm"),
-    resolve(host, "share", entries.share, (value) => within("share", value, 0.5, 1)),
-  ]);
-  return { minutes, mouth, depth, share, basis };
+    resolve(snapshot, name, entries[name], (value) => positive(name, value, of));
+  return {
+    minutes: quantity("minutes", "min"),
+    mouth: unit === "mm" ? { value: "mm" } : resolve(snapshot, "mouth", entries.mouth, mouthOf),
+    depth: quantity("depth", "mm"),
+    share: resolve(snapshot, "share", entries.share, (value) => within("share", value, 0.5, 1)),
+    basis,
+  };
 }
 
 export function readingUnit({ mouth }: Settings): Unit {

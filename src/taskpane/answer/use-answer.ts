@@ -2,8 +2,8 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Area } from "../../cells/area";
 import type { Host } from "../../hosts/host";
 import { words } from "../parts/words";
-import { latest } from "../workbook/latest";
-import { type Answer, answerFor } from "./answer";
+import { refreshOf } from "../workbook/refresh";
+import { type Answer, answerFor, answerWants } from "./answer";
 import { type Entries, NO_ENTRIES } from "./entries";
 
 /** So that a half-typed address is not called wrong. */
@@ -42,25 +42,23 @@ export function useAnswer(host: Host) {
         setReadings(next.area);
       }
     };
-    const line = latest(
-      () => answerFor(host, typed.current, last.current),
-      show,
-      (reason) => {
+    const refresh = refreshOf(host);
+    let asked: [Entries, Area | null] = [typed.current, last.current];
+    ask.current = () => refresh.ask();
+    const stop = refresh.follow({
+      wants: () => {
+        asked = [typed.current, last.current];
+        return answerWants(...asked);
+      },
+      show: (snapshot) => show(answerFor(snapshot, ...asked)),
+      fail: (reason) => {
         setFailure(words(reason));
         setAnswer((before) => before && { ...before, audit: null, problem: "", offer: null });
       },
-    );
-    ask.current = line.ask;
-    const watching = host.watch(line.ask);
-    watching.catch((reason) => setFailure(words(reason)));
-    line.ask();
+    });
     return () => {
-      line.stop();
+      stop();
       clearTimeout(pause.current);
-      watching.then(
-        (stop) => stop(),
-        () => {},
-      );
     };
   }, [host]);
 

@@ -16,7 +16,7 @@ import { Pays } from "./pays";
 import { COST_NAMES } from "./read-costs";
 import { barWords, YearBars } from "./year-bars";
 
-const NAMES = [...COST_NAMES, "Block_Name", ...COST_FIELDS.map(({ name }) => name)];
+const NAMES = [...COST_NAMES, "Block_Name", "Step_Ends", ...COST_FIELDS.map(({ name }) => name)];
 const PICTURE = "Canfall costs";
 
 /** What a year's watering costs now and after a change, and whether the change pays. */
@@ -39,7 +39,7 @@ export function CostStep({ host, keep }: StepProps) {
     task.attempt("Drawing the picture", async () => host.deliver((await pngOf(svg())).bytes, "costs of a year.png"));
   const show = () =>
     task.attempt("Going there", async () => {
-      await host.select((await host.named("Step_Ends"))!);
+      await host.select(found.Step_Ends!.area);
       return "";
     });
 

@@ -11,7 +11,7 @@ import { useWatched } from "../workbook/use-watched";
 import { GroupForm } from "./group-form";
 import { LiveFunction } from "./live-function";
 import { missing, used } from "./missing";
-import { readDemand } from "./read-demand";
+import { DEMAND } from "./read-demand";
 import { YearChart, yearWords } from "./year-chart";
 import { YearTable } from "./year-table";
 
@@ -20,7 +20,7 @@ const PICTURE = "Canfall demand";
 /** What the pots of each group need, month by month. */
 export function DemandStep({ host, answer, keep }: StepProps) {
   const id = useId();
-  const { found: groups, failure } = useWatched(host, readDemand);
+  const { found: groups, failure } = useWatched(host, DEMAND);
   const picture = useRef<HTMLDivElement>(null);
   const task = useTask();
   const shown = groups?.filter(used) ?? [];

@@ -1,8 +1,8 @@
-import type { Area } from "../../cells/area";
 import { cellAt } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
-import type { Host } from "../../hosts/host";
+import type { Snapshot } from "../../hosts/snapshot";
 import type { NamedCell } from "../workbook/named";
+import type { Reading } from "../workbook/reading";
 import { FACTS, type FactName } from "./group-facts";
 
 /** A pot group as the workbook has it. */
@@ -25,30 +25,26 @@ const text = (cell: Cell | undefined): string =>
   cell === null || cell === undefined ? "" : typeof cell === "object" ? cell.error : String(cell);
 
 /** The pot groups of the open workbook; null where it has no Demand sheet. */
-export async function readDemand(host: Host): Promise<Group[] | null> {
-  const areas = new Map<string, Area>();
-  const cells = new Map<string, Cell[][]>();
-  for (const name of NAMES) {
-    const area = await host.named(name);
-    if (!area) return null;
-    areas.set(name, area);
-    cells.set(name, await host.read(area));
-  }
-  const at = (name: string, row: number, column: number) => cells.get(name)![row]?.[column];
-  return cells.get("Demand_Groups")![0]!.map((named, column) => ({
+export const DEMAND: Reading<Group[] | null> = { wants: { names: NAMES }, read: groupsOf };
+
+function groupsOf(snapshot: Snapshot): Group[] | null {
+  if (NAMES.some((name) => !snapshot.named(name))) return null;
+  const cells = (name: string) => snapshot.named(name)!.cells;
+  const at = (name: string, row: number, column: number) => cells(name)[row]?.[column];
+  return cells("Demand_Groups")[0]!.map((named, column) => ({
     number: column + 1,
     name: text(named),
     facts: Object.fromEntries(
       FACTS.map(({ name }) => {
-        const area = areas.get(name)!;
+        const { area } = snapshot.named(name)!;
         return [name, { area, cell: cellAt(area, 0, column), value: at(name, 0, column) ?? null, formula: false }];
       }),
     ) as unknown as Group["facts"],
-    depths: cells.get("Demand_Depths")!.map((line) => {
+    depths: cells("Demand_Depths").map((line) => {
       const depth = line[column];
       return typeof depth === "number" ? depth : text(depth);
     }),
-    reasons: cells.get("Demand_How")!.map((line, month) => {
+    reasons: cells("Demand_How").map((line, month) => {
       const how = text(line[column]);
       if (!/^Weather!/.test(how)) return how;
       const said = text(at("Weather_How", month, 0));

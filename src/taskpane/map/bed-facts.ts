@@ -1,11 +1,11 @@
 import { InputError } from "../../core/errors";
 import { type Arrangement, heads } from "../../core/layout/heads";
-import type { Host } from "../../hosts/host";
+import type { Snapshot } from "../../hosts/snapshot";
 import { ARRANGEMENT_OF } from "../plan/head-layout";
-import { numberIn, readNamed, textIn } from "../workbook/named";
+import { namedCells, numberIn, textIn } from "../workbook/named";
 import type { MapFacts } from "./bed-map";
 
-const NAMES = [
+export const BED_NAMES = [
   "Site_Name",
   "Block_Name",
   "Bed_Width_m",
@@ -36,9 +36,9 @@ function headsOf(width?: number, length?: number, spacing?: number, rowSpacing?:
   }
 }
 
-export async function bedFacts(host: Host): Promise<BedFacts> {
-  const found = await readNamed(host, NAMES);
-  const number = (name: (typeof NAMES)[number]) => numberIn(found[name]);
+export function bedFacts(snapshot: Snapshot): BedFacts {
+  const found = namedCells(snapshot, BED_NAMES);
+  const number = (name: (typeof BED_NAMES)[number]) => numberIn(found[name]);
   const [width, length] = [number("Bed_Width_m"), number("Bed_Length_m")];
   const arrangement = ARRANGEMENT_OF[textIn(found.Head_Layout)];
   const title = [textIn(found.Site_Name), textIn(found.Block_Name)].filter(Boolean).join(", ");

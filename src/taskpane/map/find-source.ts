@@ -1,8 +1,7 @@
-import type { Area } from "../../cells/area";
 import { boxOf, reference } from "../../cells/box";
-import type { Host } from "../../hosts/host";
+import type { Filled, Snapshot } from "../../hosts/snapshot";
 import type { Answer } from "../answer/answer";
-import { numberIn, readNamed } from "../workbook/named";
+import { namedCells, numberIn } from "../workbook/named";
 import { gridSource, listSource, type Source, type Test } from "./source";
 
 /** Where the cans of a map come from: the workbook's own, or what is selected. */
@@ -14,25 +13,23 @@ export interface Spacings {
   along: number;
 }
 
-const AUDIT_NAMES = ["Test_Minutes", "Can_Mouth_mm"] as const;
+const CANS = ["Cans_Readings", "Cans_Across_m", "Cans_Along_m"] as const;
+const TEST = ["Test_Minutes", "Can_Mouth_mm"] as const;
+/** The cells of the workbook's own audit. */
+export const AUDIT_NAMES: readonly string[] = [...CANS, ...TEST];
 
-async function area(host: Host, name: string): Promise<Area> {
-  const found = await host.named(name);
-  if (!found)
+/** The cans of the workbook's own audit. */
+export function auditSource(snapshot: Snapshot): Source {
+  const [readings, across, along] = CANS.map((name) => {
+    const found = snapshot.named(name);
+    if (found) return found;
     throw new Error(`This workbook has no cells named ${name}: add the audit sheets, or choose selected cells`);
-  return found;
-}
-
-async function auditSource(host: Host): Promise<Source> {
-  const [readings, across, along] = await Promise.all(
-    ["Cans_Readings", "Cans_Across_m", "Cans_Along_m"].map((name) => area(host, name)),
-  );
-  const test = await readNamed(host, AUDIT_NAMES);
+  }) as [Filled, Filled, Filled];
+  const test = namedCells(snapshot, TEST);
   const [minutes, mouth] = [numberIn(test.Test_Minutes), numberIn(test.Can_Mouth_mm)];
   if (minutes === undefined || mouth === undefined)
     throw new Error("The map needs the minutes of the test and the can's mouth");
-  const [cells, columns, rows] = await Promise.all([host.read(readings!), host.read(across!), host.read(along!)]);
-  return gridSource(cells, readings!, { minutes, mouth }, columns.flat(), rows.flat());
+  return gridSource(readings.cells, readings.area, { minutes, mouth }, across.cells.flat(), along.cells.flat());
 }
 
 function testOf({ settings }: Answer): Test {
@@ -43,18 +40,15 @@ function testOf({ settings }: Answer): Test {
   return { minutes: minutes.value, mouth: mouth.value };
 }
 
-/** Reads the cans that a map is to show; throws what is missing, in words. */
-export async function findSource(host: Host, way: Way, answer: Answer, spacings: Spacings | null): Promise<Source> {
-  if (way === "audit") return auditSource(host);
-  const { selected } = answer;
+/** The cans that a map is to show; throws what is missing, in words. */
+export function findSource(snapshot: Snapshot, way: Way, answer: Answer, spacings: Spacings | null): Source {
+  if (way === "audit") return auditSource(snapshot);
+  const { area, cells } = snapshot.seen.selection!;
   const test = testOf(answer);
-  if (boxOf(selected).rows * boxOf(selected).columns === 1) {
-    throw new Error(`${reference(selected)} is one cell: select the readings of the cans`);
-  }
-  const cells = await host.read(selected);
-  if (way === "list") return listSource(cells, selected, test);
+  const { rows, columns } = boxOf(area);
+  if (rows * columns === 1) throw new Error(`${reference(area)} is one cell: select the readings of the cans`);
+  if (way === "list") return listSource(cells, area, test);
   if (!spacings) throw new Error("The map needs the distances between the cans");
-  const { rows, columns } = boxOf(selected);
   const places = (count: number, gap: number) => Array.from({ length: count }, (_, index) => index * gap);
-  return gridSource(cells, selected, test, places(columns, spacings.across), places(rows, spacings.along));
+  return gridSource(cells, area, test, places(columns, spacings.across), places(rows, spacings.along));
 }

@@ -1,13 +1,11 @@
 import type { Host } from "../../hosts/host";
 import type { Act } from "../workbook/act";
+import { readNamed } from "../workbook/named";
 import { newSheet } from "../workbook/new-sheet";
 import { writeAll } from "../workbook/writes";
 import type { Block } from "./coverage-inputs";
 
 const SHEET = "Coverage";
-
-/** The sheet that holds the picture, or null where the workbook has none. */
-const coverageSheet = async (host: Host) => (await host.named("Coverage_Rates"))?.sheet ?? null;
 
 const write = (host: Host, sheet: string, blocks: readonly Block[]) =>
   writeAll(
@@ -18,7 +16,7 @@ const write = (host: Host, sheet: string, blocks: readonly Block[]) =>
 
 /** Points the Coverage sheet at cans; adds the sheet where there is none. Every other sheet stays as it is. */
 export async function paintCoverage(host: Host, blocks: readonly Block[]): Promise<Act> {
-  const there = await coverageSheet(host);
+  const there = (await readNamed(host, ["Coverage_Rates"])).Coverage_Rates?.area.sheet;
   if (there) {
     const done = await write(host, there, blocks);
     await host.select({ sheet: there, address: "A1" });

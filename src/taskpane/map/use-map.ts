@@ -1,11 +1,14 @@
-import { useEffect, useState } from "react";
+import { useMemo } from "react";
 import { type Cause, likelyCauses } from "../../core/pattern/causes";
 import { type Seen, seen } from "../../core/pattern/seen";
 import type { Host } from "../../hosts/host";
+import type { Snapshot } from "../../hosts/snapshot";
 import type { Answer } from "../answer/answer";
 import { words } from "../parts/words";
-import { type BedFacts, bedFacts } from "./bed-facts";
-import { findSource, type Spacings, type Way } from "./find-source";
+import type { Reading } from "../workbook/reading";
+import { useWatched } from "../workbook/use-watched";
+import { BED_NAMES, type BedFacts, bedFacts } from "./bed-facts";
+import { AUDIT_NAMES, findSource, type Spacings, type Way } from "./find-source";
 import type { Source } from "./source";
 
 /** A map that can be drawn, or what it lacks. */
@@ -19,30 +22,28 @@ export interface MapState {
 
 const NOTHING: MapState = { source: null, facts: null, seen: null, causes: [], problem: "" };
 
-async function mapOf(host: Host, way: Way, answer: Answer, spacings: Spacings | null): Promise<MapState> {
-  const source = await findSource(host, way, answer, spacings);
-  const own: BedFacts = { title: "The bed from above" };
-  const facts = way === "audit" ? await bedFacts(host) : own;
-  const found = seen(source.field, facts.bearing, facts.mean);
-  return { source, facts, seen: found, causes: likelyCauses(found.pattern), problem: "" };
+/** What a map is drawn from; the selection comes with every snapshot. */
+const CELLS: Reading<Snapshot> = { wants: { names: [...AUDIT_NAMES, ...BED_NAMES] }, read: (snapshot) => snapshot };
+
+function mapOf(snapshot: Snapshot, way: Way, answer: Answer, spacings: Spacings | null): MapState {
+  try {
+    const source = findSource(snapshot, way, answer, spacings);
+    const facts: BedFacts = way === "audit" ? bedFacts(snapshot) : { title: "The bed from above" };
+    const found = seen(source.field, facts.bearing, facts.mean);
+    return { source, facts, seen: found, causes: likelyCauses(found.pattern), problem: "" };
+  } catch (reason) {
+    return { ...NOTHING, problem: words(reason) };
+  }
 }
 
-/** Follows the cans and keeps the newest map. */
+/** Follows the cans: the newest map. */
 export function useMap(host: Host, way: Way, answer: Answer | null, spacings: Spacings | null): MapState {
-  const [state, setState] = useState(NOTHING);
+  const { found: snapshot, failure } = useWatched(host, CELLS);
   const [across, along] = [spacings?.across, spacings?.along];
-  useEffect(() => {
-    if (!answer) return;
-    let newest = true;
+  return useMemo(() => {
+    if (failure) return { ...NOTHING, problem: failure };
+    if (!answer || !snapshot) return NOTHING;
     const given = across !== undefined && along !== undefined ? { across, along } : null;
-    mapOf(host, way, answer, given)
-      .catch((reason): MapState => ({ ...NOTHING, problem: words(reason) }))
-      .then((next) => {
-        if (newest) setState(next);
-      });
-    return () => {
-      newest = false;
-    };
-  }, [host, way, answer, across, along]);
-  return state;
+    return mapOf(snapshot, way, answer, given);
+  }, [failure, snapshot, way, answer, across, along]);
 }

@@ -5,6 +5,7 @@ import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import { words } from "../parts/words";
 import type { Act } from "../workbook/act";
+import { readNamed } from "../workbook/named";
 import { addSheets } from "./new-sheets";
 import { type TemplateName, templateFile } from "./template-file";
 
@@ -59,7 +60,7 @@ export function WorkbookActions({ host, keep, kind }: Given) {
         act: openNew,
       };
     }
-    const first = await host.named(kind.first);
+    const first = (await readNamed(host, [kind.first]))[kind.first]?.area;
     if (first) await host.select(first);
     return `The ${kind.noun} sheets are behind the sheets that were there. ${leftOut && `${leftOut}. `}Undo removes them`;
   }

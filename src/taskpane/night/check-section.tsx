@@ -5,10 +5,11 @@ import type { Host } from "../../hosts/host";
 import { TaskLine } from "../parts/task-line";
 import { useInSight } from "../parts/use-in-sight";
 import { useTask } from "../parts/use-task";
+import { readNow } from "../workbook/reading";
 import { lackWords } from "./night-words";
 import { Stale, same } from "./stale";
 import { readStartTimes } from "./start-times";
-import { readStatedNight, type StatedNight } from "./stated-night";
+import { STATED_NIGHT, type StatedNight } from "./stated-night";
 
 /** What the check found, and what was in the sheets. */
 interface Checked {
@@ -19,7 +20,7 @@ interface Checked {
 
 async function checked(host: Host): Promise<Checked> {
   await host.settled();
-  const of = await readStatedNight(host);
+  const of = await readNow(host, STATED_NIGHT);
   const { program, wrong } = of.stated!;
   if (!program) return { of, said: wrong[0] ?? "The Program is not complete: see above", broken: [] };
   const { schedule, wrong: lines } = await readStartTimes(host, program);

@@ -8,8 +8,9 @@ import { MONTHS } from "../../workbook/nursery/months";
 import { programOf } from "../../workbook/nursery/program/entries";
 import type { ProgramSheet } from "../../workbook/nursery/program/stated-program";
 import { Failure } from "../parts/failure";
+import { readNow } from "../workbook/reading";
 import { shortWords } from "./night-words";
-import { readProgramSheet } from "./program-sheet";
+import { PROGRAM_SHEET } from "./program-sheet";
 import { Stale, same } from "./stale";
 import { useRun } from "./use-run";
 
@@ -43,7 +44,7 @@ export function MonthsSection({ host, id, sheet }: { host: Host; id: string; she
     setFailure("");
     try {
       await host.settled();
-      const now = programs((await readProgramSheet(host))!);
+      const now = programs((await readNow(host, PROGRAM_SHEET))!);
       setAsked(now);
       await start({ kind: "months", programs: now }, (said) => {
         if (said.kind === "month") setMonths((before) => [...before, said.month]);

@@ -12,6 +12,7 @@ import { TaskLine } from "../parts/task-line";
 import { useDark } from "../parts/use-dark";
 import { useTask } from "../parts/use-task";
 import type { Act } from "../workbook/act";
+import { readNamed } from "../workbook/named";
 import { NightChart } from "./night-chart";
 import { fitWords, gapWords, markOf, shortWords, titleWords } from "./night-words";
 import { picturePng } from "./picture-png";
@@ -140,7 +141,6 @@ export function NightResult({
 
 /** The nursery's name as it is typed; "" where there is none. */
 async function nurseryName(host: Host): Promise<string> {
-  const area = await host.named("Nursery_Name");
-  const cell = area && (await host.read(area))[0]![0];
-  return cell === null || cell === undefined || typeof cell === "object" ? "" : String(cell).trim();
+  const cell = (await readNamed(host, ["Nursery_Name"])).Nursery_Name?.value ?? null;
+  return cell === null || typeof cell === "object" ? "" : String(cell).trim();
 }

@@ -7,19 +7,20 @@ import type { StatedProgram } from "../../workbook/nursery/program/entries";
 import { NurseryPlan } from "../new-audit/nursery-plan";
 import { Failure } from "../parts/failure";
 import type { StepProps } from "../step";
+import { readNow } from "../workbook/reading";
 import { useWatched } from "../workbook/use-watched";
 import { CheckSection } from "./check-section";
 import { MonthsSection } from "./months-section";
 import { type Fitted, NightResult } from "./night-result";
 import { lackWords } from "./night-words";
 import { same } from "./stale";
-import { readStatedNight } from "./stated-night";
+import { STATED_NIGHT } from "./stated-night";
 import { useRun } from "./use-run";
 
 /** Start times of a night for the blocks that share a pump. */
 export function NightStep({ host, keep }: StepProps) {
   const id = useId();
-  const { found, failure } = useWatched(host, readStatedNight);
+  const { found, failure } = useWatched(host, STATED_NIGHT);
   const stated = found?.stated;
   const [fitted, setFitted] = useState<Fitted | null>(null);
   const [sofar, setSofar] = useState<Night | null>(null);
@@ -28,7 +29,7 @@ export function NightStep({ host, keep }: StepProps) {
 
   async function fit(): Promise<void> {
     await host.settled();
-    const { stated: now } = await readStatedNight(host);
+    const { stated: now } = await readNow(host, STATED_NIGHT);
     if (!now?.program) return;
     const { program, month } = now;
     best.current = null;

@@ -1,5 +1,3 @@
-import type { Area } from "../../cells/area";
-import type { Host } from "../../hosts/host";
 import {
   type PlacedCell,
   type ProgramSheet,
@@ -7,21 +5,22 @@ import {
   stated,
   TABLES,
 } from "../../workbook/nursery/program/stated-program";
+import type { Reading } from "../workbook/reading";
 
-/** Reads the sheets Program and Demand; null where the workbook has no Program. */
-export async function readProgramSheet(host: Host): Promise<ProgramSheet | null> {
-  const areas = new Map<string, Area>();
-  for (const name of [...Object.values(SETTINGS), ...Object.values(TABLES)]) {
-    const area = await host.named(name);
-    if (!area) return null;
-    areas.set(name, area);
-  }
-  const read = async (name: string) => {
-    const area = areas.get(name)!;
-    return stated(area, await host.read(area));
-  };
-  const found: Record<string, PlacedCell | PlacedCell[][]> = {};
-  for (const [key, name] of Object.entries(SETTINGS)) found[key] = (await read(name))[0]![0]!;
-  for (const [key, name] of Object.entries(TABLES)) found[key] = await read(name);
-  return found as ProgramSheet;
-}
+const NAMES: readonly string[] = [...Object.values(SETTINGS), ...Object.values(TABLES)];
+
+/** What the sheets Program and Demand hold; null where the workbook has no Program. */
+export const PROGRAM_SHEET: Reading<ProgramSheet | null> = {
+  wants: { names: NAMES },
+  read: (snapshot) => {
+    if (NAMES.some((name) => !snapshot.named(name))) return null;
+    const cells = (name: string): PlacedCell[][] => {
+      const { area, cells } = snapshot.named(name)!;
+      return stated(area, cells);
+    };
+    return Object.fromEntries([
+      ...Object.entries(SETTINGS).map(([key, name]) => [key, cells(name)[0]![0]!]),
+      ...Object.entries(TABLES).map(([key, name]) => [key, cells(name)]),
+    ]) as ProgramSheet;
+  },
+};

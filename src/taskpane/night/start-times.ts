@@ -1,39 +1,33 @@
-import type { Area } from "../../cells/area";
 import { boxOf, cellAt } from "../../cells/box";
 import type { Cell, Input } from "../../cells/cell";
 import { clock } from "../../core/program/clock";
 import type { Program, Schedule } from "../../core/program/program";
 import { MINUTES_A_DAY } from "../../core/program/spans";
 import type { Host } from "../../hosts/host";
+import type { Filled } from "../../hosts/snapshot";
 import { csvOf } from "../../share/csv";
 import type { Act } from "../workbook/act";
 import { writeAll } from "../workbook/writes";
 
-const AREA = "Start_Times";
+export const START_TIMES = "Start_Times";
 const COLUMNS = 4;
 const HEADINGS = ["Block", "Pulse", "Start", "End", "Minutes", "Flow [L/min]"];
 
-async function place(host: Host): Promise<Area> {
-  const area = await host.named(AREA);
-  if (!area) throw new Error("This workbook has no sheet Start times: add the nursery plan sheets first");
-  return area;
-}
-
-/** What the lines of the sheet hold; null where there is no such sheet. */
-export async function readLines(host: Host): Promise<Cell[][] | null> {
-  const area = await host.named(AREA);
-  return area && host.read(area);
+async function lines(host: Host): Promise<Filled> {
+  const found = (await host.snapshot({ inputs: [START_TIMES] })).named(START_TIMES);
+  if (!found) throw new Error("This workbook has no sheet Start times: add the nursery plan sheets first");
+  return found;
 }
 
 /** How many lines of the sheet hold something. */
 export async function linesThere(host: Host): Promise<number> {
-  const typed = await host.inputs(await place(host));
-  return typed.filter((line) => line.some((input) => input !== "")).length;
+  const { inputs } = await lines(host);
+  return inputs!.filter((line) => line.some((input) => input !== "")).length;
 }
 
 /** Writes the start times into their sheet, over all that its lines held. */
 export async function writeStartTimes(host: Host, schedule: Schedule): Promise<Act> {
-  const area = await place(host);
+  const { area } = await lines(host);
   const { rows } = boxOf(area);
   if (schedule.length > rows) {
     throw new Error(`The sheet Start times has ${rows} lines, but this night has ${schedule.length} pulses`);
@@ -47,10 +41,10 @@ export async function writeStartTimes(host: Host, schedule: Schedule): Promise<A
 
 /** The schedule that is in the sheet, and the cells of the lines that are not whole. */
 export async function readStartTimes(host: Host, program: Program): Promise<{ schedule: Schedule; wrong: string[] }> {
-  const area = await place(host);
+  const { area, cells } = await lines(host);
   const first = program.windows[0]!.start;
   const wrong: string[] = [];
-  const schedule = (await host.read(area)).flatMap((line, index) => {
+  const schedule = cells.flatMap((line, index) => {
     if (line.every((cell) => cell === null || cell === "")) return [];
     const [block, pulse, start, minutes] = line as [Cell, Cell, Cell, Cell];
     if (block === null || typeof pulse !== "number" || typeof start !== "number" || typeof minutes !== "number") {

@@ -1,9 +1,9 @@
 import type { Cell } from "../../cells/cell";
-import type { Host } from "../../hosts/host";
 import { programOf, type StatedProgram } from "../../workbook/nursery/program/entries";
 import type { ProgramSheet } from "../../workbook/nursery/program/stated-program";
-import { readProgramSheet } from "./program-sheet";
-import { readLines } from "./start-times";
+import type { Reading } from "../workbook/reading";
+import { PROGRAM_SHEET } from "./program-sheet";
+import { START_TIMES } from "./start-times";
 
 /** What the sheets Program, Demand and Start times hold. */
 export interface StatedNight {
@@ -14,7 +14,10 @@ export interface StatedNight {
   lines: Cell[][] | null;
 }
 
-export async function readStatedNight(host: Host): Promise<StatedNight> {
-  const sheet = await readProgramSheet(host);
-  return { sheet, stated: sheet && programOf(sheet), lines: await readLines(host) };
-}
+export const STATED_NIGHT: Reading<StatedNight> = {
+  wants: { names: [...PROGRAM_SHEET.wants.names!, START_TIMES] },
+  read: (snapshot) => {
+    const sheet = PROGRAM_SHEET.read(snapshot);
+    return { sheet, stated: sheet && programOf(sheet), lines: snapshot.named(START_TIMES)?.cells ?? null };
+  },
+};

@@ -54,12 +54,12 @@ function typed({ plan }: Candidate, { radius, flow, shape }: HeadEntries): Parti
 }
 
 /** Plan a layout: see what a bed would get before a pipe is bought. */
-export function PlanStep({ host, answer, keep }: StepProps) {
+export function PlanStep({ host, keep }: StepProps) {
   const id = useId();
   const [entries, setEntries] = useState(FIRST_LAYOUT);
   const plans = usePlanner();
   const { planned, problem } = usePlanned(plans, entries);
-  const measured = useMeasured(host, answer);
+  const measured = useMeasured(host);
   const picture = useRef<HTMLDivElement>(null);
   const task = useTask();
   const change = (changed: Partial<LayoutEntries>) => setEntries((before) => ({ ...before, ...changed }));

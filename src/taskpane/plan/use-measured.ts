@@ -1,26 +1,19 @@
-import { useEffect, useState } from "react";
 import type { CanField } from "../../core/pattern/can-field";
 import type { Host } from "../../hosts/host";
-import type { Answer } from "../answer/answer";
-import { findSource } from "../map/find-source";
+import type { Snapshot } from "../../hosts/snapshot";
+import { AUDIT_NAMES, auditSource } from "../map/find-source";
+import type { Reading } from "../workbook/reading";
+import { useWatched } from "../workbook/use-watched";
+
+function fieldIn(snapshot: Snapshot): CanField | null {
+  try {
+    return auditSource(snapshot).field;
+  } catch {
+    return null;
+  }
+}
+
+const MEASURED: Reading<CanField | null> = { wants: { names: AUDIT_NAMES }, read: fieldIn };
 
 /** The cans of the workbook's audit, or null while there are none that can be read. */
-export function useMeasured(host: Host, answer: Answer | null): CanField | null {
-  const [field, setField] = useState<CanField | null>(null);
-  useEffect(() => {
-    if (!answer) return;
-    let newest = true;
-    findSource(host, "audit", answer, null)
-      .then(
-        ({ field: found }) => found,
-        () => null,
-      )
-      .then((found) => {
-        if (newest) setField(found);
-      });
-    return () => {
-      newest = false;
-    };
-  }, [host, answer]);
-  return field;
-}
+export const useMeasured = (host: Host): CanField | null => useWatched(host, MEASURED).found;

@@ -2,7 +2,7 @@ import { reference } from "../../cells/box";
 import type { Host } from "../../hosts/host";
 import { Failure } from "../parts/failure";
 import { useWatched } from "../workbook/use-watched";
-import { readChecks, type SpeakingCheck } from "./read-checks";
+import { SPEAKING_CHECKS, type SpeakingCheck } from "./read-checks";
 
 const isIdle = ({ words }: SpeakingCheck) => words.startsWith("not checked");
 
@@ -23,7 +23,7 @@ function Checks({ host, checks }: { host: Host; checks: readonly SpeakingCheck[]
 
 /** What the data checks of the sheets Cans and Heads say, each with its cell; nothing where all are content. */
 export function DataChecks({ host }: { host: Host }) {
-  const { found, failure } = useWatched(host, readChecks);
+  const { found, failure } = useWatched(host, SPEAKING_CHECKS);
   if (failure) return <Failure words={failure} />;
   const idle = found?.filter(isIdle) ?? [];
   const speaking = found?.filter((check) => !isIdle(check)) ?? [];

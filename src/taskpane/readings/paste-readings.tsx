@@ -9,6 +9,7 @@ import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import type { Act } from "../workbook/act";
 import { siteOf } from "../workbook/insert";
+import { readNamed } from "../workbook/named";
 import { type Write, writeAll } from "../workbook/writes";
 import { type Pasted, pastedReadings } from "./pasted-readings";
 
@@ -16,7 +17,8 @@ const counted = (count: number) => (count > 1 ? ` (${count} places are filled)` 
 
 /** Where the places of the cans go; places that the paste does not give stay as they are. */
 async function placeWrites(host: Host, { across, along }: NonNullable<Pasted["places"]>): Promise<Write[]> {
-  const [columns, rows] = await Promise.all([host.named("Cans_Across_m"), host.named("Cans_Along_m")]);
+  const { Cans_Across_m, Cans_Along_m } = await readNamed(host, ["Cans_Across_m", "Cans_Along_m"]);
+  const [columns, rows] = [Cans_Across_m?.area, Cans_Along_m?.area];
   if (!columns || !rows) throw new Error("This workbook has no cells for the places of cans: leave out the m");
   return [
     { area: spill(columns, 1, across.length)!, inputs: [across] },

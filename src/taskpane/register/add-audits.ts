@@ -5,9 +5,10 @@ import { type RegisteredAudit, sameBlock } from "../../core/register/registered-
 import type { Host } from "../../hosts/host";
 import type { Question } from "../parts/question";
 import type { Act } from "../workbook/act";
+import { readNow } from "../workbook/reading";
 import { type Write, writeAll } from "../workbook/writes";
 import type { FileLine } from "./file-line";
-import { type RegisterBook, readRegister } from "./read-register";
+import { REGISTER, type RegisterBook } from "./read-register";
 
 type Audit = Extract<FileLine, { inputs: Input[] }>;
 
@@ -64,7 +65,7 @@ export async function addAudits(
   files: readonly FileLine[],
   keep: (act: Act) => void,
 ): Promise<string | Question> {
-  const book = await readRegister(host);
+  const book = await readNow(host, REGISTER);
   if (!book) throw new Error("This workbook has no register: add the nursery plan sheets first");
   const audits = files.filter((file): file is Audit => "inputs" in file);
   const { added, there, left, twice } = planOf(book, audits);

@@ -2,10 +2,10 @@ import type { Area } from "../../cells/area";
 import { boxOf } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
 import type { RegisteredAudit } from "../../core/register/registered-audit";
-import type { Host } from "../../hosts/host";
 import { REGISTER_ANSWERS } from "../../workbook/nursery/register/answers";
 import { REGISTER_COLUMNS } from "../../workbook/nursery/register/columns";
 import { cellText } from "../workbook/named";
+import type { Reading } from "../workbook/reading";
 
 /** A line of the sheet Register that holds something. */
 export interface RegisterLine {
@@ -73,17 +73,21 @@ function lineOf(cells: readonly Cell[], answers: readonly Cell[], index: number,
   };
 }
 
-/** Reads the register; null where the workbook has none. */
-export async function readRegister(host: Host): Promise<RegisterBook | null> {
-  const [area, beside] = await Promise.all([host.named("Register_Rows"), host.named("Register_Answers")]);
-  if (!area || !beside) return null;
-  const [cells, answers] = await Promise.all([host.read(area), host.read(beside)]);
-  const top = boxOf(area).row;
-  const lines = cells.flatMap((line, index) =>
-    line.every((cell) => cell === null || cell === "") ? [] : [lineOf(line, answers[index]!, index, top + index)],
-  );
-  return { area, lines };
-}
+/** The register; null where the workbook has none. */
+export const REGISTER: Reading<RegisterBook | null> = {
+  wants: { names: ["Register_Rows", "Register_Answers"] },
+  read: (snapshot) => {
+    const [rows, answers] = [snapshot.named("Register_Rows"), snapshot.named("Register_Answers")];
+    if (!rows || !answers) return null;
+    const top = boxOf(rows.area).row;
+    const lines = rows.cells.flatMap((line, index) =>
+      line.every((cell) => cell === null || cell === "")
+        ? []
+        : [lineOf(line, answers.cells[index]!, index, top + index)],
+    );
+    return { area: rows.area, lines };
+  },
+};
 
 /** As the list of blocks on the sheet says it. */
 export const labelOf = ({ site, block }: RegisteredAudit): string => (site === "" ? block : `${block} · ${site}`);

@@ -8,14 +8,14 @@ import type { StepProps } from "../step";
 import { useWatched } from "../workbook/use-watched";
 import { AddSection } from "./add-section";
 import { Findings } from "./findings";
-import { readRegister, usable } from "./read-register";
+import { REGISTER, usable } from "./read-register";
 import { putIntoProgram } from "./to-program";
 import { TrendSection } from "./trend-section";
 
 /** The audits of every block over time. */
 export function RegisterStep({ host, keep }: StepProps) {
   const id = useId();
-  const { found: book, failure } = useWatched(host, readRegister);
+  const { found: book, failure } = useWatched(host, REGISTER);
   const task = useTask();
   return (
     <section aria-labelledby={`${id}-register`}>

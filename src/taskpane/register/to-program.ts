@@ -4,10 +4,12 @@ import type { Cell, Input } from "../../cells/cell";
 import { isoDay } from "../../cells/day-number";
 import { plainName, type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
 import type { Host } from "../../hosts/host";
+import type { Filled } from "../../hosts/snapshot";
 import type { Question } from "../parts/question";
 import type { Act } from "../workbook/act";
+import { type Reading, readNow } from "../workbook/reading";
 import { type Write, writeAll } from "../workbook/writes";
-import { type RegisterLine, readRegister, textOf, usable } from "./read-register";
+import { REGISTER, type RegisterBook, type RegisterLine, textOf, usable } from "./read-register";
 
 /** Columns of Program_Blocks, from 0: name, then area, MAR and multiplier side by side, and flow. */
 const NAME = 0;
@@ -93,29 +95,35 @@ function elsewhere(audits: readonly RegisteredAudit[], nursery: string): string 
   return `Of another nursery than this plan's, ${nursery}: ${others.map(({ site, block }) => `${block} (${site})`).join(", ")}.`;
 }
 
+/** The register, and the plan's nursery and blocks of the Program. */
+const BOTH: Reading<{ book: RegisterBook | null; blocks: Filled | null; nursery: string }> = {
+  wants: { names: [...REGISTER.wants.names!, "Program_Blocks", "Nursery_Name"] },
+  read: (snapshot) => ({
+    book: REGISTER.read(snapshot),
+    blocks: snapshot.named("Program_Blocks"),
+    nursery: textOf(snapshot.named("Nursery_Name")?.cells[0]?.[0]),
+  }),
+};
+
 /**
  * Writes name, area, MAR, multiplier and, where it is known, flow of each block's last audit into the Program; other
  * figures that are typed there are replaced only when told so.
  */
 export async function putIntoProgram(host: Host, keep: (act: Act) => void): Promise<string | Question> {
-  const [book, area, named] = await Promise.all([
-    readRegister(host),
-    host.named("Program_Blocks"),
-    host.named("Nursery_Name"),
-  ]);
+  const { book, blocks, nursery } = await readNow(host, BOTH);
   if (!book) throw new Error("This workbook has no register: add the nursery plan sheets first");
-  if (!area) throw new Error("This workbook has no sheet Program: add the nursery plan sheets first");
+  if (!blocks) throw new Error("This workbook has no sheet Program: add the nursery plan sheets first");
   const latest = latestLines(usable(book));
   const lacking = latest.flatMap((line) => {
     const why = lack(line, latest);
     return why === "" ? [] : [`${line.audit.block} of ${isoDay(line.audit.day)} ${why}`];
   });
+  const { area } = blocks;
   const { rows, left } = rowsOf(
     area,
-    await host.read(area),
+    blocks.cells,
     latest.filter((line) => lack(line, latest) === ""),
   );
-  const nursery = named ? textOf((await host.read(named))[0]![0]) : "";
   const notes = [
     elsewhere(
       rows.map(({ line }) => line.audit),

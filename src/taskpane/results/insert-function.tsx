@@ -4,7 +4,6 @@ import type { Area } from "../../cells/area";
 import { cellAt, overlap, parseArea, reference } from "../../cells/box";
 import type { Host } from "../../hosts/host";
 import { isByArea } from "../answer/can-areas";
-import { knownSheet } from "../answer/resolve";
 import type { Settings } from "../answer/settings";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
@@ -57,7 +56,7 @@ export function InsertFunction({ host, selected, readings, settings, keep }: Pro
 
   async function problemOf(area: Area | null, example: string): Promise<string> {
     if (!area) return `must be an address such as ${example}`;
-    return (await knownSheet(host, area.sheet)) === null ? `there is no sheet named ${area.sheet}` : "";
+    return (await host.snapshot({})).sheet(area.sheet) === null ? `there is no sheet named ${area.sheet}` : "";
   }
 
   async function start(): Promise<void> {

@@ -1,7 +1,9 @@
 import type { Area } from "../../cells/area";
-import { type Box, boxAddress, boxOf, cellAt } from "../../cells/box";
+import { cellAt } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
 import type { Host } from "../../hosts/host";
+import type { Snapshot } from "../../hosts/snapshot";
+import { type Reading, readNow } from "./reading";
 
 /** The cell behind a defined name, or the first one of an area. */
 export interface NamedCell {
@@ -16,40 +18,29 @@ export interface NamedCell {
 
 export type NamedCells = Readonly<Record<string, NamedCell>>;
 
-function around(boxes: Box[]): Box {
-  const row = Math.min(...boxes.map((box) => box.row));
-  const column = Math.min(...boxes.map((box) => box.column));
-  return {
-    row,
-    column,
-    rows: Math.max(...boxes.map((box) => box.row)) - row + 1,
-    columns: Math.max(...boxes.map((box) => box.column)) - column + 1,
-  };
+/** The first cell behind each of these names that the workbook has. */
+export function namedCells(snapshot: Snapshot, names: readonly string[]): NamedCells {
+  return Object.fromEntries(
+    names.flatMap((name): [string, NamedCell][] => {
+      const filled = snapshot.named(name);
+      if (!filled) return [];
+      const { area, cells, inputs } = filled;
+      const input = inputs?.[0]?.[0];
+      const formula = typeof input === "string" && input.startsWith("=");
+      return [[name, { area, cell: cellAt(area, 0, 0), value: cells[0]![0]!, formula }]];
+    }),
+  );
 }
 
-/** Reads the first cell behind each name that the workbook has, with one look at each sheet. */
-export async function readNamed(host: Host, names: readonly string[]): Promise<NamedCells> {
-  const areas = await Promise.all(names.map(async (name) => [name, await host.named(name)] as const));
-  const known = areas.flatMap(([name, area]) => (area ? [{ name, area, box: boxOf(area) }] : []));
-  const found: Record<string, NamedCell> = {};
-  for (const sheet of new Set(known.map(({ area }) => area.sheet))) {
-    const here = known.filter(({ area }) => area.sheet === sheet);
-    const box = around(here.map((one) => one.box));
-    const all = { sheet, address: boxAddress(box) };
-    const [cells, inputs] = await Promise.all([host.read(all), host.inputs(all)]);
-    for (const one of here) {
-      const [row, column] = [one.box.row - box.row, one.box.column - box.column];
-      const input = inputs[row]![column]!;
-      found[one.name] = {
-        area: one.area,
-        cell: cellAt(one.area, 0, 0),
-        value: cells[row]![column]!,
-        formula: typeof input === "string" && input.startsWith("="),
-      };
-    }
-  }
-  return found;
-}
+/** Reads the first cell behind each name. */
+export const namedReading = (names: readonly string[]): Reading<NamedCells> => ({
+  wants: { inputs: names },
+  read: (snapshot) => namedCells(snapshot, names),
+});
+
+/** Reads the first cell behind each name once, now. */
+export const readNamed = (host: Host, names: readonly string[]): Promise<NamedCells> =>
+  readNow(host, namedReading(names));
 
 /** The number in a named cell, if it holds one. */
 export const numberIn = (found: NamedCell | undefined): number | undefined =>

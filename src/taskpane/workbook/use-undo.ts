@@ -2,7 +2,7 @@ import { useCallback, useEffect, useState } from "react";
 import type { Host } from "../../hosts/host";
 import { useTask } from "../parts/use-task";
 import type { Act } from "./act";
-import { follow } from "./follow";
+import { refreshOf } from "./refresh";
 
 /** Everything that the pane did to the open workbook, and the way back, last first; another workbook begins anew. */
 export function useUndo(host: Host) {
@@ -20,12 +20,7 @@ export function useUndo(host: Host) {
       }
       book = now;
     };
-    return follow(
-      host,
-      () => host.book(),
-      show,
-      () => {},
-    );
+    return refreshOf(host).follow({ wants: () => ({}), show: ({ seen }) => show(seen.book), fail: () => {} });
   }, [host, clear]);
 
   const keep = useCallback(

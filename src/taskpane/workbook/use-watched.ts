@@ -1,19 +1,24 @@
 import { useEffect, useState } from "react";
 import type { Host } from "../../hosts/host";
 import { words } from "../parts/words";
-import { follow } from "./follow";
+import type { Reading } from "./reading";
+import { refreshOf } from "./refresh";
 
-/** Follows what `read` finds in the workbook; null until it was read once. `read` must be one function that stays. */
-export function useWatched<T>(host: Host, read: (host: Host) => Promise<T>): { found: T | null; failure: string } {
+/** Follows what a reading finds in the workbook; null until it was read once. `reading` must be one that stays. */
+export function useWatched<T>(host: Host, reading: Reading<T>): { found: T | null; failure: string } {
   const [found, setFound] = useState<T | null>(null);
   const [failure, setFailure] = useState("");
-  useEffect(() => {
-    const show = (next: T) => {
-      setFound(next);
-      setFailure("");
-    };
-    const fail = (reason: unknown) => setFailure(words(reason));
-    return follow(host, () => read(host), show, fail);
-  }, [host, read]);
+  useEffect(
+    () =>
+      refreshOf(host).follow({
+        wants: () => reading.wants,
+        show: (snapshot) => {
+          setFound(reading.read(snapshot));
+          setFailure("");
+        },
+        fail: (reason) => setFailure(words(reason)),
+      }),
+    [host, reading],
+  );
   return { found, failure };
 }
