@@ -59,6 +59,19 @@ describe("reading", () => {
     expect(reads.length).toBe(3); // 120,000 cells by 50,000
   });
 
+  test("of a snapshot over 50,000 cells comes in parts, the small ones together", async () => {
+    for (let i = 0; i < 120_000; i += 1) excel.workbook.sheet("Sheet1")!.set(i, 0, i);
+    const [large, small] = [at("A1:A120000"), at("C1:D2")];
+    const snapshot = await host.snapshot({ areas: [large, small] });
+    expect(snapshot.at(large)!.cells).toEqual(Array.from({ length: 120_000 }, (_, i) => [i]));
+    expect(snapshot.at(small)!.cells).toEqual([
+      [null, null],
+      [null, null],
+    ]);
+    const reads = excel.requests.filter((request) => JSON.stringify(request).includes('"values"'));
+    expect(reads.length).toBe(4); // the selected cell; 50,000; 50,000; 20,000 and the small area
+  });
+
   test("tells the message of our error to Excel", async () => {
     await host.write(at("A1:B1"), [[20, "=CANFALL.SC.CAN(A1:A1)"]]);
     await until(() => shown(0, 1) instanceof Fault && (shown(0, 1) as Fault).error !== "#BUSY!");

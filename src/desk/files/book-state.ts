@@ -48,7 +48,9 @@ function cellState(grid: Grid, sheet: Sheet, all: SheetCells, row: number, colum
     input,
     value: all.value(row, column),
     look: lookOfStyle(own),
-    ...(spread && { spill: cells(grid, sheet, sheet.getRange(spread)) }),
+    ...(spread && {
+      spill: cells(grid, { sheet: sheet.getSheetName(), address: sheet.getRange(spread).getA1Notation() }),
+    }),
   };
 }
 

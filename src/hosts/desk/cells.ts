@@ -1,7 +1,9 @@
 import type { ICellData, Nullable } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/preset-sheets-core";
+import type { Area } from "../../cells/area";
+import { boxOf } from "../../cells/box";
 import type { Cell, Input } from "../../cells/cell";
-import { bookOf, type Grid, type Range, type Sheet } from "./grid";
+import { bookOf, type Grid, type Sheet, sheetOf } from "./grid";
 
 const [TEXT, NUMBER, BOOLEAN] = [1, 2, 3];
 const ERROR = /^#(DIV\/0!|N\/A|NAME\?|NULL!|NUM!|REF!|VALUE!|SPILL!|CALC!|ERROR!|CYCLE!)$/;
@@ -49,18 +51,20 @@ export function sheetCells(grid: Grid, sheet: Sheet): SheetCells {
   };
 }
 
-function each<T>(range: Range, one: (row: number, column: number) => T): T[][] {
-  const { startRow, endRow, startColumn, endColumn } = range.getRange();
-  return Array.from({ length: endRow - startRow + 1 }, (_, i) =>
-    Array.from({ length: endColumn - startColumn + 1 }, (_, j) => one(startRow + i, startColumn + j)),
+function each<T>(area: Area, one: (row: number, column: number) => T): T[][] {
+  const { row, column, rows, columns } = boxOf(area);
+  return Array.from({ length: rows }, (_, i) =>
+    Array.from({ length: columns }, (_, j) => one(row - 1 + i, column - 1 + j)),
   );
 }
 
-/** Every cell's value. */
-export const cells = (grid: Grid, sheet: Sheet, range: Range): Cell[][] => each(range, sheetCells(grid, sheet).value);
+/** Every cell's value; null beyond the edge of the grid. */
+export const cells = (grid: Grid, area: Area): Cell[][] =>
+  each(area, sheetCells(grid, sheetOf(grid, area.sheet)).value);
 
 /** What was typed into every cell. */
-export const typed = (grid: Grid, sheet: Sheet, range: Range): Input[][] => each(range, sheetCells(grid, sheet).input);
+export const typed = (grid: Grid, area: Area): Input[][] =>
+  each(area, sheetCells(grid, sheetOf(grid, area.sheet)).input);
 
 /** A cell as the grid stores it after somebody typed `input`. */
 export function entered(input: Input): ICellData {

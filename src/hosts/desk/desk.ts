@@ -35,8 +35,8 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
         selection(grid),
         {
           named: (name) => named(grid, name),
-          read: (area) => cells(grid, sheetOf(grid, area.sheet), rangeOf(area)),
-          inputs: (area) => typed(grid, sheetOf(grid, area.sheet), rangeOf(area)),
+          read: (area) => cells(grid, area),
+          inputs: (area) => typed(grid, area),
         },
       ),
     selection: async () => selection(grid),
@@ -63,8 +63,8 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
         opened.unsubscribe();
       };
     },
-    read: async (area) => cells(grid, sheetOf(grid, area.sheet), rangeOf(area)),
-    inputs: async (area) => typed(grid, sheetOf(grid, area.sheet), rangeOf(area)),
+    read: async (area) => cells(grid, area),
+    inputs: async (area) => typed(grid, area),
     write: async (area, inputs) => {
       rangeOf(area).setValues(inputs.map((line) => line.map(entered)));
     },
