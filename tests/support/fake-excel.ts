@@ -72,6 +72,7 @@ export class FakeExcel {
     this.workbook.call = (id, parameters) => this.#call(id, known.get(id), parameters);
     this.#server = new Server(root(this.workbook, this.#listener()), {
       setInvocationArrayResults: (results) => this.#accept(results as Result[]),
+      notifyActionHandlerReady: () => undefined,
     });
   }
 
