@@ -42,20 +42,34 @@ async function formats(...cells: [sheet: string, address: string][]): Promise<un
 }
 
 describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
-  test("is in its cell again, to be corrected", async () => {
+  test("is in its cell again, selected, so that typing puts another in its place", async () => {
     await refused("Cans", "G6", "12 ml", READING);
-    for (let i = 0; i < " ml".length; i++) await desk.page.keyboard.press("Backspace");
-    await desk.page.keyboard.press("Enter");
+    await typeByHand(desk, "12", "Enter");
     await expect.poll(selected).toEqual({ sheet: "Cans", address: "G7" });
     await typeByHand(desk, "31", "Enter");
     expect(await desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
   });
 
+  test("does so by the mouse too, and Cancel leaves the cell as it was and the keys in the grid", async () => {
+    await startAt(desk, "Cans", "H6");
+    await typeByHand(desk, "18 ml", "Enter");
+    await box().getByRole("button", { name: "OK" }).click();
+    await box().waitFor({ state: "hidden" });
+    await typeByHand(desk, "18", "Enter");
+    await expect.poll(selected).toEqual({ sheet: "Cans", address: "H7" });
+    await typeByHand(desk, "dry", "Enter");
+    await box().getByRole("button", { name: "Cancel" }).click();
+    await box().waitFor({ state: "hidden" });
+    await desk.page.keyboard.press("ArrowDown");
+    await typeByHand(desk, "29", "Enter");
+    expect(await desk.read("H6:H8", "Cans")).toEqual([[18], [26], [29]]); // H7 holds what the example came with
+  });
+
   test("is refused again as long as it breaks the rule, and given up by Escape", async () => {
     await refused("Cans", "G6", "12 ml", READING);
-    await desk.page.keyboard.type("s");
+    await desk.page.keyboard.type("wet");
     await desk.page.mouse.click(700, 300);
-    await goOn(`G6: "12 mls" is not allowed here. ${READING}`);
+    await goOn(`G6: "wet" is not allowed here. ${READING}`);
     expect(await selected()).toEqual({ sheet: "Cans", address: "G6" });
     await desk.page.keyboard.press("Escape");
     await desk.page.keyboard.press("ArrowDown");
@@ -83,7 +97,7 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     expect(await formats([sheet, address])).toEqual(before);
   });
 
-  test("is a date in any other form than the one that is named", async () => {
+  test("is a date that could be two days, or none", async () => {
     for (const text of ["12/3/2025", "31/2/2025", "2025-02-31", "45994"]) {
       await refused("Actions", "D4", text, DATE);
       await desk.page.keyboard.press("Escape");
@@ -93,6 +107,12 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     const days = (Date.UTC(2025, 2, 12) - Date.UTC(1899, 11, 30)) / 86_400_000;
     expect(await desk.read("D4", "Actions")).toEqual([[days]]);
     expect(await formats(["Actions", "D4"])).toEqual(["yyyy-mm-dd"]);
+    for (const text of ["29/11/2026", "29.11.2026"]) {
+      await startAt(desk, "Actions", "D4");
+      await typeByHand(desk, text, "Enter");
+      const day = (Date.UTC(2026, 10, 29) - Date.UTC(1899, 11, 30)) / 86_400_000;
+      expect(await desk.read("D4", "Actions")).toEqual([[day]]);
+    }
   });
 
   test("is not a name that reads as a date", async () => {

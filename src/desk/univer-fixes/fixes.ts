@@ -16,6 +16,7 @@ import { listOpening } from "./list-opening";
 import { listSpelling } from "./list-spelling";
 import { listValues } from "./list-values";
 import { oldValues } from "./old-values";
+import { plainPaste } from "./plain-paste";
 import { plainTexts } from "./plain-texts";
 import { refusals } from "./refusals";
 import { shades } from "./shades";
@@ -47,6 +48,7 @@ export const FIXES: Fix[] = [
   listOpening,
   typedValues,
   refusals,
+  plainPaste,
   shades,
   tabStart,
 ];

@@ -3,12 +3,15 @@ import {
   DataValidationErrorStyle,
   DataValidationStatus,
   DataValidationType,
+  DOCS_NORMAL_EDITOR_UNIT_ID_KEY,
   ICommandService,
 } from "@univerjs/core";
 import {
   AFTER_CELL_EDIT,
   BEFORE_CELL_EDIT,
   DeviceInputEventType,
+  IEditorService,
+  ILayoutService,
   KeyCode,
   SetCellEditVisibleOperation,
   SheetInterceptorService,
@@ -32,8 +35,21 @@ interface Refused {
   text: string;
 }
 
+/** The page's own caret stays in what was clicked although the focus moves on, and the browser then inserts nothing. */
+function takeCaret(): void {
+  if (document.activeElement) getSelection()?.collapse(document.activeElement, 0);
+}
+
+/** Gives the keys to the open editor of a cell, with all its text selected, so that typing puts another in its place. */
+function selectText({ injector }: Grid, length: number): void {
+  const editor = injector.get(IEditorService).getEditor(DOCS_NORMAL_EDITOR_UNIT_ID_KEY);
+  editor?.focus();
+  takeCaret();
+  editor?.setSelectionRanges([{ startOffset: 0, endOffset: length }]);
+}
+
 /** Opens the editor of the cell on the refused text. */
-function reopen(grid: Grid, { unitId, subUnitId, row, col }: Refused): void {
+function reopen(grid: Grid, { unitId, subUnitId, row, col, text }: Refused): void {
   const book = bookOf(grid);
   const sheet = book.getSheetBySheetId(subUnitId);
   if (!sheet || book.getId() !== unitId) return;
@@ -45,10 +61,12 @@ function reopen(grid: Grid, { unitId, subUnitId, row, col }: Refused): void {
     eventType: DeviceInputEventType.Keyboard,
     keycode: KeyCode.F2,
   });
+  setTimeout(() => selectText(grid, text.length)); // after the grid has put its own caret at the end
 }
 
 /**
- * A box names the cell, what was typed and the rule; then the cell is open on that text, and Escape gives it up.
+ * A box names the cell, what was typed and the rule. OK opens the cell on that text, all of it selected; Cancel and Escape
+ * leave the cell as it was.
  */
 export const refusals: Fix = {
   name: "refusals",
@@ -96,15 +114,22 @@ export const refusals: Fix = {
         if (status === DataValidationStatus.VALID && !dateText) return true;
         refused = { unitId, subUnitId, row, col, text };
         const words = validator.getRuleFinalError(rule, { unitId, subUnitId, row, col });
+        box.returnValue = "";
         box.querySelector("p")!.textContent =
           `${columnLetters(col + 1)}${row + 1}: "${text}" is not allowed here. ${words}`;
         setTimeout(() => box.showModal()); // after the click or key that ended the entry, which would take its focus
         return false;
       },
     });
-    box.querySelector("button")!.addEventListener("click", () => box.close());
+    for (const button of box.querySelectorAll("button")) {
+      button.addEventListener("click", () => box.close(button.value));
+    }
     box.addEventListener("close", () => {
-      if (refused) reopen(grid, refused);
+      const given = refused;
+      const again = given && box.returnValue === "again";
+      injector.get(ILayoutService).focus(); // a click on a button took the keys from the grid
+      takeCaret();
+      if (again) reopen(grid, given);
       refused = undefined;
     });
   },

@@ -9,9 +9,9 @@ import {
 } from "@univerjs/core";
 import { AFTER_CELL_EDIT, getPatternType, INumfmtService, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { SheetDataValidationModel } from "@univerjs/preset-sheets-data-validation";
+import { writtenDay } from "../../cells/day-number";
 import type { Fix } from "./fix";
 
-const WRITTEN_DATE = /^\d{4}-\d{2}-\d{2}$/;
 const NUMBERS: string[] = [DataValidationType.WHOLE, DataValidationType.DECIMAL];
 
 /** What a person typed into a cell. */
@@ -63,8 +63,8 @@ export const typedValues: Fix = {
         if (!rule && (!pattern || pattern === "General")) return next(cell);
         const parsed = getNumfmtParseValueFilter(typed);
         if (rule?.type === DataValidationType.DATE) {
-          const date = parsed && WRITTEN_DATE.test(typed);
-          return next(date ? number(cell, Number(parsed.v)) : text(cell, typed));
+          const day = writtenDay(typed);
+          return next(day === null ? text(cell, typed) : number(cell, day));
         }
         if (!parsed?.z) return next(cell);
         const fits = counts(getPatternType(parsed.z), pattern && getPatternType(pattern), rule);
