@@ -10,7 +10,7 @@ const PORT = 3000;
 const DEVELOPMENT_URL = `https://localhost:${PORT}/`;
 const DEVELOPMENT_ID = "58e23272-da88-485b-bd96-4547cf5c8ad1";
 const PRODUCTION_ID = "b7f3f1c2-4f0e-4d57-9a43-0c6f3a5d8e21";
-const FUNCTIONS = ["uniformity", "application", "water", "summary", "areas", "layout", "demand"].map((family) =>
+const FUNCTIONS = ["uniformity", "application", "water", "summary", "areas", "layout", "demand", "bed"].map((family) =>
   resolve(__dirname, `src/functions/${family}.ts`),
 );
 

@@ -24,4 +24,6 @@ export const EXAMPLES: Record<string, string> = {
   "POT.DEPTH": "=CANFALL.POT.DEPTH(400,190,1.5)",
   "ETO.HARGREAVES": "=CANFALL.ETO.HARGREAVES(14.8,26.6,45.7,196)",
   "ETO.PENMAN": "=CANFALL.ETO.PENMAN(12.3,21.5,63,84,2.1,9.25,50.8,100,187)",
+  "BED.CAUSES":
+    '=CANFALL.BED.CAUSES(IF(D2:H6="","x",D2:H6),IF(D1:H1="","x",D1:H1),IF(C2:C6="","x",C2:C6),12,20,4,4.5,"border")',
 };

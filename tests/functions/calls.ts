@@ -1,5 +1,6 @@
 import * as application from "../../src/functions/application";
 import * as areas from "../../src/functions/areas";
+import * as bed from "../../src/functions/bed";
 import * as demand from "../../src/functions/demand";
 import * as layout from "../../src/functions/layout";
 import { summary } from "../../src/functions/summary";
@@ -54,6 +55,16 @@ export const CALLS = [
   ),
   call("SUMMARY", summary, "readings minutes mouth limits areas", 20, 100, [["CU (Christiansen)", ">= 85"]]),
   call("CAN.AREAS", areas.canAreas, "across along width length", [[0.5, 1.5]], [[1], [2]], 10, 10),
+  call(
+    "BED.CAUSES",
+    bed.bedCauses,
+    "grid across along width length spacing radius arrangement arcs [row_spacing] heads",
+    ...[[[0.3, 0.7, 1.1, 1.5, 1.9]], [[0.3], [0.8], [1.3], [1.8]], 2, 2, 2, 2.5, "border", "full", 2],
+    [
+      [0, 0],
+      [2, 2],
+    ],
+  ),
   call("POT.DEPTH", demand.potDepth, "volume top capture", 400, 190, 1.5),
   call("ETO.HARGREAVES", demand.etoHargreaves, "tmin tmax latitude day", 14.8, 26.6, 45.7, 196),
   call(

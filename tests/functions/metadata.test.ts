@@ -40,6 +40,7 @@ const SIGNATURES = [
   "POT.DEPTH(volume, top, [capture])",
   "ETO.HARGREAVES(tmin, tmax, latitude, day)",
   "ETO.PENMAN(tmin, tmax, rhmin, rhmax, wind, sunshine, latitude, elevation, day, [soil_heat])",
+  "BED.CAUSES(grid, across, along, width, length, spacing, radius, arrangement, [arcs], [row_spacing], [heads])",
 ];
 
 /** Sheets of Excel end at column XFD; R and C followed by numbers are addresses of the other style. */
@@ -56,7 +57,7 @@ describe("the functions as Excel lists them", () => {
   let functions: Listed[] = [];
 
   beforeAll(async () => {
-    const files = ["uniformity", "application", "water", "summary", "areas", "layout", "demand"].map((name) =>
+    const files = ["uniformity", "application", "water", "summary", "areas", "layout", "demand", "bed"].map((name) =>
       fileURLToPath(new URL(`../../src/functions/${name}.ts`, import.meta.url)),
     );
     const { errors, metadataJson } = await generateCustomFunctionsMetadata(files);

@@ -39,6 +39,8 @@ export interface ReadBed extends Omit<BedInput, "heads"> {
   /** Mean catch, each can weighted equally [unit of the grid], above 0. */
   mean: number;
   heads: BedHead[];
+  /** Whether the places of the heads were typed. */
+  typedHeads: boolean;
 }
 
 function checkPlaces(parameter: string, places: readonly number[], size: number, count: number, line: string): void {
@@ -95,7 +97,7 @@ export function readBed(input: BedInput): ReadBed {
   else checkArcs({ arrangement, arcs });
   const heads = bedHeads({ width, length, spacing, rowSpacing, arrangement, arcs }, input.heads);
   const mean = cans.reduce((sum, { caught }) => sum + caught, 0) / cans.length;
-  return { ...input, cans, mean, heads };
+  return { ...input, cans, mean, heads, typedHeads: input.heads !== undefined };
 }
 
 function cansRead({ grid, across, along }: BedInput): BedCan[] {

@@ -24,6 +24,8 @@ const HOW: Readonly<Record<string, string>> = {
     "sum of the application rates of all heads at the middle of each cell of a square grid over the bed, from the profile of one head",
   "LAYOUT.COMPARE":
     "the overlap of all heads over the bed for each way of placing them, each judged by its mean rate and evenness",
+  "BED.CAUSES":
+    "the overlap of the heads fitted to the catches under nine causes, each weighted by exp(-score/3) of its squared misfit, its throw and what its search costs; cannot tell under 60 %, under 16 cans, or where the fit leaves clearly more than reading error",
   "ETO.PENMAN": "FAO-56 Penman-Monteith reference evapotranspiration (Allen and others 1998, eq. 6)",
 };
 

@@ -16,6 +16,7 @@ export const TRADE_WORDS: Record<string, string> = {
   "COST.ANNUAL": "money price bill saving how much water year season",
   SUMMARY: "report audit evenness dry all",
   "CAN.AREAS": "weight weighting ground each can edge half-way",
+  "BED.CAUSES": "why fault diagnosis sprinkler clogged blocked head wind pressure map",
   "LAYOUT.COVERAGE": "sprinkler overlap design evenness wetting pattern plan",
   "LAYOUT.COMPARE": "sprinkler spacing overlap design evenness plan",
   "POT.DEPTH": "container volume how much water millimetres",

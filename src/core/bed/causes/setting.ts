@@ -1,0 +1,147 @@
+import { type Amounts, cholesky, dot, nonNegative, whitened } from "../least-squares";
+import { covariance, readingVariances } from "../nuisance";
+import { type HeadState, overlapColumns, type Wind } from "../overlap-columns";
+import type { ReadBed } from "../read-bed";
+import { ALL_SHAPES, type Shape, SOUND_SHAPES } from "../shapes";
+
+/** Cans that the spread of the rest is taken to rest on beforehand. */
+const PRIOR_CANS = 12;
+/** How sure the typed throw is, as standard deviation of its logarithm. Common practice, no source. */
+const THROW_SD = 0.15;
+const LEAST_RATIO = 0.65;
+const THROWS = 16;
+/** Shifts by light wind that are tried [parts of the throw], and directions; what taking one on costs. */
+const LIGHT_SHIFTS = [0.05, 0.1];
+const LIGHT_TURNS = 8;
+const LIGHT_WIND_PENALTY = 7;
+
+/** Ratios of the throw over the typed one that are tried, equal steps of the logarithm. */
+export const RATIOS: readonly number[] = Array.from(
+  { length: THROWS },
+  (_, i) => LEAST_RATIO * ((2 - LEAST_RATIO) / LEAST_RATIO) ** (i / (THROWS - 1)),
+);
+
+/** An overlap that was fitted under a hypothesis. */
+export interface Fitted extends HeadState {
+  shapes: readonly Shape[];
+  amounts: Float64Array;
+  /** Throw at full pressure over the typed one. */
+  ratio: number;
+  /** Sum of squares that it leaves, without the correlations of a sound bed. */
+  rest: number;
+  /** The lower the likelier: twice the negative log likelihood, with what the search and the throw cost. */
+  score: number;
+}
+
+/** A bed whose catches are freed of what sound beds differ by, the same for every hypothesis. */
+export class Setting {
+  readonly bed: ReadBed;
+  readonly count: number;
+  /** Shift of a sound bed's water, where it is clearly seen. */
+  lightWind: Wind | undefined;
+  readonly #lower: Float64Array;
+  readonly #catches: Float64Array;
+  readonly #total: number;
+
+  constructor(bed: ReadBed) {
+    this.bed = bed;
+    this.count = bed.cans.length;
+    const y = Float64Array.from(bed.cans, ({ caught }) => caught / bed.mean);
+    const first = firstFit(bed, y);
+    this.#lower = cholesky(covariance(bed, first), this.count);
+    this.#catches = whitened(this.#lower, y);
+    this.#total = dot(this.#catches, this.#catches);
+    this.#findLightWind();
+  }
+
+  /** A column without the correlations. */
+  free(column: Float64Array): Float64Array {
+    return whitened(this.#lower, column);
+  }
+
+  get catches(): Float64Array {
+    return this.#catches;
+  }
+
+  get total(): number {
+    return this.#total;
+  }
+
+  /** The score of a rest at a throw, with what the search costs. */
+  score(rest: number, ratio: number, penalty: number): number {
+    const size = this.count + PRIOR_CANS;
+    return size * Math.log((rest + PRIOR_CANS) / size) + (Math.log(ratio) / THROW_SD) ** 2 + penalty;
+  }
+
+  /** Non-negative amounts of columns that are free of the correlations. */
+  amounts(columns: readonly Float64Array[]): Amounts {
+    return nonNegative(
+      gramOf(columns),
+      Float64Array.from(columns, (column) => dot(column, this.#catches)),
+      this.#total,
+    );
+  }
+
+  /** The best overlap of heads in a given state. */
+  fit(state: HeadState, shapes: readonly Shape[], ratio: number, penalty: number): Fitted {
+    const columns = overlapColumns(this.bed.heads, this.bed.cans, state, shapes).map((column) => this.free(column));
+    const { amounts, rest } = this.amounts(columns);
+    return { ...state, shapes, amounts, ratio, rest, score: this.score(rest, ratio, penalty) };
+  }
+
+  /** Heads that are all alike, under the light wind of the test. */
+  alike(ratio: number, wind = this.lightWind): HeadState {
+    const { heads, radius } = this.bed;
+    return { outputs: heads.map(() => 1), throws: heads.map(() => radius * ratio), ...(wind && { wind }) };
+  }
+
+  /** Finds the wind that a sound bed may have: a small shift, taken on only where it is clearly seen. */
+  #findLightWind(): void {
+    const fits = RATIOS.map((ratio) => this.fit(this.alike(ratio), SOUND_SHAPES, ratio, 0));
+    let best = fits.reduce((lowest, fit) => (fit.score < lowest.score ? fit : lowest));
+    const { ratio } = best;
+    const penalty = 2 * Math.log(this.count) + LIGHT_WIND_PENALTY;
+    for (const shift of LIGHT_SHIFTS) {
+      for (let turn = 0; turn < LIGHT_TURNS; turn += 1) {
+        const angle = (turn * 2 * Math.PI) / LIGHT_TURNS;
+        const wind = { x: shift * Math.cos(angle), y: shift * Math.sin(angle), drift: 0 };
+        const fitted = this.fit(this.alike(ratio, wind), SOUND_SHAPES, ratio, penalty);
+        if (fitted.score < best.score) best = fitted;
+      }
+    }
+    this.lightWind = best.wind;
+  }
+}
+
+/** Products of columns with each other, row after row. */
+export function gramOf(columns: readonly Float64Array[], others = columns): Float64Array {
+  const gram = new Float64Array(columns.length * others.length);
+  columns.forEach((one, i) => {
+    others.forEach((other, j) => {
+      gram[i * others.length + j] = dot(one, other);
+    });
+  });
+  return gram;
+}
+
+/** The plain overlap that fits best when only reading errs: what the covariance is taken about. */
+function firstFit(bed: ReadBed, y: Float64Array) {
+  const weights = readingVariances(bed).map((variance, i) => 1 / Math.sqrt(variance + 0.01 * y[i]! ** 2 + 0.002));
+  const weighted = (column: Float64Array) => column.map((value, i) => value * weights[i]!);
+  const catches = weighted(y);
+  const total = dot(catches, catches);
+  const fits = RATIOS.map((ratio) => {
+    const throwM = bed.radius * ratio;
+    const state = { outputs: bed.heads.map(() => 1), throws: bed.heads.map(() => throwM) };
+    const columns = overlapColumns(bed.heads, bed.cans, state, ALL_SHAPES).map(weighted);
+    const { amounts, rest } = nonNegative(
+      gramOf(columns),
+      Float64Array.from(columns, (column) => dot(column, catches)),
+      total,
+    );
+    const size = bed.cans.length + PRIOR_CANS;
+    const score = size * Math.log((rest + PRIOR_CANS) / size) + (Math.log(ratio) / THROW_SD) ** 2;
+    return { shapes: ALL_SHAPES, amounts, throwM, score };
+  });
+  return fits.reduce((best, fit) => (fit.score < best.score ? fit : best));
+}

@@ -1,0 +1,49 @@
+import { causes } from "../core/bed/causes/causes";
+import { checkOf, nextCheck, whereOf } from "../core/bed/causes/next-check";
+import { answer } from "./answer";
+import { bedOf } from "./bed-arguments";
+
+const HEADER = ["cause", "weight %", "where", "next check"];
+
+/**
+ * Table of what may be wrong with a bed, from its cans and heads: the verdict, then nine causes with weights [%] that sum to 100.
+ * @customfunction BED.CAUSES
+ * @helpurl https://localhost:3000/help.html#bed-causes
+ * @param grid Catches as laid out in the bed [any one unit], each 0 or more; blank or x: not read
+ * @param across Places of the columns of cans [m from the left edge], ascending
+ * @param along Places of the rows of cans [m from the top edge], ascending
+ * @param width Width of the bed [m], more than 0
+ * @param length Length of the bed [m], more than 0
+ * @param spacing Distance between heads across the width [m], more than 0
+ * @param radius Throw of a head by its maker [m], more than 0
+ * @param arrangement Where heads are: "border", "staggered", "inset" or "centre"
+ * @param [arcs] What border heads throw: "full" (left out), "matched" or "unmatched"
+ * @param [row_spacing] Distance between heads along the length [m], more than 0; left out: as spacing
+ * @param [heads] Places of the heads, two columns, across and along [m]; left out: as arranged
+ * @returns Table with a header row, the verdict, then the causes by falling weight
+ */
+export function bedCauses(
+  grid: unknown[][],
+  across: unknown[][],
+  along: unknown[][],
+  width: unknown,
+  length: unknown,
+  spacing: unknown,
+  radius: unknown,
+  arrangement: unknown,
+  arcs?: unknown,
+  row_spacing?: unknown,
+  heads?: unknown[][],
+): unknown[][] {
+  return answer(() => {
+    const bed = bedOf({
+      ...{ grid, across, along, width, length, spacing, radius, arrangement, arcs, row_spacing, heads },
+    });
+    const found = causes(bed);
+    const lead = found.causes[0]!;
+    const named = found.doubts.length === 0;
+    const verdict = named ? [lead.cause, lead.weight, whereOf(bed, lead)] : ["cannot tell", lead.weight, ""];
+    const rows = found.causes.map((one) => [one.cause, one.weight, whereOf(bed, one), checkOf(bed, one)]);
+    return [HEADER, [...verdict, nextCheck(found)], ...rows];
+  });
+}
