@@ -56,6 +56,7 @@ function productionManifest(text, url) {
 }
 
 const assets = { from: "src/taskpane/assets", to: "assets" };
+const fontLicense = { from: require.resolve("@fontsource/carlito/LICENSE"), to: "carlito-license.txt" };
 const templates = { from: "templates/*.xlsx", to: "[name][ext]", noErrorOnMissing: true };
 
 function shared(name, production) {
@@ -148,7 +149,7 @@ const desk = async (url) => ({
   output: { path: resolve(__dirname, "dist/desk"), filename: "[name].js", clean: true },
   plugins: [
     metadata(),
-    new CopyPlugin({ patterns: [assets, templates] }),
+    new CopyPlugin({ patterns: [assets, templates, fontLicense] }),
     page("src/desk/index.html", ["desk"]),
     await helpPage(),
     ...(url ? [helpAddresses(url)] : [announce(`The desk is ready: http://localhost:${askedPort()}/`)]),

@@ -2,12 +2,12 @@ import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
+const BROWSER = "tests/browser/**/*.test.ts";
 
 export default defineConfig({
   cacheDir: `${root}.cache/vitest`,
   test: {
     root,
-    include: ["tests/**/*.test.{ts,tsx}"],
     testTimeout: 60_000,
     hookTimeout: 300_000,
     maxWorkers: 2,
@@ -27,5 +27,20 @@ export default defineConfig({
         },
       },
     },
+    projects: [
+      {
+        extends: true,
+        test: { name: "node", include: ["tests/**/*.test.{ts,tsx}"], exclude: [BROWSER] },
+      },
+      {
+        extends: true,
+        test: {
+          name: "page",
+          include: [BROWSER],
+          globalSetup: "tests/browser/set-up.ts",
+          isolate: false, // the files of a test process share its browser window
+        },
+      },
+    ],
   },
 });

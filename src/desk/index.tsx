@@ -14,6 +14,7 @@ import { exampleWorkbook } from "./files/example";
 import { fileButtons } from "./files/file-buttons";
 import { Files } from "./files/files";
 import { openFirst, readFirst } from "./files/open-first";
+import { cellFont } from "./font";
 import { freeHost } from "./free-host";
 import type { Blank } from "./functions/arguments";
 import { functionsMetadata } from "./functions/metadata";
@@ -43,7 +44,7 @@ function part(id: string): HTMLElement {
 }
 
 async function start(): Promise<void> {
-  const [known, first] = await Promise.all([functionsMetadata(), readFirst()]);
+  const [known, first] = await Promise.all([functionsMetadata(), readFirst(), cellFont()]);
   const grid = startGrid(part("grid"), "file" in first ? {} : exampleWorkbook());
   registerFunctions(grid.injector, known, blank());
   const messages = new Messages(part("message"));

@@ -1,6 +1,7 @@
 import type { Cell, Input } from "../cells/cell";
 import type { Grid } from "../hosts/desk/grid";
 import type { Host } from "../hosts/host";
+import { cellRectangle, type Rectangle } from "./cell-rectangle";
 
 /** What the page offers to scripts and tests as `window.desk`. */
 export interface Desk {
@@ -10,6 +11,8 @@ export interface Desk {
   /** One value or formula, or a rectangle of them that fits the address. */
   write(sheet: string, address: string, inputs: Input | Input[][]): Promise<void>;
   settled(): Promise<void>;
+  /** Where a cell is on the page; its sheet comes to the front, and the cell into sight. */
+  rectangle(sheet: string, address: string): Rectangle;
 }
 
 declare global {
@@ -24,4 +27,5 @@ export const scriptAccess = (host: Host, grid: Grid): Desk => ({
   read: (sheet, address) => host.read({ sheet, address }),
   write: (sheet, address, inputs) => host.write({ sheet, address }, Array.isArray(inputs) ? inputs : [[inputs]]),
   settled: () => host.settled(),
+  rectangle: (sheet, address) => cellRectangle(grid, sheet, address),
 });

@@ -19,10 +19,14 @@ const WATER: BrandVariants = {
   160: "#e6f6f4",
 };
 
-const LIGHT: Theme = createLightTheme(WATER);
+/** The desk carries a font of the name Calibri, so that the pane is as wide on every machine. */
+const fontFamilyBase = '"Segoe UI", Calibri, sans-serif';
+
+const LIGHT: Theme = { ...createLightTheme(WATER), fontFamilyBase };
 
 const DARK: Theme = {
   ...createDarkTheme(WATER),
+  fontFamilyBase,
   colorBrandForeground1: WATER[130],
   colorBrandForegroundLink: WATER[130],
   colorCompoundBrandForeground1: WATER[130],

@@ -4,19 +4,17 @@ import { join, resolve } from "node:path";
 import { promisify } from "node:util";
 import { gzipSync } from "node:zlib";
 import { beforeAll, describe, expect, test } from "vitest";
-import { productionBuild } from "./dist";
+import { built } from "./desk-page";
+import { DIST } from "./dist";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const WEBPACK = join(ROOT, "node_modules/webpack/bin/webpack.js");
 const KB = 1000;
 
-let dist: string;
-beforeAll(async () => {
-  dist = await productionBuild();
-});
+beforeAll(built);
 
-const text = (name: string): string => readFileSync(join(dist, name), "utf8");
-const zipped = (name: string): number => gzipSync(readFileSync(join(dist, name)), { level: 9 }).length;
+const text = (name: string): string => readFileSync(join(DIST, name), "utf8");
+const zipped = (name: string): number => gzipSync(readFileSync(join(DIST, name)), { level: 9 }).length;
 
 describe("the production build", () => {
   test("functions.js takes at most 15 kB, zipped", () => {

@@ -1,10 +1,39 @@
+import { expect } from "vitest";
+import type { Rectangle } from "../../src/desk/cell-rectangle";
 import type { Desk } from "./desk-page";
 
-/** Clicks into the grid, so that it has the keys, and selects a cell. */
+const rectangle = (desk: Desk, sheet: string, address: string): Promise<Rectangle> =>
+  desk.page.evaluate(([one, place]) => window.desk.rectangle(one, place), [sheet, address] as const);
+
+/** Clicks into the middle of a cell, wherever the grid has drawn it. */
+export async function clickCell(desk: Desk, sheet: string, address: string): Promise<void> {
+  const { x, y, width, height } = await rectangle(desk, sheet, address);
+  await desk.page.mouse.click(x + width / 2, y + height / 2);
+}
+
+/** Clicks the arrow of a cell with a list, at its right. */
+export async function clickArrow(desk: Desk, sheet: string, address: string): Promise<void> {
+  const { x, y, width, height } = await rectangle(desk, sheet, address);
+  await desk.page.mouse.click(x + width - ARROW_FROM_RIGHT, y + height / 2);
+}
+
+/** Half of the mark that the grid draws at the right of a cell with a list [px]. */
+const ARROW_FROM_RIGHT = 10;
+
+export const selected = (desk: Desk) => desk.page.evaluate(() => window.desk.host.selection());
+
+/** Selects a cell by a click, so that the grid has the keys. */
 export async function startAt(desk: Desk, sheet: string, address: string): Promise<void> {
-  await desk.page.evaluate((area) => window.desk.host.select(area), { sheet, address });
-  await desk.page.mouse.click(700, 300);
-  await desk.page.evaluate((area) => window.desk.host.select(area), { sheet, address });
+  await clickCell(desk, sheet, address);
+  await expect.poll(() => selected(desk)).toEqual({ sheet, address });
+}
+
+/** Types a line of entries: Tab after each, Enter after the last. */
+export async function typeLine(desk: Desk, ...entries: (number | string)[]): Promise<void> {
+  for (const [i, entry] of entries.entries()) {
+    await desk.page.keyboard.type(String(entry));
+    await desk.page.keyboard.press(i < entries.length - 1 ? "Tab" : "Enter");
+  }
 }
 
 /** Types like a person with a quick hand: 60 to 100 ms a key, whatever the grid does meanwhile. */

@@ -1,10 +1,9 @@
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { contract } from "../../src/hosts/contract/contract";
 import { contractFile } from "../../src/hosts/contract/file";
 import type { Host } from "../../src/hosts/host";
-import { type Desks, desks } from "./desk-page";
+import { bytesOf, type Desks, desks } from "./desk-page";
 import { pageHost } from "./page-host";
 
 let all: Desks;
@@ -26,7 +25,7 @@ describe("the desk as a host", () => {
     expect(await host.deliver(bytes, "register.csv")).toBe("register.csv went to your downloads.");
     const download = await arrives;
     expect(download.suggestedFilename()).toBe("register.csv");
-    expect(new Uint8Array(readFileSync(await download.path()))).toEqual(bytes);
+    expect(await bytesOf(download)).toEqual(bytes);
   });
 
   test("a file takes the place of unsaved work only when the person agrees", async () => {

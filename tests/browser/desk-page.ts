@@ -1,48 +1,11 @@
-import { createReadStream, existsSync, statSync } from "node:fs";
-import { createServer, type Server } from "node:http";
-import type { AddressInfo } from "node:net";
-import { extname, join, normalize } from "node:path";
-import { type Browser, chromium, type Page } from "playwright-core";
+import { type BrowserContext, chromium, type Download, type Page } from "playwright-core";
+import { inject } from "vitest";
 import type { Cell, Input } from "../../src/cells/cell";
 import type {} from "../../src/desk/script-access";
-import { productionBuild } from "./dist";
+import type {} from "./set-up";
 
 const WORKED_SHEET = { sheet: "Example", address: "A1:Z60" };
 const WORKED_QUERY = "?example=functions";
-const FLAGS = [
-  "--headless",
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-const TYPES: Record<string, string> = {
-  ".html": "text/html",
-  ".js": "text/javascript",
-  ".json": "application/json",
-  ".png": "image/png",
-  ".svg": "image/svg+xml",
-};
-
-function serve(folder: string): Promise<Server> {
-  const server = createServer((request, response) => {
-    const path = normalize(new URL(request.url ?? "/", "http://desk").pathname);
-    const file = join(folder, path === "/" ? "index.html" : path);
-    if (!existsSync(file) || !statSync(file).isFile()) {
-      response.writeHead(404).end();
-      return;
-    }
-    response.writeHead(200, {
-      "Content-Type": TYPES[extname(file)] ?? "application/octet-stream",
-      "Cache-Control": "max-age=3600",
-    });
-    createReadStream(file).pipe(response);
-  });
-  return new Promise((ready) => server.listen(0, "127.0.0.1", () => ready(server)));
-}
 
 export interface Desk {
   page: Page;
@@ -66,22 +29,40 @@ export interface Desks {
   close(): Promise<void>;
 }
 
-/** Serves the built desk and drives it in a browser. */
-export async function desks(): Promise<Desks> {
-  const server = await serve(join(await productionBuild(), "desk"));
-  const browser: Browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-    args: FLAGS,
-  });
-  const { port } = server.address() as AddressInfo;
+/** Waits for the production build of the run. */
+export async function built(): Promise<void> {
+  const answer = await fetch(inject("desk").address);
+  if (!answer.ok) throw new Error(await answer.text());
+  await answer.body?.cancel();
+}
 
-  /** One for all pages, so that they share what was fetched and compiled. */
-  const context = await browser.newContext({ viewport: { width: 1600, height: 900 } });
+export async function bytesOf(download: Download): Promise<Uint8Array> {
+  const parts: Uint8Array[] = [];
+  for await (const part of await download.createReadStream()) parts.push(part);
+  return new Uint8Array(Buffer.concat(parts));
+}
+
+let kept: Promise<BrowserContext> | undefined;
+
+/** One for all pages of a test process, so that they share what was fetched and compiled. */
+async function context(): Promise<BrowserContext> {
+  const connect = async () => {
+    await built();
+    const browser = await chromium.connect(inject("desk").browser);
+    return browser.newContext({ viewport: { width: 1600, height: 900 } });
+  };
+  kept ??= connect();
+  return kept;
+}
+
+/** Opens the built desk in the browser of the run. */
+export async function desks(): Promise<Desks> {
+  const pages = await context();
   let before: Page | undefined;
 
   async function open(query = WORKED_QUERY, first?: () => void): Promise<Desk> {
     await before?.close();
-    const page = await context.newPage();
+    const page = await pages.newPage();
     before = page;
     if (first) await page.addInitScript(first);
     const complaints: string[] = [];
@@ -91,7 +72,7 @@ export async function desks(): Promise<Desks> {
     });
     const requests: string[] = [];
     page.on("request", (request) => requests.push(request.url()));
-    await page.goto(`http://127.0.0.1:${port}/${query}`);
+    await page.goto(inject("desk").address + query);
     await page.waitForFunction(() => "desk" in window);
     await page.evaluate(() => window.desk.settled());
     return {
@@ -130,8 +111,7 @@ export async function desks(): Promise<Desks> {
   }
 
   async function close(): Promise<void> {
-    await browser.close();
-    server.close();
+    await before?.close();
   }
   return { open, restored, close };
 }

@@ -1,14 +1,14 @@
 import { execFile } from "node:child_process";
-import { existsSync, mkdirSync, readdirSync, rmdirSync, statSync, utimesSync } from "node:fs";
+import { existsSync, readdirSync, statSync, utimesSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { promisify } from "node:util";
 
 const ROOT = resolve(import.meta.dirname, "../..");
-const DIST = join(ROOT, "dist");
-const LAST = join(DIST, "desk/index.html");
-const LOCK = join(ROOT, ".cache/building");
-const LOCK_LIMIT_MS = 240_000;
-const SOURCES = ["src", "webpack.config.js", "manifest.xml", "package-lock.json"];
+const LAST = "desk/index.html";
+const SOURCES = ["src", "templates", "webpack.config.js", "manifest.xml", "package-lock.json"];
+
+/** The folder of the production build. */
+export const DIST = join(ROOT, "dist");
 
 function newest(path: string): number {
   const entry = statSync(path);
@@ -17,23 +17,13 @@ function newest(path: string): number {
 }
 
 function fresh(): boolean {
-  if (!existsSync(LAST) || !existsSync(join(DIST, "manifest.xml"))) return false;
-  return statSync(LAST).mtimeMs > Math.max(...SOURCES.map((name) => newest(join(ROOT, name))));
+  if (!existsSync(join(DIST, LAST)) || !existsSync(join(DIST, "manifest.xml"))) return false;
+  return statSync(join(DIST, LAST)).mtimeMs > Math.max(...SOURCES.map((name) => newest(join(ROOT, name))));
 }
 
-/** Takes the lock, or answers false while another test file builds; a lock left by a killed run is taken over. */
-function locked(): boolean {
-  mkdirSync(join(ROOT, ".cache"), { recursive: true });
-  if (existsSync(LOCK) && Date.now() - statSync(LOCK).mtimeMs > LOCK_LIMIT_MS) rmdirSync(LOCK);
-  try {
-    mkdirSync(LOCK);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-async function build(): Promise<void> {
+/** Makes the production build where a source is newer than it. */
+export async function productionBuild(): Promise<void> {
+  if (fresh()) return;
   try {
     await promisify(execFile)("node", [join(ROOT, "node_modules/webpack/bin/webpack.js"), "--env", "production"], {
       cwd: ROOT,
@@ -43,19 +33,6 @@ async function build(): Promise<void> {
     const { stdout = "", stderr = "" } = problem as { stdout?: string; stderr?: string };
     throw new Error(`the production build must succeed:\n${stdout}${stderr}`);
   }
-}
-
-/** The folder of the production build; builds it where a source is newer. */
-export async function productionBuild(): Promise<string> {
-  while (!locked()) await new Promise((done) => setTimeout(done, 500));
-  try {
-    if (!fresh()) {
-      await build();
-      // webpack leaves files as they are that came out the same
-      utimesSync(LAST, new Date(), new Date());
-    }
-  } finally {
-    rmdirSync(LOCK);
-  }
-  return DIST;
+  // webpack leaves files as they are that came out the same
+  utimesSync(join(DIST, LAST), new Date(), new Date());
 }

@@ -1,8 +1,8 @@
-import { readFile } from "node:fs/promises";
 import { Workbook } from "@cj-tech-master/excelts";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { sampleFile, unseen } from "../xlsx/xlsx-sample";
-import { type Desk, type Desks, desks } from "./desk-page";
+import { clickCell } from "./by-hand";
+import { bytesOf, type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
 beforeAll(async () => {
@@ -29,7 +29,7 @@ async function saved(desk: Desk): Promise<Uint8Array> {
     desk.page.waitForEvent("download"),
     desk.page.getByRole("button", { name: "Save .xlsx" }).click(),
   ]);
-  return new Uint8Array(await readFile(await download.path()));
+  return bytesOf(download);
 }
 
 async function load(bytes: Uint8Array): Promise<Workbook> {
@@ -125,7 +125,7 @@ describe("files at the desk", () => {
 
   test("F6 goes from the grid to the pane, to the file buttons and back", async () => {
     const desk = await all.restored();
-    await desk.page.mouse.click(400, 500);
+    await clickCell(desk, "Example", "C10");
     const parts: (string | undefined)[] = [];
     for (let i = 0; i < 3; i++) {
       await desk.page.keyboard.press("F6");

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startAt, typeByHand } from "./by-hand";
+import { clickArrow, selected as selectedIn, startAt, typeLine as typeInto } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
@@ -12,20 +12,14 @@ beforeAll(async () => {
 afterAll(() => all?.close());
 
 const list = () => desk.page.locator('[data-u-comp="sheets-dropdown-list"]');
-const selected = () => desk.page.evaluate(() => window.desk.host.selection());
-
-/** The arrow of B27 in a window of 1600 by 900. */
-const ARROW = { x: 248, y: 651 };
+const selected = () => selectedIn(desk);
+const typeLine = (...words: string[]) => typeInto(desk, ...words);
 
 async function openList(): Promise<void> {
   await startAt(desk, "Program", "B32");
-  await desk.page.mouse.click(ARROW.x, ARROW.y);
+  await clickArrow(desk, "Program", "B27");
   expect(await selected()).toEqual({ sheet: "Program", address: "B27" });
 }
-
-const typeLine = async (...words: string[]): Promise<void> => {
-  for (const [i, word] of words.entries()) await typeByHand(desk, word, i < words.length - 1 ? "Tab" : "Enter");
-};
 
 /** The names on the sheet Demand that the cells of the sheets Program and Weighings take. */
 const GROUPS = ["tubes 50", "herbs 140", "shrubs 190", "natives 200", "trees 400"];
@@ -57,7 +51,7 @@ describe("cells with a list at the desk", { timeout: 240_000 }, () => {
 
   test("refuse another word, in words, and stay as they were", async () => {
     await startAt(desk, "Program", "B32");
-    await typeByHand(desk, "hedges", "Tab");
+    await typeLine("hedges");
     await desk.page.getByRole("button", { name: /^OK$/i }).waitFor();
     await desk.page.getByRole("button", { name: /^OK$/i }).click();
     await desk.page.keyboard.press("Escape");

@@ -1,6 +1,5 @@
-import { readFile } from "node:fs/promises";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type Desk, type Desks, desks } from "./desk-page";
+import { bytesOf, type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
 let desk: Desk;
@@ -113,7 +112,7 @@ describe("an audit from the pane", () => {
     await step("Share");
     const [download] = await Promise.all([desk.page.waitForEvent("download"), press("Make a share copy")]);
     expect(download.suggestedFilename()).toMatch(/^Example Nursery block 7 \d{4}-\d\d-\d\d share copy\.xlsx$/);
-    const buffer = await readFile(await download.path());
+    const buffer = Buffer.from(await bytesOf(download));
     const file = { name: download.suggestedFilename(), mimeType: "application/octet-stream", buffer };
     await pane().getByLabel("Copies to check", { exact: true }).setInputFiles(file);
     await pane().getByRole("heading", { name: file.name }).waitFor();

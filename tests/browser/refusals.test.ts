@@ -1,7 +1,7 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startAt, typeByHand } from "./by-hand";
+import { clickCell, selected as selectedIn, startAt, typeLine as typeInto } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
@@ -13,7 +13,8 @@ beforeAll(async () => {
 }, 300_000);
 afterAll(() => all?.close());
 
-const selected = () => desk.page.evaluate(() => window.desk.host.selection());
+const selected = () => selectedIn(desk);
+const type = (text: string) => typeInto(desk, text);
 const box = () => desk.page.getByRole("alertdialog");
 const READING = "The mL in this can, 0 for a dry can, or x for a can that was not read.";
 const DATE = "A date, such as 2026-11-25.";
@@ -28,7 +29,7 @@ async function goOn(said: string): Promise<void> {
 
 async function refused(sheet: string, address: string, text: string, rule: string): Promise<void> {
   await startAt(desk, sheet, address);
-  await typeByHand(desk, text, "Enter");
+  await type(text);
   await goOn(`${address}: "${text}" is not allowed here. ${rule}`);
   expect(await selected()).toEqual({ sheet, address });
 }
@@ -44,31 +45,31 @@ async function formats(...cells: [sheet: string, address: string][]): Promise<un
 describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
   test("is in its cell again, selected, so that typing puts another in its place", async () => {
     await refused("Cans", "G6", "12 ml", READING);
-    await typeByHand(desk, "12", "Enter");
+    await type("12");
     await expect.poll(selected).toEqual({ sheet: "Cans", address: "G7" });
-    await typeByHand(desk, "31", "Enter");
+    await type("31");
     expect(await desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
   });
 
   test("does so by the mouse too, and Cancel leaves the cell as it was and the keys in the grid", async () => {
     await startAt(desk, "Cans", "H6");
-    await typeByHand(desk, "18 ml", "Enter");
+    await type("18 ml");
     await box().getByRole("button", { name: "OK" }).click();
     await box().waitFor({ state: "hidden" });
-    await typeByHand(desk, "18", "Enter");
+    await type("18");
     await expect.poll(selected).toEqual({ sheet: "Cans", address: "H7" });
-    await typeByHand(desk, "dry", "Enter");
+    await type("dry");
     await box().getByRole("button", { name: "Cancel" }).click();
     await box().waitFor({ state: "hidden" });
     await desk.page.keyboard.press("ArrowDown");
-    await typeByHand(desk, "29", "Enter");
+    await type("29");
     expect(await desk.read("H6:H8", "Cans")).toEqual([[18], [26], [29]]); // H7 holds what the example came with
   });
 
   test("is refused again as long as it breaks the rule, and given up by Escape", async () => {
     await refused("Cans", "G6", "12 ml", READING);
     await desk.page.keyboard.type("wet");
-    await desk.page.mouse.click(700, 300);
+    await clickCell(desk, "Cans", "K12");
     await goOn(`G6: "wet" is not allowed here. ${READING}`);
     expect(await selected()).toEqual({ sheet: "Cans", address: "G6" });
     await desk.page.keyboard.press("Escape");
@@ -92,7 +93,7 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     const { sheet, address } = (await desk.page.evaluate(() => window.desk.host.named("Leaching_Fraction")))!;
     const before = await formats([sheet, address]);
     await startAt(desk, sheet, address);
-    await typeByHand(desk, "10%", "Enter");
+    await type("10%");
     expect(await desk.read(address, sheet)).toEqual([[0.1]]);
     expect(await formats([sheet, address])).toEqual(before);
   });
@@ -103,13 +104,13 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
       await desk.page.keyboard.press("Escape");
     }
     await startAt(desk, "Actions", "D4");
-    await typeByHand(desk, "2025-03-12", "Enter");
+    await type("2025-03-12");
     const days = (Date.UTC(2025, 2, 12) - Date.UTC(1899, 11, 30)) / 86_400_000;
     expect(await desk.read("D4", "Actions")).toEqual([[days]]);
     expect(await formats(["Actions", "D4"])).toEqual(["yyyy-mm-dd"]);
     for (const text of ["29/11/2026", "29.11.2026"]) {
       await startAt(desk, "Actions", "D4");
-      await typeByHand(desk, text, "Enter");
+      await type(text);
       const day = (Date.UTC(2026, 10, 29) - Date.UTC(1899, 11, 30)) / 86_400_000;
       expect(await desk.read("D4", "Actions")).toEqual([[day]]);
     }
@@ -117,14 +118,14 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
 
   test("is not a name that reads as a date", async () => {
     await startAt(desk, "Block", "B5");
-    await typeByHand(desk, "3-4", "Enter");
+    await type("3-4");
     expect(await desk.read("B5", "Block")).toEqual([["3-4"]]);
   });
 
   test("is not a time of day where one is asked for", async () => {
     const { sheet, address } = (await desk.page.evaluate(() => window.desk.host.named("Test_Start")))!;
     await startAt(desk, sheet, address);
-    await typeByHand(desk, "6:45", "Enter");
+    await type("6:45");
     expect((await desk.read(address, sheet))[0]![0]).toBeCloseTo(6.75 / 24, 12);
     expect(desk.complaints).toEqual([]);
   });

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { startAt } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
@@ -7,13 +8,9 @@ beforeAll(async () => {
 });
 afterAll(() => all?.close());
 
-/** The middles of two cells in a window of 1600 by 900. */
-const CELLS = { G13: { x: 664, y: 466 }, M13: { x: 1105, y: 466 } };
-
-async function type(desk: Desk, formula: string, cell: keyof typeof CELLS = "G13"): Promise<void> {
+async function type(desk: Desk, formula: string, cell = "G13"): Promise<void> {
   await desk.page.evaluate(() => window.desk.host.settled());
-  await desk.page.mouse.click(CELLS[cell].x, CELLS[cell].y);
-  expect(await desk.page.evaluate(() => window.desk.host.selection())).toEqual({ sheet: "Example", address: cell });
+  await startAt(desk, "Example", cell);
   await desk.page.keyboard.type(formula);
   await desk.page.keyboard.press("Enter");
   await expect.poll(async () => (await desk.read(cell))[0]![0], { timeout: 20_000 }).not.toBeNull();
@@ -70,7 +67,7 @@ describe("typing at the desk", () => {
     await type(desk, "=canfall.sc.can(b2:b26)");
     const message = 'readings must be numbers, got "12 ml" in row 3, column 1';
     expect(await desk.read("G13")).toEqual([[{ error: "#VALUE!", message }]]);
-    await desk.page.mouse.click(CELLS.G13.x, CELLS.G13.y);
+    await startAt(desk, "Example", "G13");
     await expect.poll(() => desk.page.textContent("#message")).toBe(`G13 shows #VALUE!: ${message}`);
   });
 
@@ -96,7 +93,7 @@ describe("typing at the desk", () => {
 
   test("the list of functions says what each one is while its name is typed", async () => {
     const desk = await all.restored();
-    await desk.page.mouse.click(CELLS.G13.x, CELLS.G13.y);
+    await startAt(desk, "Example", "G13");
     await desk.page.keyboard.type("=canfall.du");
     await desk.page.getByText("CANFALL.DU.QUARTER").first().waitFor();
     await desk.page.getByText("Low-quarter distribution uniformity").first().waitFor();
