@@ -30,7 +30,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: "node", include: ["tests/**/*.test.{ts,tsx}"], exclude: [BROWSER] },
+        test: {
+          name: "node",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: [BROWSER],
+          globalSetup: "tests/support/offices.ts",
+        },
       },
       {
         extends: true,
