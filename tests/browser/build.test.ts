@@ -1,5 +1,5 @@
 import { execFile } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { promisify } from "node:util";
 import { gzipSync } from "node:zlib";
@@ -30,6 +30,18 @@ describe("the production build", () => {
   test("no file that Excel reads names localhost", () => {
     for (const name of ["manifest.xml", "functions.json", "taskpane.html"])
       expect(text(name)).not.toContain("localhost");
+  });
+
+  test("the desk carries no hyphenation patterns but those that are part of its grid", () => {
+    const patterns = /"0\d{1,7}(,0?\d{1,7}){50}/;
+    const scripts = readdirSync(join(DIST, "desk")).filter((name) => name.endsWith(".js"));
+    expect(scripts.filter((name) => patterns.test(text(join("desk", name))))).toEqual(["desk.js"]);
+  });
+
+  test("the desk carries its font, with the licence", () => {
+    const files = readdirSync(join(DIST, "desk"));
+    expect(files.filter((name) => name.endsWith(".woff2"))).toHaveLength(8); // four styles, two parts of the alphabet
+    expect(text("desk/carlito-license.txt")).toContain("SIL Open Font License, Version 1.1");
   });
 
   test("every described function is associated with its code", () => {
