@@ -10,6 +10,7 @@ export default defineConfig({
     root,
     testTimeout: 60_000,
     hookTimeout: 300_000,
+    expect: { poll: { timeout: 20_000 } },
     maxWorkers: 2,
     deps: {
       // for the tests of the pane: Fluent is thousands of modules, which each test file would load one by one

@@ -61,7 +61,7 @@ describe("files at the desk", () => {
     await desk.page.evaluate(() => window.desk.host.select({ sheet: "Bed 7", address: "F9" }));
     await desk.page.keyboard.type("12");
     await desk.page.keyboard.press("Enter");
-    expect(await desk.read("F9", "Bed 7")).toEqual([[12]]);
+    await expect.poll(() => desk.read("F9", "Bed 7")).toEqual([[12]]);
   });
 
   test("saving changes what was changed and keeps all that the desk does not show", async () => {

@@ -18,7 +18,7 @@ const typeLine = (...words: string[]) => typeInto(desk, ...words);
 async function openList(): Promise<void> {
   await startAt(desk, "Program", "B32");
   await clickArrow(desk, "Program", "B27");
-  expect(await selected()).toEqual({ sheet: "Program", address: "B27" });
+  await expect.poll(selected).toEqual({ sheet: "Program", address: "B27" });
 }
 
 /** The names on the sheet Demand that the cells of the sheets Program and Weighings take. */
@@ -31,11 +31,13 @@ describe("cells with a list at the desk", { timeout: 240_000 }, () => {
     await startAt(desk, "Program", "A31");
     await typeLine("Fern house", "shrubs 190", "120", "14");
     await typeLine("Herb bay", "Herbs 140", "80", "12.5");
-    expect(await desk.read("A31:D32", "Program")).toEqual([
-      ["Fern house", "shrubs 190", 120, 14],
-      ["Herb bay", "herbs 140", 80, 12.5],
-    ]);
-    expect(await selected()).toEqual({ sheet: "Program", address: "A33" });
+    await expect
+      .poll(() => desk.read("A31:D32", "Program"))
+      .toEqual([
+        ["Fern house", "shrubs 190", 120, 14],
+        ["Herb bay", "herbs 140", 80, 12.5],
+      ]);
+    await expect.poll(selected).toEqual({ sheet: "Program", address: "A33" });
     expect(await list().count()).toBe(0);
   });
 
@@ -46,7 +48,7 @@ describe("cells with a list at the desk", { timeout: 240_000 }, () => {
     await typeLine("Ferns 140");
     await startAt(desk, "Program", "B31");
     await typeLine("Ferns 140", "130", "15");
-    expect(await desk.read("B31:D31", "Program")).toEqual([["Ferns 140", 130, 15]]);
+    await expect.poll(() => desk.read("B31:D31", "Program")).toEqual([["Ferns 140", 130, 15]]);
   });
 
   test("refuse another word, in words, and stay as they were", async () => {
@@ -55,7 +57,7 @@ describe("cells with a list at the desk", { timeout: 240_000 }, () => {
     await desk.page.getByRole("button", { name: /^OK$/i }).waitFor();
     await desk.page.getByRole("button", { name: /^OK$/i }).click();
     await desk.page.keyboard.press("Escape");
-    expect(await desk.read("B32", "Program")).toEqual([["herbs 140"]]);
+    await expect.poll(() => desk.read("B32", "Program")).toEqual([["herbs 140"]]);
   });
 
   test("take a word of a list that is written into the check, too", async () => {
@@ -63,7 +65,7 @@ describe("cells with a list at the desk", { timeout: 240_000 }, () => {
     const [first] = address.split(":");
     await startAt(desk, "Demand", first!);
     await typeLine("Round");
-    expect(await desk.read(first!, "Demand")).toEqual([["round"]]);
+    await expect.poll(() => desk.read(first!, "Demand")).toEqual([["round"]]);
   });
 
   test("show their list where the arrow is clicked, and take what is chosen", async () => {
@@ -80,14 +82,14 @@ describe("cells with a list at the desk", { timeout: 240_000 }, () => {
     await typeLine("shrubs 190");
     await expect.poll(() => desk.read("B27", "Program")).toEqual([["shrubs 190"]]);
     expect(await list().count()).toBe(0);
-    expect(await selected()).toEqual({ sheet: "Program", address: "B28" });
+    await expect.poll(selected).toEqual({ sheet: "Program", address: "B28" });
     for (const key of ["ArrowDown", "Escape"]) {
       await openList();
       await expect.poll(() => list().count()).toBe(1);
       await desk.page.keyboard.press(key);
       await expect.poll(() => list().count()).toBe(0);
     }
-    expect(await desk.read("B27:B28", "Program")).toEqual([["shrubs 190"], ["tubes 50"]]);
+    await expect.poll(() => desk.read("B27:B28", "Program")).toEqual([["shrubs 190"], ["tubes 50"]]);
     expect(desk.complaints).toEqual([]);
   });
 });

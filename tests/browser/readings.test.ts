@@ -68,7 +68,7 @@ describe("readings typed at the desk", { timeout: 240_000 }, () => {
   test("each is in its own cell however quickly they follow one another", async () => {
     await start("Cans", "G6");
     await typeLines(CANS);
-    expect(await desk.read("G6:K10", "Cans")).toEqual(CANS);
+    await expect.poll(() => desk.read("G6:K10", "Cans")).toEqual(CANS);
     expect(await desk.page.evaluate(() => window.desk.host.selection())).toEqual({ sheet: "Cans", address: "G11" });
   });
 
@@ -76,9 +76,9 @@ describe("readings typed at the desk", { timeout: 240_000 }, () => {
     await start("Cans", "G5");
     for (const metres of METRES) await type(String(metres), "Tab");
     await clickCell(desk, "Cans", "J12");
-    expect(await selected()).toEqual({ sheet: "Cans", address: "J12" });
+    await expect.poll(selected).toEqual({ sheet: "Cans", address: "J12" });
     await desk.page.keyboard.press("Enter");
-    expect(await selected()).toEqual({ sheet: "Cans", address: "J13" });
+    await expect.poll(selected).toEqual({ sheet: "Cans", address: "J13" });
     await start("Cans", "G5");
     await type(String(METRES[0]), "Tab");
     await desk.page.keyboard.press("ArrowLeft");
@@ -86,8 +86,8 @@ describe("readings typed at the desk", { timeout: 240_000 }, () => {
     await desk.page.keyboard.press("ArrowDown");
     for (const metres of METRES) await type(String(metres), "Enter");
     expect((await desk.read("F6:F10", "Cans")).flat()).toEqual(METRES);
-    expect(await selected()).toEqual({ sheet: "Cans", address: "F11" });
-    expect(await desk.read("G6:K10", "Cans")).toEqual(CANS);
+    await expect.poll(selected).toEqual({ sheet: "Cans", address: "F11" });
+    await expect.poll(() => desk.read("G6:K10", "Cans")).toEqual(CANS);
   });
 
   test("the results follow from them", async () => {
@@ -112,7 +112,7 @@ describe("readings typed at the desk", { timeout: 240_000 }, () => {
       await desk.page.waitForTimeout(600);
       await typeLines([line]);
     }
-    expect(await desk.read("G6:K10", "Cans")).toEqual(lines);
+    await expect.poll(() => desk.read("G6:K10", "Cans")).toEqual(lines);
     expect(await value("Result_MAR")).toBeCloseTo(4 * RATE, 8);
     expect(await value("Result_SC_Can")).toBeCloseTo(mean / 18, 9);
   });
@@ -126,7 +126,7 @@ describe("readings typed at the desk", { timeout: 240_000 }, () => {
       .waitFor();
     await desk.page.getByRole("button", { name: /^OK$/i }).click();
     await desk.page.keyboard.press("Escape");
-    expect(await desk.read("G6", "Cans")).toEqual([[80]]); // 4 · 20
+    await expect.poll(() => desk.read("G6", "Cans")).toEqual([[80]]); // 4 · 20
   });
 
   test("the line above the grid names the workbook", async () => {
@@ -136,7 +136,7 @@ describe("readings typed at the desk", { timeout: 240_000 }, () => {
   test("Tab goes to the next cell that may be filled in", async () => {
     await start("Block", "B4");
     await typeLine(desk, "Hill", "L-7", "M-1");
-    expect(await desk.read("B4:B6", "Block")).toEqual([["Hill"], ["L-7"], ["M-1"]]);
+    await expect.poll(() => desk.read("B4:B6", "Block")).toEqual([["Hill"], ["L-7"], ["M-1"]]);
   });
 
   test("every value is what the saved file gives when it is opened again", async () => {

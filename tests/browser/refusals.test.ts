@@ -31,7 +31,7 @@ async function refused(sheet: string, address: string, text: string, rule: strin
   await startAt(desk, sheet, address);
   await type(text);
   await goOn(`${address}: "${text}" is not allowed here. ${rule}`);
-  expect(await selected()).toEqual({ sheet, address });
+  await expect.poll(selected).toEqual({ sheet, address });
 }
 
 async function formats(...cells: [sheet: string, address: string][]): Promise<unknown[]> {
@@ -48,7 +48,7 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await type("12");
     await expect.poll(selected).toEqual({ sheet: "Cans", address: "G7" });
     await type("31");
-    expect(await desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
+    await expect.poll(() => desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
   });
 
   test("does so by the mouse too, and Cancel leaves the cell as it was and the keys in the grid", async () => {
@@ -63,7 +63,7 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await box().waitFor({ state: "hidden" });
     await desk.page.keyboard.press("ArrowDown");
     await type("29");
-    expect(await desk.read("H6:H8", "Cans")).toEqual([[18], [26], [29]]); // H7 holds what the example came with
+    await expect.poll(() => desk.read("H6:H8", "Cans")).toEqual([[18], [26], [29]]); // H7 holds what the example came with
   });
 
   test("is refused again as long as it breaks the rule, and given up by Escape", async () => {
@@ -71,11 +71,11 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await desk.page.keyboard.type("wet");
     await clickCell(desk, "Cans", "K12");
     await goOn(`G6: "wet" is not allowed here. ${READING}`);
-    expect(await selected()).toEqual({ sheet: "Cans", address: "G6" });
+    await expect.poll(selected).toEqual({ sheet: "Cans", address: "G6" });
     await desk.page.keyboard.press("Escape");
     await desk.page.keyboard.press("ArrowDown");
-    expect(await selected()).toEqual({ sheet: "Cans", address: "G7" });
-    expect(await desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
+    await expect.poll(selected).toEqual({ sheet: "Cans", address: "G7" });
+    await expect.poll(() => desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
   });
 
   test("is a date or a share where a number is asked for, and the number format stays", async () => {
@@ -85,7 +85,7 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
       await refused("Cans", "G6", text, READING);
       await desk.page.keyboard.press("Escape");
     }
-    expect(await desk.read("G6", "Cans")).toEqual([[12]]);
+    await expect.poll(() => desk.read("G6", "Cans")).toEqual([[12]]);
     expect(await formats(...cells)).toEqual(before);
   });
 
@@ -94,7 +94,7 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     const before = await formats([sheet, address]);
     await startAt(desk, sheet, address);
     await type("10%");
-    expect(await desk.read(address, sheet)).toEqual([[0.1]]);
+    await expect.poll(() => desk.read(address, sheet)).toEqual([[0.1]]);
     expect(await formats([sheet, address])).toEqual(before);
   });
 
@@ -106,27 +106,27 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await startAt(desk, "Actions", "D4");
     await type("2025-03-12");
     const days = (Date.UTC(2025, 2, 12) - Date.UTC(1899, 11, 30)) / 86_400_000;
-    expect(await desk.read("D4", "Actions")).toEqual([[days]]);
+    await expect.poll(() => desk.read("D4", "Actions")).toEqual([[days]]);
     expect(await formats(["Actions", "D4"])).toEqual(["yyyy-mm-dd"]);
     for (const text of ["29/11/2026", "29.11.2026"]) {
       await startAt(desk, "Actions", "D4");
       await type(text);
       const day = (Date.UTC(2026, 10, 29) - Date.UTC(1899, 11, 30)) / 86_400_000;
-      expect(await desk.read("D4", "Actions")).toEqual([[day]]);
+      await expect.poll(() => desk.read("D4", "Actions")).toEqual([[day]]);
     }
   });
 
   test("is not a name that reads as a date", async () => {
     await startAt(desk, "Block", "B5");
     await type("3-4");
-    expect(await desk.read("B5", "Block")).toEqual([["3-4"]]);
+    await expect.poll(() => desk.read("B5", "Block")).toEqual([["3-4"]]);
   });
 
   test("is not a time of day where one is asked for", async () => {
     const { sheet, address } = (await desk.page.evaluate(() => window.desk.host.named("Test_Start")))!;
     await startAt(desk, sheet, address);
     await type("6:45");
-    expect((await desk.read(address, sheet))[0]![0]).toBeCloseTo(6.75 / 24, 12);
+    await expect.poll(async () => (await desk.read(address, sheet))[0]![0]).toBeCloseTo(6.75 / 24, 12);
     expect(desk.complaints).toEqual([]);
   });
 });

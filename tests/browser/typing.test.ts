@@ -13,7 +13,7 @@ async function type(desk: Desk, formula: string, cell = "G13"): Promise<void> {
   await startAt(desk, "Example", cell);
   await desk.page.keyboard.type(formula);
   await desk.page.keyboard.press("Enter");
-  await expect.poll(async () => (await desk.read(cell))[0]![0], { timeout: 20_000 }).not.toBeNull();
+  await expect.poll(async () => (await desk.read(cell))[0]![0]).not.toBeNull();
 }
 
 describe("typing at the desk", () => {
