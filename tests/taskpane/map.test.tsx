@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from "vitest";
 import { Pane } from "../../src/taskpane/pane";
+import { clearBed } from "../core/bed/made-beds";
 import { axeFindings } from "../support/axe-findings";
 import { memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";
@@ -47,6 +48,35 @@ async function open(selected: string) {
   return host;
 }
 
+/** A workbook whose named cells hold a bed: readings from B2, places in row 1 and column A, the rest from A30. */
+function auditOf(cause: "one weak head") {
+  const bed = clearBed(cause);
+  const letter = (column: number) => String.fromCharCode(65 + column);
+  const cells: Record<string, number | string> = {};
+  for (const [column, x] of bed.across.entries()) cells[`${letter(column + 1)}1`] = x;
+  for (const [row, y] of bed.along.entries()) {
+    cells[`A${row + 2}`] = y;
+    for (const [column, caught] of bed.grid[row]!.entries()) cells[`${letter(column + 1)}${row + 2}`] = caught!;
+  }
+  const named = {
+    Head_Layout: "border",
+    Bed_Width_m: bed.width,
+    Bed_Length_m: bed.length,
+    Head_Spacing_m: bed.spacing,
+    Row_Spacing_m: bed.rowSpacing,
+    Head_Arc: "full circles",
+    Test_Minutes: 15,
+    Can_Mouth_mm: 100,
+  };
+  const at = (address: string) => ({ sheet: "Audit", address });
+  const names = Object.fromEntries(Object.keys(named).map((name, i) => [name, at(`A${30 + i}`)]));
+  for (const [i, value] of Object.values(named).entries()) cells[`A${30 + i}`] = value;
+  return memoryHost(
+    { Audit: cells },
+    { ...names, Cans_Readings: at("B2:H10"), Cans_Across_m: at("B1:H1"), Cans_Along_m: at("A2:A10") },
+  );
+}
+
 describe("the map", () => {
   it("draws selected cans with their rates, says what is seen and what it may come from", async () => {
     await open("A1:C3");
@@ -63,7 +93,6 @@ describe("the map", () => {
       "×",
       "12.0",
     ]);
-    await page.shows("Likely: wind during the test");
   });
 
   it("says why ground is hatched where a can was not read, and only there", async () => {
@@ -137,6 +166,25 @@ describe("the map", () => {
     await page.press("Undo");
     await page.shows("The sheet Coverage is taken out");
     expect(await host.sheets()).toEqual(["Bed"]);
+  });
+
+  it("says what may be wrong once the throw is typed, marks the head, and says what it lacks before", async () => {
+    const host = auditOf("one weak head");
+    page = await screen(<Pane host={host} functions={[]} />);
+    await page.step("Map");
+    await page.shows("Type the throw of a head to see the cause.");
+    expect(page.place.querySelectorAll("rect.marked-head")).toHaveLength(0);
+    await page.type("Throw of a head", "3.2");
+    await page.shows("Most likely: one weak head, head at 3.0, 6.0 m");
+    await page.shows("Next: bucket the heads at 3.0, 6.0 m and 3.0, 3.0 m.");
+    expect(page.place.querySelectorAll("rect.marked-head")).toHaveLength(1);
+    await page.type("Throw of a head", "0");
+    await page.shows("throw must be more than 0 m, got 0");
+    await page.type("Throw of a head", "3.2");
+    await host.type({ sheet: "Audit", address: "A30" }, [["other"]]);
+    await page.shows("Fill in the bed, layout and spacings on the sheet Block to see the cause.");
+    await page.shows("under three quarters of the mean");
+    expect(await axeFindings(page.place)).toEqual([]);
   });
 
   it("axe finds nothing in it", async () => {

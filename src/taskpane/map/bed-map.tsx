@@ -20,6 +20,8 @@ export interface MapFacts {
   mean?: number | undefined;
   /** Where heads are [m]. */
   heads?: readonly { x: number; y: number }[];
+  /** The head that the cans point to [m]. */
+  marked?: { x: number; y: number } | undefined;
 }
 
 /** With more cans than this their rates would overlap. */
@@ -122,11 +124,12 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
         stroke={INK}
         strokeDasharray="4 3"
       />
-      <HeadMarks heads={heads} plot={plot} />
+      <HeadMarks heads={heads} marked={facts.marked} plot={plot} />
       <Cans field={field} plot={plot} mean={m} />
       <Axes ground={ground} plot={plot} />
       <Legend rates={rates} mean={m} top={plot.height} of="cans">
         Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads." : ""}
+        {facts.marked && " Square: the head in question."}
         {rates.length < marks.length && (
           <tspan x="40" dy="14">
             ×: not read.{holed && " No rate is known round it, so that ground is hatched."}

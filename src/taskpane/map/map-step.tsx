@@ -7,6 +7,7 @@ import { numberOf } from "../parts/typed-number";
 import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
 import { BedMap } from "./bed-map";
+import { CauseSection } from "./cause-section";
 import type { Spacings, Way } from "./find-source";
 import { paintCoverage } from "./paint-coverage";
 import { placeAtSelection } from "./place-picture";
@@ -31,12 +32,14 @@ export function MapStep({ host, answer, keep }: StepProps) {
   const [way, setWay] = useState<Way>("audit");
   const [across, setAcross] = useState("");
   const [along, setAlong] = useState("");
+  const [throwText, setThrowText] = useState("");
+  const radius = distance("throw", throwText);
   const [acrossGap, alongGap] = [distance("spacing across", across), distance("spacing along", along)];
   const spacings: Spacings | null =
     acrossGap.value !== undefined && alongGap.value !== undefined
       ? { across: acrossGap.value, along: alongGap.value }
       : null;
-  const { source, facts, seen, causes, problem } = useMap(host, way, answer, spacings);
+  const { source, facts, seen, verdict, noVerdict, problem } = useMap(host, way, answer, spacings, radius.value);
   const picture = useRef<HTMLDivElement>(null);
   const task = useTask();
   const svg = () => picture.current!.querySelector("svg")!;
@@ -73,6 +76,7 @@ export function MapStep({ host, answer, keep }: StepProps) {
             <option value="list">selected list: place across, place along, reading</option>
           </Select>
         </Field>
+        {way === "audit" && gap("Throw of a head, by its maker [m]", throwText, radius, setThrowText)}
         {way === "grid" && gap("Cans apart across the width [m]", across, acrossGap, setAcross)}
         {way === "grid" && gap("Cans apart along the length [m]", along, alongGap, setAlong)}
       </div>
@@ -83,7 +87,7 @@ export function MapStep({ host, answer, keep }: StepProps) {
       {source && facts && seen && (
         <>
           <div ref={picture} className="picture">
-            <BedMap field={source.field} facts={{ ...facts, sentence: seen.sentence }} id={id} />
+            <BedMap field={source.field} facts={{ ...facts, sentence: seen.sentence, marked: verdict?.head }} id={id} />
           </div>
           <div className="actions">
             <Button appearance="primary" onClick={paint}>
@@ -95,19 +99,7 @@ export function MapStep({ host, answer, keep }: StepProps) {
         </>
       )}
       <TaskLine task={task} />
-      {causes.length > 0 && (
-        <>
-          <h3>Possible causes</h3>
-          <p className="note">Common practice: check at the heads before you buy anything.</p>
-          <ul>
-            {causes.map(({ likely, check, mend }) => (
-              <li key={likely}>
-                Likely: {likely}. Check: {check}. Mend: {mend}.
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
+      {seen && way === "audit" && <CauseSection id={id} verdict={verdict} missing={noVerdict} />}
     </section>
   );
 }

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { canField, canFieldOfList } from "../../../src/core/pattern/can-field";
-import { likelyCauses } from "../../../src/core/pattern/causes";
 import { seen } from "../../../src/core/pattern/seen";
 import fc from "../../support/properties";
 
@@ -116,25 +115,5 @@ describe("a field from a list of cans", () => {
     expect(() => canFieldOfList(scattered)).toThrow(
       'cans must form a grid of at most 20 across and 30 along, got "25 across and 25 along"',
     );
-  });
-});
-
-describe("likely causes", () => {
-  it("are named for every pattern of dry cans, each with a check and what mends it", () => {
-    for (const pattern of [
-      "one corner",
-      "corners",
-      "one edge",
-      "long edges",
-      "short edges",
-      "edges",
-      "one place",
-      "spread",
-    ] as const) {
-      for (const { likely, check, mend } of likelyCauses(pattern))
-        expect(Math.min(likely.length, check.length, mend.length)).toBeGreaterThan(10);
-      expect(likelyCauses(pattern).length).toBeGreaterThan(0);
-    }
-    expect(likelyCauses("none")).toEqual([]);
   });
 });
