@@ -1,62 +1,87 @@
-import { distributionUniformity } from "../../src/core/uniformity/distribution";
+import { WHOLE_BED_INDICES } from "../../src/core/bed/interval/whole-bed";
+import { METHODS, pooled, type Tally, tallied } from "./interval-beds";
+import { printFields } from "./interval-fields";
+import type { Case } from "./trial-beds/trial-bed";
 
-import { interval } from "../../src/core/uniformity/interval";
-import { normalDeviate, randomNumbers } from "../support/random";
+/** None of the fit's settings was chosen on beds of these seeds. */
+const FIRST_SEED = 7_000_000;
+const BEDS = 300;
+const FEWER_BEDS = 150;
 
-const BEDS = 2000;
-const SIDE = 48;
-const SPREAD = 0.2;
-/** Rows and columns of cans over the whole bed; SIDE is a multiple of each. */
-const CAN_GRIDS = [
-  [4, 4],
-  [4, 6],
-  [6, 8],
-] as const;
-
-/** Sums over 2 reach + 1 neighbouring places along one direction, round the bed's end; the spread stays that of one place. */
-function smoothed(field: Float64Array, step: number, reach: number): Float64Array {
-  const along = (i: number, shift: number) => {
-    const place = Math.floor(i / step) % SIDE;
-    return i + (((place + shift + SIDE) % SIDE) - place) * step;
-  };
-  return field.map((_, i) => {
-    let sum = 0;
-    for (let shift = -reach; shift <= reach; shift++) sum += field[along(i, shift)] as number;
-    return sum / Math.sqrt(2 * reach + 1);
-  });
+interface Row {
+  name: string;
+  beds: number;
+  given: Case;
 }
 
-/** A bed of SIDE x SIDE places, mean 1, CV 20 %; reach 0: every place on its own, more: neighbours alike. */
-function bed(random: () => number, reach: number): Float64Array {
-  const field = Float64Array.from({ length: SIDE * SIDE }, () => normalDeviate(random));
-  return smoothed(smoothed(field, 1, reach), SIDE, reach).map((deviate) => Math.max(0.01, 1 + SPREAD * deviate));
+const bothWays = (cans: number, beds: number): Row[] =>
+  (["border", "inset"] as const).map((arrangement) => ({
+    name: `${cans} cans, ${arrangement}`,
+    beds,
+    given: { arrangement, cans },
+  }));
+
+const ROWS: Row[] = [
+  ...bothWays(40, BEDS),
+  ...bothWays(60, BEDS),
+  ...bothWays(24, FEWER_BEDS),
+  { name: "40 cans, border, a head at 0", beds: FEWER_BEDS, given: { arrangement: "border", cans: 40, weak: 0 } },
+  { name: "40 cans, border, a head at half", beds: FEWER_BEDS, given: { arrangement: "border", cans: 40, weak: 0.5 } },
+  {
+    name: "40 cans, border, strong wind",
+    beds: FEWER_BEDS,
+    given: { arrangement: "border", cans: 40, weather: { wind: [1.5, 2.5] } },
+  },
+  {
+    name: "40 cans, part circles, matched",
+    beds: FEWER_BEDS,
+    given: { arrangement: "border", arcs: "matched", cans: 40 },
+  },
+];
+
+function median(values: number[]): string {
+  const sorted = [...values].sort((one, other) => one - other);
+  return sorted.length === 0 ? "-" : sorted[Math.floor(sorted.length / 2)]!.toFixed(1);
 }
 
-function gridCans(rates: Float64Array, rows: number, columns: number): number[] {
-  const [down, across] = [SIDE / rows, SIDE / columns];
-  return Array.from({ length: rows * columns }, (_, can) => {
-    const row = Math.floor((Math.floor(can / columns) + 0.5) * down);
-    const column = Math.floor(((can % columns) + 0.5) * across);
-    return rates[row * SIDE + column] as number;
-  });
+function cells(tally: Tally): string {
+  const held = WHOLE_BED_INDICES.map((index) => ((100 * tally.held[index]) / tally.given).toFixed(0));
+  const widths = WHOLE_BED_INDICES.map((index) => median(tally.widths[index]));
+  return `${held.join("/")} | ${widths.join("/")}`;
 }
 
-function covered(rows: number, columns: number, reach: number): number {
-  const random = randomNumbers(1000 * rows + 10 * columns + reach);
-  let inside = 0;
-  for (let i = 0; i < BEDS; i++) {
-    const rates = bed(random, reach);
-    const [low, high] = interval(gridCans(rates, rows, columns), "DU.QUARTER", 0.9);
-    const truth = distributionUniformity(rates);
-    if (low <= truth && truth <= high) inside++;
-  }
-  return inside / BEDS;
+function printRow(name: string, world: string, tallies: Tally[]): void {
+  const [fit] = tallies as [Tally];
+  console.log(
+    `| ${name} | ${world} | ${((100 * fit.given) / fit.beds).toFixed(0)} | ${tallies.map(cells).join(" | ")} |`,
+  );
 }
 
-console.log(`Share of ${BEDS} simulated beds whose true DU (low quarter) lies inside the 90 % interval`);
-console.log("| cans | independent | neighbours alike over one can spacing | over two |\n| --- | --- | --- | --- |");
-for (const [rows, columns] of CAN_GRIDS) {
-  const spacing = SIDE / columns;
-  const shares = [0, spacing / 2, spacing].map((reach) => `${(100 * covered(rows, columns, reach)).toFixed(1)} %`);
-  console.log(`| ${rows * columns} | ${shares.join(" | ")} |`);
+const [only] = process.argv.slice(2);
+console.log(
+  "Beds of overlapping heads: 90 % intervals. Held: share of the given intervals with the true value of the whole bed",
+);
+console.log("inside [%]; width: median [% of the mean, CU points, DU points]. Each as MEAN/CU/DU.");
+console.log(
+  `| beds | made by | given by fit [%] | ${METHODS.map((method) => `${method}: held | width`).join(" | ")} |`,
+);
+console.log(`| --- | --- | --- |${" --- |".repeat(2 * METHODS.length)}`);
+for (const { name, beds, given } of ROWS.filter((row) => !only || row.name.startsWith(only))) {
+  const [one, other] = [tallied("G1", given, beds, FIRST_SEED), tallied("G2", given, beds, FIRST_SEED)];
+  printRow(
+    `${name}, ${beds}`,
+    "G1",
+    METHODS.map((method) => one[method]),
+  );
+  printRow(
+    "",
+    "G2",
+    METHODS.map((method) => other[method]),
+  );
+  printRow(
+    "",
+    "both",
+    METHODS.map((method) => pooled(one[method], other[method])),
+  );
 }
+if (!only) printFields();

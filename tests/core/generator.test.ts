@@ -53,6 +53,12 @@ describe("the random generator", () => {
     }
   });
 
+  it("hands out those words one by one", () => {
+    const generator = new Generator([1, 2, 3, 4]);
+    const words = byDefinition([1n, 2n, 3n, 4n]);
+    for (let i = 0; i < 100; i += 1) expect(generator.word()).toBe(words.next().value);
+  });
+
   it("gives each place its even share", () => {
     // 4,000 rounds of 100 draws over 100 places: 4,000 a place, standard deviation 63; five of those are 315
     const generator = Generator.seeded(7);

@@ -18,6 +18,7 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/bed/causes.test.ts": ["causes", "nextCheck", "whereOf"],
   "tests/core/bed/parts.test.ts": ["cholesky", "nonNegative", "overlapColumns", "shapeOf"],
   "tests/core/bed/read-bed.test.ts": ["bedHeads", "readBed"],
+  "tests/core/bed/whole-bed.test.ts": ["cellIndices", "parseWholeBedIndex", "systematicShares", "wholeBed"],
   "tests/core/generator.test.ts": ["Generator"],
   "tests/core/layout/bed-figures.test.ts": [
     "bedRunTime",
@@ -92,6 +93,20 @@ const ELSEWHERE: Record<string, string[]> = {
     "weightedSchedulingCoefficient",
     "weightedShareSchedulingCoefficient",
   ],
+  "tests/published/whole-bed-numpy.test.ts": [
+    "Normals",
+    "SmoothField",
+    "alikeness",
+    "bedPlaces",
+    "cholesky",
+    "conditionalDraw",
+    "covariances",
+    "errorsOf",
+    "floored",
+    "headColumns",
+    "logLikelihood",
+    "solved",
+  ],
   "tests/published/scipy-bootstrap.test.ts": [
     "bcaEnds",
     "bootstrap",
@@ -102,6 +117,7 @@ const ELSEWHERE: Record<string, string[]> = {
 };
 /** Parts of another function, and the one that they are checked through. */
 const WITHIN: Record<string, string> = {
+  addHat: "headColumns",
   areaDistribution: "weightedDistribution",
   brokenLimits: "search",
   canArea: "weightedMean",
@@ -117,11 +133,14 @@ const WITHIN: Record<string, string> = {
   dayOf: "declination",
   directionName: "whereOf",
   dot: "nonNegative",
+  drawnBeds: "wholeBed",
   elevationOf: "airPressure",
   fallingPressure: "causes",
+  fittedModels: "wholeBed",
   fittedAt: "causes",
   gramOf: "causes",
   groundOf: "causes",
+  hatFactors: "headColumns",
   headsInReach: "whereOf",
   hollowness: "causes",
   humidities: "actualPressure",
@@ -143,10 +162,12 @@ const WITHIN: Record<string, string> = {
   weakHead: "causes",
   whitened: "nonNegative",
   lowestCounted: "weightedLowQuarter",
+  misfit: "logLikelihood",
   overDriest: "judgement",
   stamp: "overlap",
   temperatureOf: "saturationPressure",
   temperatures: "meanSaturationPressure",
+  valueAt: "headColumns",
   windOf: "windAtTwoMetres",
 };
 

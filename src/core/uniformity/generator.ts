@@ -23,6 +23,24 @@ export class Generator {
     return new Generator(state);
   }
 
+  /** The next word, a whole number from 0 to 2^32 - 1. */
+  word(): number {
+    const state = this.#state;
+    const a = state[0] as number;
+    const b = state[1] as number;
+    const c = state[2] as number;
+    const d = state[3] as number;
+    const five = Math.imul(b, 5);
+    const shifted = b << 9;
+    const third = c ^ a;
+    const fourth = d ^ b;
+    state[1] = b ^ third;
+    state[0] = a ^ fourth;
+    state[2] = third ^ shifted;
+    state[3] = (fourth << 11) | (fourth >>> 21);
+    return Math.imul((five << 7) | (five >>> 25), 9) >>> 0;
+  }
+
   /** Draws as many places as `counts` has, each equally likely, and counts how often each came. */
   draw(counts: Float64Array): void {
     const size = counts.length;
