@@ -26,4 +26,6 @@ export const EXAMPLES: Record<string, string> = {
   "ETO.PENMAN": "=CANFALL.ETO.PENMAN(12.3,21.5,63,84,2.1,9.25,50.8,100,187)",
   "BED.CAUSES":
     '=CANFALL.BED.CAUSES(IF(D2:H6="","x",D2:H6),IF(D1:H1="","x",D1:H1),IF(C2:C6="","x",C2:C6),12,20,4,4.5,"border")',
+  "BED.INTERVAL":
+    '=CANFALL.BED.INTERVAL(IF(D2:H6="","x",D2:H6),IF(D1:H1="","x",D1:H1),IF(C2:C6="","x",C2:C6),12,20,4,4.5,"border","DU.QUARTER")',
 };

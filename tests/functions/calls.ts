@@ -65,6 +65,17 @@ export const CALLS = [
       [2, 2],
     ],
   ),
+  call(
+    "BED.INTERVAL",
+    bed.bedInterval,
+    "grid across along width length spacing radius arrangement index arcs [row_spacing] heads level",
+    ...[[[0.3, 0.7, 1.1, 1.5, 1.9]], [[0.3], [0.8], [1.3], [1.8]], 2, 2, 2, 2.5, "border", "MEAN", "full", 2],
+    [
+      [0, 0],
+      [2, 2],
+    ],
+    0.9,
+  ),
   call("POT.DEPTH", demand.potDepth, "volume top capture", 400, 190, 1.5),
   call("ETO.HARGREAVES", demand.etoHargreaves, "tmin tmax latitude day", 14.8, 26.6, 45.7, 196),
   call(

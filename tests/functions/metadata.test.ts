@@ -41,6 +41,7 @@ const SIGNATURES = [
   "ETO.HARGREAVES(tmin, tmax, latitude, day)",
   "ETO.PENMAN(tmin, tmax, rhmin, rhmax, wind, sunshine, latitude, elevation, day, [soil_heat])",
   "BED.CAUSES(grid, across, along, width, length, spacing, radius, arrangement, [arcs], [row_spacing], [heads])",
+  "BED.INTERVAL(grid, across, along, width, length, spacing, radius, arrangement, index, [arcs], [row_spacing], [heads], [level])",
 ];
 
 /** Sheets of Excel end at column XFD; R and C followed by numbers are addresses of the other style. */

@@ -17,6 +17,7 @@ export const TRADE_WORDS: Record<string, string> = {
   SUMMARY: "report audit evenness dry all",
   "CAN.AREAS": "weight weighting ground each can edge half-way",
   "BED.CAUSES": "why fault diagnosis sprinkler clogged blocked head wind pressure map",
+  "BED.INTERVAL": "confidence sure certain error bar true value whole bed fit evenness",
   "LAYOUT.COVERAGE": "sprinkler overlap design evenness wetting pattern plan",
   "LAYOUT.COMPARE": "sprinkler spacing overlap design evenness plan",
   "POT.DEPTH": "container volume how much water millimetres",
