@@ -52,6 +52,13 @@ describe("the words of a night", () => {
     expect(fitWords(PROGRAM, night, lack)).toMatch(/^It does not fit: .* Besides, 1 of 2 blocks is left out: A/);
   });
 
+  it("say what is left of the allowed hours, without those between them", () => {
+    // done at 21:00: an hour of the first window and 30 min of the second, 05:00 to 05:30, are left
+    const program = { ...PROGRAM, windows: [...PROGRAM.windows, { start: 300, end: 330 }] };
+    const said = "It fits: finished at 21:00; 1 h 30 min of the allowed hours are left.";
+    expect(fitWords(program, fitNight(program), "")).toBe(said);
+  });
+
   it("say what a picture belongs to", () => {
     expect(titleWords(PROGRAM, 7, "Wattle Flat")).toBe("Wattle Flat · July night · pump 200 L/min");
     expect(titleWords(PROGRAM, null, "")).toBe("Night · pump 200 L/min");

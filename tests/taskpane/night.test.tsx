@@ -45,11 +45,11 @@ describe("a night in the pane", () => {
     await page.shows("July: 3 blocks, pump 200 L/min, 20:00–22:00");
     await page.press("Fit the night");
     // 20 + 40 + 30 min at half the pump's flow: 45 min of work, but Bed 2 takes 20 + 10 + 20 = 50 min from 20:00
-    await page.shows("It fits: finished at 20:50, 1 h 10 min before the hours end.");
+    await page.shows("It fits: finished at 20:50; 1 h 10 min of the allowed hours are left.");
     await page.shows("No order can finish earlier: 20:50 is the proven lower bound.");
     await page.shows("Checked by separate code: every pulse, rest, window, pair, flow and litre keeps its rule.");
     expect(page.place.querySelector(".picture svg")!.getAttribute("aria-label")).toBe(
-      "Start times of a July night: 3 blocks, 4 pulses. It fits: finished at 20:50, 1 h 10 min before the hours end.",
+      "Start times of a July night: 3 blocks, 4 pulses. It fits: finished at 20:50; 1 h 10 min of the allowed hours are left.",
     );
     const titles = [...page.place.querySelectorAll(".picture title")].map(({ textContent }) => textContent);
     expect(titles).toContain("Bed 2, pulse 2: 20:30 to 20:50");
@@ -286,7 +286,7 @@ describe("a night in the pane", () => {
     );
     await page.press("Fit the night");
     const but = "1 of 2 blocks is left out: Bed 2 (needs a depth or a group, a multiplier)";
-    const said = `It fits, but ${but}. Without that: finished at 20:20, 1 h 40 min before the hours end.`;
+    const said = `It fits, but ${but}. Without that: finished at 20:20; 1 h 40 min of the allowed hours are left.`;
     await page.shows(`! ${said}`);
     expect(page.place.textContent).not.toContain("✓");
     expect(page.place.querySelector(".picture svg")!.getAttribute("aria-label")).toBe(

@@ -17,6 +17,9 @@ export function minutesWords(minutes: number): string {
   return `${hours} h ${String(whole % MINUTES).padStart(2, "0")} min`;
 }
 
+/** The same, rounded down: what is left is not made more. */
+const wholeMinutesWords = (minutes: number) => minutesWords(Math.floor(minutes + 1e-6));
+
 /** A quantity rounded up to a tenth, so that what is called enough is enough. */
 const tenths = (value: number) => String(Math.ceil(value * 10 - 1e-6) / 10);
 const flowOf = ({ flow, area, rate }: Block) => flow ?? area * rate;
@@ -65,12 +68,14 @@ export function lackWords({ program, missing, leftOut }: StatedProgram): string 
 
 /** The verdict in a sentence or two; `lack` is what the night goes without, or "". */
 export function fitWords(program: Program, night: Night, lack: string): string {
-  const line = spans(program.windows);
-  const end = line.at(-1)!.end;
   if (night.fits) {
-    const left = end - night.finish;
-    const spare = left > 0 ? `${minutesWords(left)} before the hours end` : "just as the hours end";
-    const finished = `finished at ${clock(Math.ceil(night.finish))}, ${spare}.`;
+    const left = spans(program.windows).reduce(
+      (sum, { start, end }) => sum + Math.max(0, end - Math.max(start, night.finish)),
+      0,
+    );
+    const spare =
+      left > 0 ? `${wholeMinutesWords(left)} of the allowed hours are left` : "just as the allowed hours end";
+    const finished = `finished at ${clock(Math.ceil(night.finish))}; ${spare}.`;
     return lack ? `It fits, but ${lack}. Without that: ${finished}` : `It fits: ${finished}`;
   }
   const why = night.proven ? "No order of the blocks can fit." : "No order that was tried fits.";
