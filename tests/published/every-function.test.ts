@@ -19,6 +19,7 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/bed/parts.test.ts": ["cholesky", "nonNegative", "overlapColumns", "shapeOf"],
   "tests/core/bed/read-bed.test.ts": ["bedHeads", "readBed"],
   "tests/core/bed/whole-bed.test.ts": ["cellIndices", "parseWholeBedIndex", "systematicShares", "wholeBed"],
+  "tests/core/drained-share.test.ts": ["drainedShareAfter"],
   "tests/core/generator.test.ts": ["Generator"],
   "tests/core/layout/bed-figures.test.ts": [
     "bedRunTime",

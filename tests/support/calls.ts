@@ -1,6 +1,6 @@
 import { caughtDepth } from "../../src/core/application/depth";
 import { correctedRunTime, leachingFraction } from "../../src/core/application/leaching";
-import { drainedShare, grossDepth, leachingMultiplier } from "../../src/core/application/leaching-depth";
+import { grossDepth, leachingMultiplier } from "../../src/core/application/leaching-depth";
 import { pulses } from "../../src/core/application/pulses";
 import { caughtRate, headRate } from "../../src/core/application/rate";
 import { runTime } from "../../src/core/application/run-time";
@@ -15,6 +15,7 @@ import { type Bootstrap, bcaEnds, bcaShare, bootstrap } from "../../src/core/uni
 import { christiansen } from "../../src/core/uniformity/christiansen";
 import { type CountedIndex, countedMean } from "../../src/core/uniformity/counted";
 import { distributionUniformity } from "../../src/core/uniformity/distribution";
+import { drainedShare, drainedShareAfter } from "../../src/core/uniformity/drained-share";
 import { multiplier } from "../../src/core/uniformity/multiplier";
 import { normalCdf, normalQuantile } from "../../src/core/uniformity/normal";
 import { patchSchedulingCoefficient } from "../../src/core/uniformity/patch";
@@ -61,6 +62,7 @@ export const CALLS = {
   christiansen,
   distributionUniformity,
   drainedShare,
+  drainedShareAfter,
   grossDepth,
   headRate,
   leachingFraction,

@@ -46,20 +46,3 @@ export function leachingMultiplier(multiplier: number, leaching: number, rule: L
 export function grossDepth(depth: number, multiplier: number, leaching: number, rule: LeachingRule): number {
   return positive("depth", depth, "mm") * leachingMultiplier(multiplier, leaching, rule);
 }
-
-/**
- * Share of the block's water that drains on average.
- *
- *     s = 1 - 1 / K        K: the multiplier of unevenness and leaching; each pot keeps the net depth
- *
- * @param multiplier K, such as SC or a leaching multiplier, at least 1
- * @returns Share, from 0 and under 1; 0 where every pot gets just what it keeps
- * @throws InputError if the multiplier is under 1: then some pots get less than the net depth
- * @source common practice
- * @example drainedShare(1.4) // 0.286
- */
-export function drainedShare(multiplier: number): number {
-  const k = positive("multiplier", multiplier, "");
-  if (!(k >= 1)) throw new InputError("multiplier", "be at least 1", multiplier);
-  return 1 - 1 / k;
-}

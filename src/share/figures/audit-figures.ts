@@ -41,9 +41,9 @@ function figuresOf(inputs: AuditInputs): Map<string, Stated> {
   const cans = bedCans(inputs);
   const limits = limitsInUse(inputs);
   const { equal, weighted, byArea, used } = testMeasures(inputs, cans);
-  const run = runTimeFigures(inputs, used);
+  const run = runTimeFigures(inputs, used, cans);
   const water = waterFigures(inputs, used, run);
-  const cost = costFigures(inputs, run, water);
+  const cost = costFigures(inputs, run, water, cans);
   return new Map<string, Stated>([
     ["Block_Area_m2", water.area],
     ["Cans_Counted", cans.count],

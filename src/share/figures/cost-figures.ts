@@ -4,6 +4,7 @@ import { netPresentValue, payingWaterPrice, simplePayback, type Upgrade, upgrade
 import type { Range } from "../../core/cost/yearly-cost";
 import { KINDS, LEVELS, type Level, SPANS, type Span } from "../../workbook/audit/cost/places";
 import { type AuditInputs, ifAll } from "./audit-inputs";
+import type { BedCans } from "./bed-cans";
 import type { RunTimeFigures } from "./run-time-figures";
 import type { WaterFigures } from "./water-figures";
 import { type YearCosts, yearCosts } from "./yearly-costs";
@@ -71,8 +72,16 @@ function savedFigures(inputs: AuditInputs, years: Years, water: WaterFigures, le
 }
 
 /** The costs of an audit now and after, what is saved, and whether the change pays, by the names of the cells. */
-export function costFigures(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures): Map<string, Stated> {
-  const years = { Now: yearCosts(inputs, run, water, "Now"), After: yearCosts(inputs, run, water, "After") };
+export function costFigures(
+  inputs: AuditInputs,
+  run: RunTimeFigures,
+  water: WaterFigures,
+  cans: BedCans,
+): Map<string, Stated> {
+  const years = {
+    Now: yearCosts(inputs, run, water, cans, "Now"),
+    After: yearCosts(inputs, run, water, cans, "After"),
+  };
   const figures = new Map<string, Stated>([["Upgrade_Capital", capitalOf(inputs)]]);
   for (const level of LEVELS) {
     for (const span of SPANS) {

@@ -1,8 +1,10 @@
-import { drainedShare, leachingMultiplier } from "../../core/application/leaching-depth";
+import { leachingMultiplier } from "../../core/application/leaching-depth";
 import { pulses } from "../../core/application/pulses";
 import { runTime } from "../../core/application/run-time";
 import { potDepth } from "../../core/demand/pot-depth";
+import { drainedShare } from "../../core/uniformity/drained-share";
 import { type AuditInputs, ifAll } from "./audit-inputs";
+import type { BedCans } from "./bed-cans";
 import type { Measures } from "./uniformity-figures";
 
 /** What the run time rests on and what it comes to; null where something is missing. */
@@ -15,8 +17,6 @@ export interface RunTimeFigures {
   minutes: number | null;
   pulses: number | null;
 }
-
-const TO_ONE = 1e-9;
 
 function potsDepth(inputs: AuditInputs): number | null {
   const top = inputs.number("Pot_Top_mm");
@@ -34,6 +34,9 @@ function chosenMultiplier(inputs: AuditInputs, used: Measures): number | null {
   return basis === "share of pots" ? used.scShare : null;
 }
 
+/** The areas of the cans, where they count. */
+export const areasIn = ({ areas }: BedCans) => (areas.length > 0 ? areas : undefined);
+
 /** A multiplier with the leaching that the audit asks for. */
 export function leached(inputs: AuditInputs, multiplier: number | null): number | null {
   const rule = inputs.text("Leaching_Rule");
@@ -43,8 +46,8 @@ export function leached(inputs: AuditInputs, multiplier: number | null): number 
   );
 }
 
-/** The run time of an audit, from what was typed and its measures. */
-export function runTimeFigures(inputs: AuditInputs, used: Measures): RunTimeFigures {
+/** The run time of an audit, from what was typed, its measures and its cans. */
+export function runTimeFigures(inputs: AuditInputs, used: Measures, cans: BedCans): RunTimeFigures {
   const typed = inputs.number("Depth_Typed_mm");
   const netDepth = typed === null ? potsDepth(inputs) : typed > 0 ? typed : null;
   const multiplier = chosenMultiplier(inputs, used);
@@ -55,7 +58,7 @@ export function runTimeFigures(inputs: AuditInputs, used: Measures): RunTimeFigu
     netDepth,
     multiplier,
     grossMultiplier,
-    drained: ifAll([grossMultiplier], (k) => (k >= 1 - TO_ONE / 2 ? drainedShare(Math.max(1, k)) : null)),
+    drained: ifAll([grossMultiplier], (k) => drainedShare(cans.catches, k, areasIn(cans))),
     minutes,
     pulses: ifAll([minutes, used.mar, takeUp], (run, rate, depth) =>
       depth > 0 ? pulses(run, rate, depth, inputs.number("Rest_min") ?? 0).number : null,

@@ -1,13 +1,14 @@
-import { drainedShare } from "../../core/application/leaching-depth";
 import { runTime } from "../../core/application/run-time";
 import { blockTariffCost } from "../../core/cost/block-tariff";
 import { powerCost, pumpingEnergy } from "../../core/cost/energy";
 import { drainedFertiliserCost } from "../../core/cost/fertiliser";
 import type { Range } from "../../core/cost/yearly-cost";
 import { InputError } from "../../core/errors";
+import { drainedShareAfter } from "../../core/uniformity/drained-share";
 import type { CostKind, Span } from "../../workbook/audit/cost/places";
 import { type AuditInputs, ifAll } from "./audit-inputs";
-import type { RunTimeFigures } from "./run-time-figures";
+import type { BedCans } from "./bed-cans";
+import { areasIn, type RunTimeFigures } from "./run-time-figures";
 import { powerPrices, waterSteps } from "./tariffs";
 import { eachLevel, namedPrices } from "./typed-prices";
 import type { WaterFigures } from "./water-figures";
@@ -39,7 +40,16 @@ function energyNow(inputs: AuditInputs): number | null {
   );
 }
 
-function takes(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures, span: Span): Takes {
+/** What drains after the change; where the cans or their multiplier are not known, as to the driest can. */
+function drainedAfter(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures, cans: BedCans): number | null {
+  return ifAll([water.multiplierAfter], (gross) => {
+    if (run.multiplier === null || cans.catches.length === 0) return Math.max(0, 1 - 1 / gross);
+    const multipliers = { now: run.multiplier, after: inputs.number("After_SC")!, gross };
+    return drainedShareAfter(cans.catches, multipliers, areasIn(cans));
+  });
+}
+
+function takes(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures, cans: BedCans, span: Span): Takes {
   const now = {
     energy: energyNow(inputs),
     fertiliser: orMore(inputs.number("Fertiliser_mgL")),
@@ -59,7 +69,7 @@ function takes(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures, sp
       mar > 0 ? runTime(depth, mar, times) : null,
     ),
     energy: after("After_Energy_kWh_kL", now.energy),
-    drained: ifAll([water.multiplierAfter], (times) => drainedShare(Math.max(1, times))),
+    drained: drainedAfter(inputs, run, water, cans),
     fertiliser: after("After_Fertiliser_mgL", now.fertiliser),
     hours: after("After_Labour_Hours", now.hours),
     plants: after("After_Plants_Lost", now.plants),
@@ -79,8 +89,14 @@ function cost<Price>(find: () => Range<Price> | null, work: (price: Price) => nu
 }
 
 /** Each cost of a year by core, from what was typed. */
-export function yearCosts(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures, span: Span): YearCosts {
-  const year = takes(inputs, run, water, span);
+export function yearCosts(
+  inputs: AuditInputs,
+  run: RunTimeFigures,
+  water: WaterFigures,
+  cans: BedCans,
+  span: Span,
+): YearCosts {
+  const year = takes(inputs, run, water, cans, span);
   const times = (amount: number | null) => (price: number) => (amount === null ? null : amount * price);
   return {
     Water: cost(

@@ -4,6 +4,7 @@ import { allowedOf } from "../../form/entry-field";
 import type { FormPart } from "../../form/entry-lines";
 import type { CellSpec, CheckSpec } from "../../form/sheet-spec";
 import { ifNumber } from "../water-cost/formulas";
+import { DRAINED_AFTER } from "../working/drains";
 import { AMOUNTS } from "./places";
 
 /** What a year takes: a figure of another sheet, or what is typed here, now and after. */
@@ -63,8 +64,8 @@ const LINES: readonly Amount[] = [
     unit: "share",
     format: "0 %",
     now: "Mean_Drained_Share",
-    after: ifNumber("After_Multiplier", "MAX(0,1-1/After_Multiplier)"),
-    note: "From Run time: 1 - 1 / multiplier with leaching, on average over the pots.",
+    after: ifNumber("After_Multiplier", DRAINED_AFTER),
+    note: "From Run time, summed over the cans. After: the cans of now, their spread changed so that SC comes out as typed.",
   },
   {
     ...asked("Fertiliser_mgL"),

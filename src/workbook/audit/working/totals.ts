@@ -39,6 +39,26 @@ const LINES: [label: string, name: string, formula: string][] = [
   ],
   ["Figures are by area", "By_Area", "Weighed_Area_m2>0"],
   [
+    "Mean reading that the figures rest on [mL]",
+    "Used_Reading",
+    'IF(Lack_Readings<>"","",IF(By_Area,Weighted_Reading,AVERAGE(Cans_Readings)))',
+  ],
+  [
+    "Reading that gets just the depth wanted [mL]",
+    "Just_Enough_mL",
+    'IF(AND(ISNUMBER(Used_Reading),ISNUMBER(Gross_Multiplier)),Used_Reading/Gross_Multiplier,"")',
+  ],
+  [
+    "Spread after the change over that of now",
+    "Spread_After",
+    'IF(COUNT(Run_Multiplier,After_SC,After_Multiplier)=3,IF(Run_Multiplier>1,(1-1/After_SC)/(1-1/Run_Multiplier),0),"")',
+  ],
+  [
+    "Reading now of a can that gets just enough after [mL]",
+    "Just_Enough_After_mL",
+    'IF(AND(ISNUMBER(Used_Reading),ISNUMBER(Spread_After)),IF(Spread_After>0,Used_Reading*(1+(1/After_Multiplier-1)/Spread_After),""),"")',
+  ],
+  [
     "Columns that hold readings",
     "Grid_Columns",
     `COUNTIF($U$${FIRST_ACROSS}:$U$${FIRST_ACROSS + MOST_ACROSS - 1},">0")`,

@@ -145,6 +145,7 @@ export const WORKING: SheetSpec = {
   ],
   areas: {
     Work_Reading: `F${FIRST}:F${LAST}`,
+    Work_Area_Reading: `J${FIRST}:J${LAST}`,
     Work_Rate: `H${FIRST}:H${LAST}`,
     Work_Area: `I${FIRST}:I${LAST}`,
     Cans_Areas_m2: AREA_GRID,
