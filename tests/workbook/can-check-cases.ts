@@ -12,10 +12,22 @@ export const CAN_CASES: readonly Case[] = [
       Cans_Along_m: column(2, 5, 8, "", ""),
       Wind_ms: column(3, 4.5, 1, 1),
       Test_Stop: (7 * 60 + 10) / 1440,
+      Walk_Through: "",
+      Canopy_Over: "yes",
     },
     said: [
       ["Cans", "Readings", "ok"],
       ["Cans", "Positions", "ok"],
+      [
+        "Cans",
+        "Walk-through",
+        "Not done before the test: look for blocked, leaning, mixed and leaking heads, mend them or not, and say so on Block.",
+      ],
+      [
+        "Cans",
+        "Leaves over the cans",
+        "Hanging baskets or a wet canopy were over the cans: the figures are of what dripped and fell into cans, not of the heads.",
+      ],
       ["Cans", "Number of cans", "Only 12 cans: under 16 there is no verdict. Set out 24 or more."],
       [
         "Cans",

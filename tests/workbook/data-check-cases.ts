@@ -19,6 +19,8 @@ export const withReading = (reading: string | number) => {
 const CANS = [
   "Readings",
   "Positions",
+  "Walk-through",
+  "Leaves over the cans",
   "Blank places",
   "Number of cans",
   "Can spacing",

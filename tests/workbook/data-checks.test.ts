@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { BLOCK } from "../../src/workbook/audit/block/block";
 import { CANS } from "../../src/workbook/audit/cans/cans";
-import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
 import { HEADS } from "../../src/workbook/audit/heads/heads";
 import { namesOf } from "../../src/workbook/form/build";
 import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 import { type Calculated, calculated } from "../support/audits";
+import { SQUARE_AUDIT } from "../support/square-audit";
 import { CAN_CASES } from "./can-check-cases";
 import { DATA_CHECKS } from "./data-check-cases";
 import { HEAD_CASES } from "./head-check-cases";
@@ -22,7 +22,7 @@ const RATE: SheetSpec = {
 };
 const SHEETS = [BLOCK, CANS, HEADS, RATE];
 const TYPED = new Set(SHEETS.flatMap((sheet) => [...namesOf(sheet).keys()]));
-const EXAMPLE_TYPED = Object.fromEntries(Object.entries(EXAMPLE_ENTRIES).filter(([name]) => TYPED.has(name)));
+const EXAMPLE_TYPED = Object.fromEntries(Object.entries(SQUARE_AUDIT).filter(([name]) => TYPED.has(name)));
 const CASES = [...CAN_CASES, ...HEAD_CASES];
 
 describe("data checks, calculated by LibreOffice", () => {

@@ -1,17 +1,17 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
 import type { Entries } from "../../src/workbook/form/build";
 import { type Calculated, calculated } from "../support/audits";
+import { SQUARE_AUDIT } from "../support/square-audit";
 import { column, withReading } from "./data-check-cases";
 
 /** 24 cans of 20 mL, the one in the third row and the fourth column not read, in some wind, far from the left edge. */
 const WINDY: Entries = {
-  ...EXAMPLE_ENTRIES,
+  ...SQUARE_AUDIT,
   Cans_Readings: withReading("x"),
   Cans_Across_m: [[1.5, 3.25, 6, 8.75, 11.5]],
   Wind_ms: column(3, 1, 1, 1),
 };
-const CALM: Entries = { ...EXAMPLE_ENTRIES, Metered_kL: 1210 };
+const CALM: Entries = { ...SQUARE_AUDIT, Metered_kL: 1210 };
 const WITHOUT_WIND: Entries = { ...CALM, Wind_ms: column("", "", "", "") };
 
 let windy: Calculated;
@@ -52,12 +52,16 @@ describe("the report, calculated by LibreOffice", () => {
     expect(line(blank, "Data checks not done")[0]).toMatch(/: Readings; .*A very dry can; Pressure; .*metered\.$/);
   });
 
+  it("gives the water of all beds on the valve, as the register does", () => {
+    const [place] = calm.places.filter((at) => at.startsWith("Report!A") && calm.at(at) === "Used now");
+    // 1,210 kL of this bed, times the 2 beds on its valve
+    expect(calm.at(place!.replace("!A", "!B"))).toBe(2420);
+  });
+
   it("shows the water bill of Water and cost", () => {
     const bill = calm.named("Result_Cost");
     expect(typeof bill).toBe("number");
-    const [place] = calm.places.filter(
-      (at) => at.startsWith("Report!A") && calm.at(at) === "Water bill for needed now",
-    );
+    const [place] = calm.places.filter((at) => at.startsWith("Report!A") && calm.at(at) === "Water bill, this bed");
     expect(calm.at(place!.replace("!A", "!B"))).toBe(bill);
   });
 

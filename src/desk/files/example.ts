@@ -36,9 +36,9 @@ const GIVEN: [string, number, string][] = [
   ["Minutes of the test", 15, "min"],
   ["Can mouth, inside", 100, "mm"],
   ["Net depth wanted", 9.4, "mm"],
-  ["Area of the bed", 180, "m²"],
+  ["Area of the bed", 192, "m²"],
   ["Days watered", 300, "days a year"],
-  ["Price of water", 2.34, "per kL"],
+  ["Price of water", 2.6, "per kL"],
 ];
 
 const ANSWERS: [string, string, string, Style][] = [

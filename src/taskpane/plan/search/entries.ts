@@ -60,7 +60,7 @@ export const FIRST_SEARCH: SearchEntries = {
   stands: Object.keys(STANDS),
   riserPrice: "8",
   pipePrice: "5",
-  waterPrice: "2.34",
+  waterPrice: "2.60",
   life: "10",
   discount: "5",
   days: "300",

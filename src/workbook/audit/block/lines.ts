@@ -51,6 +51,19 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   text("Auditor", "Auditor", "Who made the test."),
   day("Day of the test", "Test_Date"),
   pick("Tested", "Test_State", ["as found", "as left"], "As found: before anything was mended. As left: after."),
+  pick(
+    "Walk-through",
+    "Walk_Through",
+    ["nothing found", "mended", "left as found"],
+    "Before the test, water running: blocked, leaning, mixed, leaking or stopped heads. Blank: not done.",
+  ),
+  text("What it found", "Walk_Found", "How many heads, and what was wrong."),
+  pick(
+    "Leaves over the cans",
+    "Canopy_Over",
+    ["no", "yes"],
+    "Hanging baskets or a wet canopy above cans: they catch, drip and shift water, so the figures are of the cans only.",
+  ),
   { label: "Remarks", name: "Audit_Remark", unit: "words", wide: true, allowed: words(160) },
   "Crop and pots",
   text("Crop", "Crop"),
@@ -78,6 +91,8 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   ),
   counted("Beds on the valve", "Beds_On_Valve", "beds", 500, "Beds that are watered when this valve is open."),
   counted("Beds tested", "Beds_Tested", "beds", 500, "Of those; each has a workbook of its own."),
+  text("Other beds, tested", "Beds_Also_Tested", "Names of beds on this valve that have a workbook of their own."),
+  text("Other beds, not tested", "Beds_Not_Tested", "Names; they get what the tested ones are given."),
   "Heads",
   counted("Heads of this bed", "Head_Count", "heads", 5000, "All that water the tested bed, on its border too."),
   text("Head", "Head_Model", "In words, as the box or the head says."),
@@ -85,8 +100,8 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   pick(
     "Layout",
     "Head_Layout",
-    ["border", "inset", "centre line", "other"],
-    "Border: heads on the bed's edge. Inset: half a spacing inside. Centre line: one row down the middle.",
+    ["border", "inset", "centre line", "staggered", "other"],
+    "Border: heads on the bed's edge. Inset: half a spacing inside. Centre line: one row down the middle. Staggered: as border, every second row shifted half a spacing.",
   ),
   measure("Head spacing", "Head_Spacing_m", "m", [0.3, 50], "Across the width, from head to head."),
   measure("Row spacing", "Row_Spacing_m", "m", [0.3, 50], "Along the length, from row to row."),
@@ -100,6 +115,13 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   pick("Pressure regulated", "Pressure_Regulated", ["yes", "no"], "By a regulator at the valve or in each head."),
   "Water",
   pick("Source", "Water_Source", ["mains", "bore", "dam", "recycled"]),
+  measure(
+    "EC of the water",
+    "Water_EC_dSm",
+    "dS/m",
+    [0, 60],
+    "Electrical conductivity, measured. Salty from 0.7 (FAO-29, 1985).",
+  ),
   pick("Run-off returned", "Runoff_Returned", ["yes", "no"], "Does what drains from the bed go back to storage?"),
 ];
 

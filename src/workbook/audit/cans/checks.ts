@@ -37,6 +37,14 @@ const problem = (label: string, name: string): DataCheck => ({
 export const CAN_CHECKS: readonly DataCheck[] = [
   problem("Readings", "Readings_Problem"),
   problem("Positions", "Positions_Problem"),
+  check("Walk-through", [
+    'Walk_Through=""',
+    '"Not done before the test: look for blocked, leaning, mixed and leaking heads, mend them or not, and say so on Block."',
+  ]),
+  check("Leaves over the cans", [
+    'Canopy_Over="yes"',
+    '"Hanging baskets or a wet canopy were over the cans: the figures are of what dripped and fell into cans, not of the heads."',
+  ]),
   check("Blank places", [
     `${blanks}>0`,
     `${blanks}&IF(${blanks}=1," place"," places")&" within the grid "&IF(${blanks}=1,"is","are")&" blank: type the reading, or x where a can was not read."`,

@@ -63,18 +63,20 @@ export const measureTable = (top: number) => ({
   ),
 });
 
+/** The water of this bed times the beds on its valve, as the register has it. */
+const ofValve = (name: string) => `IF(ISNUMBER(${name}),${name}*MAX(1,N(Beds_On_Valve)),${name})`;
 const WATER = [
-  ["Used now", "Used_Now_kL", "#,##0"],
-  [WATER_FIGURES.NOW.name, "Result_Water_kL", "#,##0"],
-  ["Needed after", "Needed_After_kL", "#,##0"],
-  [WATER_FIGURES.SAVED.short, "Saved_kL", "#,##0"],
-  ["Water bill for needed now", "Result_Cost", "#,##0.00"],
+  ["Used now", ofValve("Used_Now_kL"), "#,##0"],
+  [WATER_FIGURES.NOW.name, ofValve("Result_Water_kL"), "#,##0"],
+  ["Needed after", ofValve("Needed_After_kL"), "#,##0"],
+  [WATER_FIGURES.SAVED.short, ofValve("Saved_kL"), "#,##0"],
+  ["Water bill, this bed", "Result_Cost", "#,##0.00"],
 ] as const;
 const LOSSES = [
   ["Caught on the bed / metered", percent("Caught_Metered_Share"), "0 %"],
   ["Lands in the bed", percent("In_Bed_Share"), "0 %"],
   ["Share draining from the pots at this run time", percent("Mean_Drained_Share"), "0 %"],
-  ["Run time wanted [min a day]", "Result_Run_Time_min", "0"],
+  ["Run time wanted [min a day]", "Valve_Run_min", "0"],
 ] as const;
 
 /** Water a year beside losses, and whether what is used now is what the saving is against. */
@@ -96,7 +98,11 @@ export const waterTable = (top: number) => ({
           ["B", value, format],
           ["C", `"${loss}"`],
           ["D:H", share, shown],
-          ...(index === 0 ? ([["I:X", 'Water_Label&", this bed"']] as const) : []),
+          ...(index === 0
+            ? ([
+                ["I:X", 'Water_Label&IF(N(Beds_On_Valve)>1,", all "&Beds_On_Valve&" beds on the valve",", this bed")'],
+              ] as const)
+            : []),
         ];
       }),
     ),
@@ -206,6 +212,9 @@ export const FACTS: readonly (
   ["Run-off returned", given("Runoff_Returned")],
   "How and when",
   ["Date; state", given("Test_Date"), given("Test_State"), "yyyy-mm-dd"],
+  ["Walk-through before; found", 'IF(Walk_Through="","not done",Walk_Through)', given("Walk_Found")],
+  ["Leaves over the cans", `IF(Canopy_Over="yes","yes: of the cans only",${given("Canopy_Over")})`],
+  ["Beds on the valve; tested", given("Beds_On_Valve"), given("Beds_Tested")],
   ["Start; stop", given("Test_Start"), given("Test_Stop"), "h:mm"],
   ["Minutes; can mouth [mm]", given("Test_Minutes"), given("Can_Mouth_mm")],
   ["Cans read; dry", "Cans_Counted", "Cans_Dry"],

@@ -1,9 +1,10 @@
 import { MEASURES } from "../../../core/figures/measures";
 import { RUN_TIME } from "../../../core/figures/run-time";
-import { choice } from "../../form/allowed";
+import { choice, number } from "../../form/allowed";
 import { entryField, figureField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
 import { nestedIfs } from "../../form/nested-ifs";
+import { DRAINED_NOW } from "../working/drains";
 
 const POT_AREA = 'IF(Pot_Shape="square",Pot_Top_mm^2,PI()*Pot_Top_mm^2/4)';
 const FROM_POTS = `1000*Pot_Use_mL/(${POT_AREA})/IF(ISNUMBER(Capture_Factor),Capture_Factor,1)`;
@@ -14,6 +15,25 @@ const THROUGH = "1/(1-IF(ISNUMBER(Leaching_Fraction),Leaching_Fraction,0))";
 /** Multiplier of unevenness and leaching by the rule that was chosen. */
 export const withLeaching = (multiplier: string): string =>
   `IF(Leaching_Rule="both",${multiplier}*${THROUGH},IF(Leaching_Rule="larger",MAX(${multiplier},${THROUGH}),${multiplier}))`;
+
+/** Under 0.15 (UF/IFAS EP529), but not for water that may be salty; salty from 0.7 dS/m: FAO-29 (1985), table 1. */
+const LEACHING_ADVISED = nestedIfs(
+  [
+    [
+      'AND(OR(Water_Source="recycled",Water_Source="bore"),NOT(ISNUMBER(Water_EC_dSm)))',
+      '"Water that is "&IF(Water_Source="bore","from a bore","recycled")&" may be salty: measure its EC, type it on Block."',
+    ],
+    [
+      "N(Water_EC_dSm)>=0.7",
+      '"Salty water, 0.7 dS/m or more (FAO-29): as much as keeps the EC of what drains in bounds; ask an adviser."',
+    ],
+  ],
+  '"Under 0.15 (Florida, UF/IFAS EP529), where the water is not salty."',
+);
+
+/** How many beds of the valve have no test, and their names. */
+const UNTESTED =
+  'IF(N(Beds_On_Valve)>N(Beds_Tested),Beds_On_Valve-N(Beds_Tested)&" of "&Beds_On_Valve&" beds on the valve"&IF(Beds_On_Valve-N(Beds_Tested)=1," has"," have")&" no test"&IF(Beds_Not_Tested="",""," ("&Beds_Not_Tested&")")&": whether the run is long enough there is not known.","")';
 
 /** What is asked and answered about the run time. */
 export const RUN_TIME_LINES: readonly (string | Field)[] = [
@@ -65,8 +85,15 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     note: "From Results.",
   },
   entryField("Leaching_Fraction", {
-    note: "Share of the water that should drain from the pot to rinse salts. Blank: 0. Under 0.15 is advised (Florida, UF EP529).",
+    note: "Share of the water that should drain from the pot to rinse salts. Blank: 0. See the next line.",
   }),
+  {
+    label: "Leaching that is advised",
+    name: "Leaching_Advised",
+    unit: "words",
+    wide: true,
+    formula: LEACHING_ADVISED,
+  },
   {
     unit: "choose",
     label: "Allowance for leaching",
@@ -86,9 +113,8 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     label: "Share of the block's water that drains",
     name: "Mean_Drained_Share",
     format: "0 %",
-    formula:
-      'IF(ISNUMBER(Gross_Multiplier),IF(ROUND(Gross_Multiplier,9)>=1,MAX(0,1-1/Gross_Multiplier),"some pots get too little"),Gross_Multiplier)',
-    note: "On average over the pots: 1 - 1 / multiplier with leaching.",
+    formula: `IF(ISNUMBER(Gross_Multiplier),${DRAINED_NOW},Gross_Multiplier)`,
+    note: "Summed over the cans: what each gets above the depth wanted / all that they get. To the driest can it is 1 - 1 / multiplier.",
   },
   "Run time",
   {
@@ -116,12 +142,34 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     formula: 'IF(ISNUMBER(Run_Minutes_Now),Run_Minutes_Now,"not on Block")',
     note: "From Block.",
   },
+  {
+    label: "Longest run of other beds",
+    name: "Other_Beds_Run_min",
+    unit: "min",
+    allowed: number(0.1, 1440, "min"),
+    note: "Of the other tested beds on this valve, each from its own workbook.",
+  },
+  {
+    label: "Run time of the valve",
+    name: "Valve_Run_min",
+    unit: "min",
+    format: "0.0",
+    formula: "IF(ISNUMBER(Result_Run_Time_min),MAX(Result_Run_Time_min,N(Other_Beds_Run_min)),Result_Run_Time_min)",
+    note: "The longest run of the tested beds, for all beds on the valve.",
+  },
+  {
+    label: "Beds without a test",
+    name: "Valve_Untested",
+    unit: "words",
+    wide: true,
+    formula: UNTESTED,
+  },
   "Pulses",
   entryField("Take_Up_mm", {
     note: "Before water runs out below; watch a pot. Three pulses for one cut drainage by a third (Fare and others 1994).",
   }),
   entryField("Rest_min", {
-    note: "20 to 60 min is usual. Blank: 0.",
+    note: "20 to 60 min is usual (from memory, no source). Blank: 0.",
   }),
   {
     ...figureField(RUN_TIME.PULSES),
