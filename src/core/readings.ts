@@ -25,7 +25,7 @@ function brokenRule(value: number): string {
  * @param atLeast How many cans the caller needs
  * @returns Mean [unit of the readings], more than 0; exactly the catch when all are equal
  * @throws InputError if a reading is out of range, there are too few, or all are 0
- * @source common practice
+ * @source arithmetic
  * @example mean([8, 10, 12, 10], 2) // 10
  */
 export function mean(readings: ArrayLike<number>, atLeast: number): number {

@@ -11,7 +11,7 @@ export const QUARTER_NEEDS = 4;
  *
  * @param count Cans counted, n
  * @returns k, at least 1
- * @source Merriam and Keller (1978) for the quarter; the rounding is common practice
+ * @source Merriam and Keller (1978) for the quarter; the rounding: own reasoning
  * @example quarterCount(10) // 3
  */
 export function quarterCount(count: number): number {

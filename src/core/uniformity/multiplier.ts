@@ -30,7 +30,7 @@ export function parseBasis(value: unknown): Basis {
  * @param areas Area of each can, any one unit, more than 0; left out: equal weight
  * @returns Multiplier, more than 0; 1 when all catches are equal
  * @throws InputError if the basis is another one, or as the scheduling coefficient that it names
- * @source common practice
+ * @source Solomon, Irrigation Notes 880802 (1988): run time is base time times SC; the bases: own reasoning
  * @example multiplier([8, 10, 12, 10], "quarter") // 1.25
  */
 export function multiplier(readings: ArrayLike<number>, basis: Basis, areas?: ArrayLike<number>): number {

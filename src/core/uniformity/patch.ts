@@ -22,7 +22,8 @@ interface Patch {
  * @param share Least share of the bed that a patch covers, more than 0 and at most 0.5
  * @returns SC, more than 0; 1 when all catches are equal
  * @throws InputError if a reading is below 0, there are fewer than 4, the share is out of range, or the patch is dry
- * @source common practice; windows of every proportion instead of squares only, so that a long dry edge is found
+ * @source Solomon, Irrigation Notes 880802 (1988): a contiguous critical area; windows of every proportion instead of
+ * squares only, so that a long dry edge is found: own reasoning
  * @example patchSchedulingCoefficient({ rows: 2, columns: 2, values: Float64Array.of(8, 12, 8, 12) }, 0.5) // 1.25
  */
 export function patchSchedulingCoefficient(grid: Grid, share: number): number {

@@ -16,7 +16,7 @@ export const SHARE_SLACK = 1e-9;
  * @param m Their mean, where the caller has it already
  * @returns SC, at least 1; 1 when all catches are equal. It rises with the number of cans
  * @throws InputError if a reading is below 0, fewer than 2 are given, or a can is dry
- * @source common practice
+ * @source Sammis, Soils 456, answer 5.10, New Mexico State University: mean over the lowest can
  * @example schedulingCoefficient([8, 10, 12, 10]) // 1.25
  */
 export function schedulingCoefficient(readings: ArrayLike<number>, m = mean(readings, 2)): number {
@@ -46,7 +46,7 @@ function lowest(catches: Float64Array): number {
  * @param readings Depth or volume in each can, any one unit, each 0 or more; at least 4
  * @returns SC, at least 1; 1 when all catches are equal
  * @throws InputError if a reading is below 0, fewer than 4 are given, or the whole low quarter is dry
- * @source common practice
+ * @source Demonstration of center pivot uniformity evaluation and retrofit, SCIRP paper 123518: its SC is 100/DU
  * @example quarterSchedulingCoefficient([8, 10, 12, 10]) // 1.25
  */
 export function quarterSchedulingCoefficient(readings: ArrayLike<number>): number {
@@ -65,7 +65,7 @@ export function quarterSchedulingCoefficient(readings: ArrayLike<number>): numbe
  * @param share Share of the cans that must get the mean, 0.5 to 1
  * @returns SC, more than 0; 1 when all catches are equal; under 1 where most cans lie above the mean
  * @throws InputError if a reading is below 0, fewer than 2 are given, or fewer than that share of the cans are wet
- * @source common practice
+ * @source own reasoning: the question of what share of the pots must get enough
  * @example shareSchedulingCoefficient([8, 10, 12, 10], 0.75) // 1
  */
 export function shareSchedulingCoefficient(readings: ArrayLike<number>, share: number): number {

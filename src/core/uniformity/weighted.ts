@@ -86,7 +86,7 @@ export function weightedDistribution(readings: ArrayLike<number>, areas: ArrayLi
  * @param areas Area of each can, any one unit, more than 0
  * @returns SC, at least 1; 1 when all catches are equal
  * @throws InputError if a reading is out of range, fewer than 2 are given, a can is dry, or the areas do not fit
- * @source common practice; areas for counts: own reasoning
+ * @source Sammis, Soils 456, answer 5.10, for equal areas; areas for counts: own reasoning
  * @example weightedSchedulingCoefficient([8, 12], [1, 3]) // 1.375
  */
 export function weightedSchedulingCoefficient(readings: ArrayLike<number>, areas: ArrayLike<number>): number {
@@ -102,7 +102,7 @@ export function weightedSchedulingCoefficient(readings: ArrayLike<number>, areas
  * @param areas Area of each can, any one unit, more than 0
  * @returns SC, at least 1; 1 when all catches are equal
  * @throws InputError if a reading is out of range, fewer than 4 are given, the driest quarter is dry, or the areas do not fit
- * @source common practice; areas for counts: own reasoning
+ * @source SCIRP paper 123518 for equal areas; areas for counts: own reasoning
  * @example weightedQuarterSchedulingCoefficient([10, 2, 8, 12], [1, 1, 1, 5]) // 2
  */
 export function weightedQuarterSchedulingCoefficient(readings: ArrayLike<number>, areas: ArrayLike<number>): number {
@@ -123,7 +123,7 @@ export function weightedQuarterSchedulingCoefficient(readings: ArrayLike<number>
  * @param share Share of the ground that must get the mean, 0.5 to 1
  * @returns SC, more than 0; 1 when all catches are equal; under 1 where most of the ground lies above the mean
  * @throws InputError if a reading is out of range, fewer than 2 are given, less than that share is wet, or the areas do not fit
- * @source common practice; areas for counts: own reasoning
+ * @source own reasoning
  * @example weightedShareSchedulingCoefficient([8, 12], [1, 3], 0.75) // 0.9167
  */
 export function weightedShareSchedulingCoefficient(
