@@ -45,7 +45,7 @@ function inward(place: number, size: number): Side {
  * @param places Places of the heads, instead of the arrangement; left out: as arranged
  * @returns Heads in the order typed, or row after row along the length
  * @throws InputError if part circles are asked for away from the border, or there are more than 200 heads
- * @source common practice
+ * @source own reasoning
  * @example bedHeads({ width: 4, length: 8, spacing: 4, rowSpacing: 4, arrangement: "border", arcs: "matched" })[2]
  *   // { x: 0, y: 4, arc: 180, faces: 0, times: 1 }
  */

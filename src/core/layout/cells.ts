@@ -23,7 +23,7 @@ export interface Cells {
  * @param cell Side of a cell that is asked for [m], more than 0
  * @returns Number of rows and columns, at most 1,000,000 cells in all, and the true sides of a cell [m]
  * @throws InputError if a value is not more than 0, or there would be more cells
- * @source common practice
+ * @source own reasoning
  * @example cellsOfBed(2, 3, 0.24).rows // 13
  */
 export function cellsOfBed(width: number, length: number, cell: number): Cells {

@@ -25,7 +25,7 @@ export interface Compared extends Judgement {
  * @param plan Bed [m], spacings [m], profile and cell [m]
  * @returns Their figures, in this order
  * @throws InputError as `coverage` and `judgement`, before any work where one of them is too much
- * @source common practice
+ * @source own reasoning
  * @example compare({ width: 4, length: 4, spacing: 4, rowSpacing: 4,
  *   profile: namedProfile("triangular", 4, 400), cell: 0.5 }).length // 5
  */

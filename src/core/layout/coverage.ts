@@ -31,7 +31,7 @@ export interface PlannedCoverage extends Coverage {
  * @returns Heads, rates [mm/h] and water inside and outside [L/h]
  * @throws InputError before any work if a number is not more than 0, the cell is longer than the throw, or there would be
  * too many cells or heads
- * @source common practice
+ * @source own reasoning
  * @example coverage({ width: 4, length: 4, spacing: 4, rowSpacing: 4, arrangement: "border", arcs: "full",
  *   profile: namedProfile("triangular", 4, 400), cell: 0.5 }).heads.length // 4
  */

@@ -15,7 +15,8 @@ import type { Coverage } from "./overlap";
  * @param share Least share of the bed that a patch covers, more than 0 and at most 0.5
  * @returns SC, at least 1; "dry spots" where the patch gets under a twentieth of the mean
  * @throws InputError if there are fewer cells, all are dry, or the share is out of range
- * @source common practice; rectangles of every proportion, so that a long dry edge is found
+ * @source Solomon, Irrigation Notes 880802 (1988): a contiguous critical area; rectangles of every proportion: own
+ * reasoning
  * @example driestPatchCoefficient(coverage({ width: 4, length: 4, spacing: 4, rowSpacing: 4, arrangement: "border",
  *   arcs: "full", profile: namedProfile("uniform", 9, 400), cell: 0.5 }), 0.1) // 1
  */

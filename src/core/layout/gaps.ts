@@ -14,7 +14,7 @@ const SLACK = 1e-9;
  * @param spacing Distance between heads that is asked for [m], more than 0
  * @returns n, at least 1
  * @throws InputError if a value is not more than 0
- * @source common practice
+ * @source own reasoning
  * @example gapCount(10.5, 5) // 2
  */
 export function gapCount(size: number, spacing: number): number {

@@ -48,7 +48,8 @@ export interface Judgement {
  * @param coverage Coverage of the layout, at least 4 cells
  * @returns Its figures; "dry spots" where the driest cell gets under a twentieth of the mean, or the low quarter nothing
  * @throws InputError if there are fewer cells, or the bed gets no water
- * @source common practice; CU: Christiansen (1942); DU: Merriam and Keller (1978)
+ * @source Sammis, Soils 456, answer 5.10, for SC; Christiansen (1942) for CU; Merriam and Keller (1978) for DU; water
+ * factor: own reasoning
  * @example judgement(coverage({ width: 4, length: 4, spacing: 4, rowSpacing: 4, arrangement: "border", arcs: "full",
  *   profile: namedProfile("triangular", 4, 400), cell: 0.5 })).heads // 4
  */

@@ -32,7 +32,7 @@ export interface Coverage {
  * @param heads Heads; t is their `times`
  * @param profile Profile of a head that throws a full circle
  * @returns Rates [mm/h], and the water inside and outside [L/h]
- * @source common practice
+ * @source Christiansen (1942), patterns of single heads added up, from memory
  * @example overlap(cellsOfBed(1, 1, 1), [], namedProfile("uniform", 1, 1)).inside // 0
  */
 export function overlap(cells: Cells, heads: Head[], profile: Profile): Coverage {

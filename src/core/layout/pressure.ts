@@ -10,7 +10,7 @@ import { positive } from "../checks";
  * @param otherPressure Pressure that the head gets [kPa], more than 0
  * @returns Flow [L/h], more than 0
  * @throws InputError if a value is not more than 0
- * @source common practice: the discharge of an orifice
+ * @source Hydraulic Institute, Engineering Data Library, eq. 3.D.1: flow of a nozzle
  * @example flowAtPressure(500, 100, 400) // 1000
  */
 export function flowAtPressure(flow: number, pressure: number, otherPressure: number): number {

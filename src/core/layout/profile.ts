@@ -39,7 +39,7 @@ export function parseShape(value: unknown): ShapeName {
  * @param flow Flow of a head that throws a full circle, Q [L/h], more than 0
  * @returns Rates [mm/h] against distances [m]
  * @throws InputError if the shape is another one, or a number is not more than 0
- * @source common practice
+ * @source own shapes; the volume under them: geometry of a cone and a ring
  * @example namedProfile("triangular", 2, 4 * Math.PI).rates[0] // 3
  */
 export function namedProfile(shape: ShapeName, radius: number, flow: number): Profile {
@@ -62,7 +62,7 @@ export function namedProfile(shape: ShapeName, radius: number, flow: number): Pr
  * @param flow Flow of a head that throws a full circle, Q [L/h], more than 0
  * @returns Rates [mm/h] against distances [m], without the rows beyond the throw
  * @throws InputError if distances do not start at 0 or do not rise, a rate is below 0, or all the rates are 0
- * @source common practice
+ * @source the volume of a solid of revolution, piece by piece: geometry
  * @example measuredProfile([0, 2], [10, 0], 4 * Math.PI).rates[0] // 3
  */
 export function measuredProfile(distances: ArrayLike<number>, rates: ArrayLike<number>, flow: number): Profile {
@@ -98,7 +98,7 @@ export function measuredProfile(distances: ArrayLike<number>, rates: ArrayLike<n
  * @param distance Distance from the head, r [m], 0 or more
  * @returns Rate [mm/h]; 0 beyond the throw
  * @throws InputError if the distance is below 0
- * @source common practice
+ * @source linear interpolation: arithmetic
  * @example rateAt(namedProfile("triangular", 2, 4 * Math.PI), 1) // 1.5
  */
 export function rateAt({ distances, rates }: Profile, distance: number): number {

@@ -18,7 +18,7 @@ const SLACK = 1e-9;
  * @param plan As for `coverage`
  * @returns As `judgement(coverage(plan))`, but for the last digits; about four times as fast
  * @throws InputError as `coverage` and `judgement`
- * @source common practice
+ * @source own reasoning: mirror images get the same water
  * @example symmetricJudgement({ width: 4, length: 4, spacing: 4, rowSpacing: 4, arrangement: "border", arcs: "full",
  *   profile: namedProfile("triangular", 4, 400), cell: 0.5 }).heads // 4
  */

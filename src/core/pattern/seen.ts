@@ -107,7 +107,7 @@ function where(field: CanField, cans: readonly Can[], pattern: Pattern, bearing:
  * @param average Mean of the bed, m [unit of the rates], more than 0; left out: that of the cans read
  * @returns The dry cans, their pattern, and both in words
  * @throws InputError if the bearing is not from 0 to 360, or fewer than 2 cans were read
- * @source own rule, after the patterns of common practice
+ * @source own rule, the patterns and their causes from memory
  * @example seen({ across: [0, 1, 2], along: [0, 1, 2], rates: [[1, 9, 9], [9, 9, 9], [9, 9, 9]] }).pattern // "one corner"
  */
 export function seen(field: CanField, bearing?: number, average?: number): Seen {

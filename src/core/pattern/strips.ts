@@ -18,7 +18,7 @@ export interface Strip {
  * @param size Side of the bed [m], more than 0
  * @returns One strip a place; together they are the whole side
  * @throws InputError if the places do not ascend or lie beyond the bed, or the size is not more than 0
- * @source common practice
+ * @source own reasoning: ground belongs to the nearest line of cans
  * @example strips([1, 3, 4], 6)[1] // { from: 2, to: 3.5 }
  */
 export function strips(positions: readonly number[], size: number): Strip[] {

@@ -25,7 +25,7 @@ export interface CanIndices {
  * @param rates Rates [mm/h], each 0 or more; at least 4, not all 0
  * @returns Indices; "dry spots" where the driest gets under a twentieth of the mean
  * @throws InputError if a rate is below 0, fewer than 4 are given, or all are 0
- * @source Christiansen (1942); Merriam and Keller (1978); common practice
+ * @source Christiansen (1942); Merriam and Keller (1978); Sammis, Soils 456, answer 5.10
  * @example canIndices(Float64Array.of(8, 10, 12, 10)) // { meanRate: 10, christiansen: 90, distribution: 80, driestCoefficient: 1.25 }
  */
 export function canIndices(rates: Float64Array): CanIndices {

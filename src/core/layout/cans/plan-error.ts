@@ -28,7 +28,7 @@ export interface CanPlanError {
  * @param plan Plan of the cans
  * @returns Indices of the bed and of the cans; "dry spots" where the driest gets under a twentieth of the mean
  * @throws InputError if the bed or the cans get no water, or a can is not on the bed
- * @source common practice
+ * @source own reasoning
  * @example canPlanError(coverage({ width: 4, length: 6, spacing: 4, rowSpacing: 4, arrangement: "border", arcs: "full",
  *   profile: namedProfile("uniform", 9, 81 * Math.PI), cell: 0.5 }),
  *   canPlan({ width: 4, length: 6, headSpacing: 4, headRowSpacing: 4 })).weighted.christiansen // 100

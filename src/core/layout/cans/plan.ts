@@ -69,7 +69,8 @@ interface Line {
  * @param bed Bed [m], head spacings [m] and edge [m]
  * @returns Places, number of cans, spacings [m] and warnings
  * @throws InputError if a size is not more than 0, or the edge not less than half of a side
- * @source common practice: 24 or more cans, edge cans 0.3 to 0.6 m inside the edge, at most 3 m apart
+ * @source Landscape Management, How to do an irrigation audit: 24 or more cans, 0.3 to 0.6 m inside the edge; University of
+ * Maryland, nursery irrigation course, 4.3: at most 3 m apart
  * @example canPlan({ width: 8.6, length: 8.6, headSpacing: 5, headRowSpacing: 5 }).count // 25
  */
 export function canPlan({ width, length, headSpacing, headRowSpacing, edge = DEFAULT_EDGE_M }: CanBed): CanPlan {

@@ -19,7 +19,7 @@ export interface Place {
  * @param places Places on the bed [m], from the corner where x and y are 0
  * @returns Rates [mm/h], one a place
  * @throws InputError if a place is not on the bed
- * @source bilinear interpolation, common practice
+ * @source bilinear interpolation, from memory
  * @example readAt(coverage({ width: 4, length: 4, spacing: 4, rowSpacing: 4, arrangement: "border", arcs: "full",
  *   profile: namedProfile("uniform", 9, 81 * Math.PI), cell: 0.5 }), [{ x: 1, y: 0.1 }]) // Float64Array.of(4)
  */

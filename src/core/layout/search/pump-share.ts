@@ -9,7 +9,7 @@ import { positive } from "../../checks";
  * @param pumpFlow Flow that the pump gives at the heads' pressure, P [L/h], more than 0
  * @returns s, more than 0; above 1 the bed cannot run at once
  * @throws InputError if a flow is not more than 0
- * @source common practice
+ * @source arithmetic
  * @example pumpShare(9000, 12000) // 0.75
  */
 export function pumpShare(flow: number, pumpFlow: number): number {

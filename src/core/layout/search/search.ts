@@ -54,7 +54,7 @@ export interface Search {
  * @param input Bed, heads, spacings, arrangements, prices, needs and limits
  * @returns Number of candidates, and the candidates one by one; "dry spots" where the basis gets next to nothing
  * @throws InputError before any work if a list is empty, a number is out of range, or there are over 10,000 candidates
- * @source common practice
+ * @source own reasoning: every candidate is tried
  * @example search({ width: 8, length: 8, cell: 0.5, spacings: [4, 4.1], rowSpacings: [4], riserPrice: 1, pipePrice: 1,
  *   heads: [{ name: "A", profile: namedProfile("triangular", 4, 400), price: 1 }], waterPrice: 1, life: 9,
  *   stands: [{ arrangement: "border", arcs: "full" }, { arrangement: "inset", arcs: "full" }], discountRate: 0, depth: 5,
