@@ -10,7 +10,7 @@ import { reading } from "../readings";
  * @param mouth Inside diameter of the can's mouth [mm], more than 0
  * @returns Depth [mm]; 0 for a dry can
  * @throws InputError if the volume is below 0 or the mouth is not more than 0
- * @source common practice
+ * @source University of Maryland, nursery irrigation course, 4.7: volume over the area of the opening
  * @example caughtDepth(25 * Math.PI, 100) // 10
  */
 export function caughtDepth(volume: number, mouth: number): number {

@@ -18,7 +18,7 @@ const HIGHEST_LEACHING = 0.9;
  * @param rule "larger" or "both"
  * @returns Multiplier, more than 0; that of the unevenness where no leaching is wanted and it is at least 1
  * @throws InputError if a value is out of its range
- * @source common practice
+ * @source own reasoning, from the definition of the leaching fraction (UF/IFAS EP529)
  * @example leachingMultiplier(1.4, 0.1, "both") // 1.556
  */
 export function leachingMultiplier(multiplier: number, leaching: number, rule: LeachingRule): number {
@@ -40,7 +40,7 @@ export function leachingMultiplier(multiplier: number, leaching: number, rule: L
  * @param rule "larger" or "both"
  * @returns Mean depth over the block [mm], more than 0
  * @throws InputError if a value is out of its range
- * @source common practice
+ * @source own reasoning
  * @example grossDepth(9.4, 1.4, 0.1, "both") // 14.6
  */
 export function grossDepth(depth: number, multiplier: number, leaching: number, rule: LeachingRule): number {

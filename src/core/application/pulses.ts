@@ -29,7 +29,7 @@ const ROUNDING = 1e-9;
  * @param rest Rest between two pulses [min], 0 or more
  * @returns Number, minutes of each and minutes from start to end; one pulse where the mix takes up the whole depth
  * @throws InputError if a value is out of its range, or more than 1000 pulses would be needed
- * @source common practice
+ * @source own reasoning; for cyclic watering: Fare, Gilliam, Keever and Olive, HortScience (1994)
  * @example pulses(73, 12, 5, 30) // { number: 3, minutes: 73 / 3, elapsed: 133 }
  */
 export function pulses(runTime: number, rate: number, takeUp: number, rest: number): Pulses {

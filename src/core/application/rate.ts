@@ -12,7 +12,7 @@ const MINUTES_AN_HOUR = 60;
  * @param minutes Length of the test [min], more than 0
  * @returns Rate [mm/h]; 0 for a dry can
  * @throws InputError if the depth is below 0 or the minutes are not more than 0
- * @source common practice
+ * @source University of Maryland, nursery irrigation course, 4.7; in mm and minutes without a constant
  * @example caughtRate(3, 15) // 12
  */
 export function caughtRate(depth: number, minutes: number): number {
@@ -30,7 +30,7 @@ export function caughtRate(depth: number, minutes: number): number {
  * @param rowSpacing Spacing between rows [m], more than 0
  * @returns Rate [mm/h], more than 0, were all the water to land between the heads
  * @throws InputError if a value is not more than 0
- * @source common practice
+ * @source Sammis, Soils 456 chapter 5: P = 96.3 q / A; L/h over m2 needs no constant
  * @example headRate(480, 8, 6) // 10
  */
 export function headRate(flow: number, spacing: number, rowSpacing: number): number {

@@ -42,7 +42,7 @@ const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
  * @param capture Capture factor, more than 0
  * @returns Twelve months, each with its depth [mm a day] or with what is missing or wrong
  * @throws InputError if there are not twelve months, or the top or the capture factor is not more than 0
- * @source common practice
+ * @source own reasoning: what the pot uses less the useful rain
  */
 export function monthlyDemand(
   months: readonly (MonthGiven | undefined)[],

@@ -10,7 +10,7 @@ import { positive, zeroOrMore } from "../checks";
  * @param capture Water that reaches the mix with the plant there over that without it, more than 0
  * @returns Depth [mm a day]; 0 where the pot uses nothing
  * @throws InputError if the volume is below 0, or the top or the capture factor is not more than 0
- * @source common practice
+ * @source Million and Yeager, HortScience (2015), for the capture factor; the depth: arithmetic
  * @example potDepth(25 * Math.PI, 100, 2) // 5
  */
 export function potDepth(volume: number, top: number, capture: number): number {

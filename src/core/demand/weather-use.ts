@@ -30,7 +30,7 @@ export function weatherUse(et0: number, coefficient: number, area: number): numb
  * @param rain Useful rain: what neither ran off nor drained through [mm a day], 0 or more
  * @returns d [mm a day]; 0 where the rain is enough, for what is over is not kept for another month
  * @throws InputError if a value is below 0
- * @source common practice
+ * @source own reasoning
  * @example lessRain(9.4, 1.4) // 8
  */
 export function lessRain(needed: number, rain: number): number {

@@ -27,7 +27,7 @@ export interface PotUse {
  * @param hours Hours between, more than 0
  * @returns v [mL a day]; 0 where nothing was lost
  * @throws InputError if a value is out of its range or the pot grew heavier
- * @source common practice
+ * @source arithmetic: a gram lost is a millilitre used
  * @example weighedUse(5200, 4800, 24) // 400
  */
 export function weighedUse(before: number, after: number, hours: number): number {
@@ -45,7 +45,7 @@ export function weighedUse(before: number, after: number, hours: number): number
  * @param volumes Use of each pot weighed [mL a day], each 0 or more; five to ten pots, at least 2
  * @returns Mean and standard error [mL a day], pots, and whether they are few; error 0 when all are equal
  * @throws InputError if a volume is out of its range or fewer than 2 are given
- * @source common practice; standard error of a mean
+ * @source arithmetic; standard error of a mean: s / sqrt(n)
  * @example potUse([380, 400, 420]) // { volume: 400, error: 20 / Math.sqrt(3), pots: 3, few: true }
  */
 export function potUse(volumes: readonly number[]): PotUse {
