@@ -10,7 +10,7 @@ import { positive, within, zeroOrMore } from "../checks";
  * @param discountRate Discount rate, i, a year, 0 to 1
  * @returns Equal sum at the end of each year [currency a year]
  * @throws InputError if a value is out of its range
- * @source common practice: the annuity formula
+ * @source the annuity formula of engineering economics, from memory
  * @example annuity(1000, 10, 0) // 100
  */
 export function annuity(capital: number, life: number, discountRate: number): number {

@@ -18,7 +18,7 @@ export interface PriceStep {
  * @param steps Steps in rising order, the last without an end; at least 1
  * @returns Cost [currency a year]; 0 without water
  * @throws InputError if a value is out of its range, a step does not end above the one before it, or the last one ends
- * @source common practice
+ * @source arithmetic: each step at its price
  * @example blockTariffCost(500, [{ upTo: 200, price: 2 }, { price: 3 }]) // 1300
  */
 export function blockTariffCost(water: number, steps: readonly PriceStep[]): number {

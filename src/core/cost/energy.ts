@@ -14,7 +14,7 @@ const KILOJOULES_A_KWH = 3600;
  * @param motor Efficiency of motor and drive, more than 0 and at most 1
  * @returns E [kWh per kL], more than 0
  * @throws InputError if a value is out of its range
- * @source common practice; NGIQ, technical pages on pumping energy
+ * @source NGIQ, technical pages on pumping energy; work is pressure times volume
  * @example pumpingEnergy(360, 0.5, 1) // 0.2
  */
 export function pumpingEnergy(pressure: number, pump: number, motor: number): number {
@@ -32,7 +32,7 @@ export function pumpingEnergy(pressure: number, pump: number, motor: number): nu
  * @param price Price [currency per kWh], 0 or more
  * @returns Cost [currency]; 0 where water flows by itself or power is free
  * @throws InputError if a value is out of its range
- * @source common practice
+ * @source arithmetic
  * @example powerCost(1000, 0.2, 0.3) // 60
  */
 export function powerCost(water: number, energy: number, price: number): number {

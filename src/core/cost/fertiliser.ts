@@ -11,7 +11,7 @@ import { positive, within, zeroOrMore } from "../checks";
  * @param price Price of the fertiliser [currency per kg], more than 0
  * @returns Cost [currency]; 0 where nothing drains
  * @throws InputError if a value is out of its range
- * @source common practice
+ * @source arithmetic: 1 mg/L is 1 g per kL
  * @example drainedFertiliserCost(1000, 0.25, 200, 3) // 150
  */
 export function drainedFertiliserCost(water: number, share: number, concentration: number, price: number): number {

@@ -45,7 +45,7 @@ const MINUTES_A_DAY = 1440;
  * @param prices Prices whose hours together make up the whole day once; at least 1
  * @returns Water, share, energy and cost at each price, in the order of the prices
  * @throws InputError if a value is out of its range, or an hour has no price or two
- * @source common practice
+ * @source arithmetic
  */
 export function hourlyPowerCost(
   curve: readonly FlowStep[],

@@ -9,7 +9,7 @@ import { aboveZero, zeroOrMore } from "../checks";
  * @param price Price [currency per kL], 0 or more
  * @returns Cost [currency a year]; 0 where water is free
  * @throws InputError if the water is not more than 0 or the price is below 0
- * @source common practice
+ * @source arithmetic
  * @example annualCost(600, 2.5) // 1500
  */
 export function annualCost(water: number, price: number): number {

@@ -22,7 +22,7 @@ export interface Upgrade {
  * @param upgrade Parts, labour and grant [currency]
  * @returns C [currency], 0 or more
  * @throws InputError if a value is below 0 or the grant is more than parts and labour
- * @source common practice
+ * @source arithmetic
  * @example upgradeCost({ parts: 900, labour: 300, grant: 200, life: 10, discountRate: 0.07 }) // 1000
  */
 export function upgradeCost({ parts, labour, grant }: Upgrade): number {
@@ -42,7 +42,7 @@ export function upgradeCost({ parts, labour, grant }: Upgrade): number {
  * @param saving Saving [currency a year], more than 0
  * @returns Years; 0 where the grant pays everything
  * @throws InputError if a value is out of its range; without a saving there is no payback
- * @source common practice
+ * @source simple payback, from memory
  * @example simplePayback({ parts: 900, labour: 300, grant: 200, life: 10, discountRate: 0.07 }, 250) // 4
  */
 export function simplePayback(upgrade: Upgrade, saving: number): number {
@@ -59,7 +59,7 @@ export function simplePayback(upgrade: Upgrade, saving: number): number {
  * @param saving Saving [currency a year], under 0 where it costs more
  * @returns NPV [currency]; above 0 where it pays
  * @throws InputError if a value is out of its range
- * @source common practice: present value of an annuity
+ * @source present value of an annuity, from memory
  * @example netPresentValue({ parts: 1000, labour: 0, grant: 0, life: 5, discountRate: 0 }, 250) // 250
  */
 export function netPresentValue(upgrade: Upgrade, saving: number): number {
@@ -78,7 +78,7 @@ export function netPresentValue(upgrade: Upgrade, saving: number): number {
  * @param otherSaving Power, fertiliser and labour that it saves [currency a year], under 0 where it costs more
  * @returns Price [currency per kL] at which the net present value is 0; 0 or below where it pays with free water
  * @throws InputError if a value is out of its range
- * @source common practice
+ * @source own reasoning: the price at which the net present value is 0
  * @example payingWaterPrice({ parts: 1000, labour: 0, grant: 0, life: 10, discountRate: 0 }, 40, 20) // 2
  */
 export function payingWaterPrice(upgrade: Upgrade, waterSaved: number, otherSaving: number): number {
@@ -96,7 +96,7 @@ export function payingWaterPrice(upgrade: Upgrade, waterSaved: number, otherSavi
  * @param after Multiplier after, more than 0
  * @returns Share; 0.5 where the multiplier is halved, under 0 where it grew
  * @throws InputError if a value is not more than 0
- * @source common practice
+ * @source own reasoning, from depth times SC
  * @example savedShare(3, 1.5) // 0.5
  */
 export function savedShare(before: number, after: number): number {

@@ -15,7 +15,7 @@ const LITRES_A_KILOLITRE = 1000;
  * water falling on the bed only
  * @returns Water [kL a year], more than 0
  * @throws InputError if a value is out of its range
- * @source common practice
+ * @source arithmetic: 1 mm on 1 m2 is 1 L
  * @example annualWater(200, 5, 300, 1.5, 0.75) // 600
  */
 export function annualWater(area: number, depth: number, days: number, multiplier: number, inBedShare: number): number {

@@ -53,7 +53,7 @@ export interface YearlyCost {
  * @param prices Prices of water, power, fertiliser and work, and what a plant is worth
  * @returns Costs [currency a year], each 0 or more, and their total
  * @throws InputError if a value is out of its range
- * @source common practice
+ * @source arithmetic: a sum
  */
 export function yearlyCost(year: Year, prices: Prices): YearlyCost {
   const water = blockTariffCost(year.water, prices.water);
@@ -78,7 +78,7 @@ export interface Range<Value> {
  * @param prices Three sets of prices
  * @returns Three sets of costs; in rising order where the prices are
  * @throws InputError as `yearlyCost`
- * @source common practice
+ * @source arithmetic: the same at three prices
  */
 export function costRange(year: Year, prices: Range<Prices>): Range<YearlyCost> {
   const at = (which: keyof Range<Prices>) => yearlyCost(year, prices[which]);

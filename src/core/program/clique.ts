@@ -6,7 +6,7 @@ const MOST_STEPS = 50_000;
  * @param weights Weight of each member, 0 or more
  * @param exclude Whether two members exclude each other
  * @returns Total weight of the set; 0 where there is no member
- * @source branch and bound, common practice
+ * @source branch and bound, from memory
  * @example heaviestClique([3, 4, 5], (a, b) => a + b !== 3) // 8
  */
 export function heaviestClique(weights: readonly number[], exclude: (a: number, b: number) => boolean): number {

@@ -5,7 +5,7 @@ const MINUTES_A_DAY = 1440;
  *
  * @param minute Minutes after midnight, 0 or more; from 1440 on it is the next day
  * @returns Hours and minutes, from 00:00 to 23:59
- * @source common practice
+ * @source arithmetic
  * @example clock(1505) // "01:05"
  */
 export function clock(minute: number): string {

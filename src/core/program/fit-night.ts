@@ -41,7 +41,7 @@ export const EFFORT = 400_000;
  * @param effort Pulses that the search may place over all orders that it tries, a whole number from 1
  * @returns The schedule with its bound; the same for the same program and effort
  * @throws InputError if a value is out of its range
- * @source serial schedule generation with random moves in the order (resource-constrained scheduling, common practice)
+ * @source serial schedule generation with random moves in the order (resource-constrained scheduling), from memory
  */
 export function fitNight(program: Program, effort = EFFORT): Night {
   const steps = nightSteps(program, effort);

@@ -17,7 +17,7 @@ export interface FlowPoint {
  * @param schedule Pulses of these blocks
  * @returns Points in order of time, each the flow [L/h] from then on; the last is 0; empty without a pulse
  * @throws InputError if a pulse is of no block of the program
- * @source common practice
+ * @source own reasoning: flows add up
  */
 export function flowCurve(program: Program, schedule: Schedule): FlowPoint[] {
   const flows = new Map(program.blocks.map((block) => [block.name, block.flow ?? block.area * block.rate]));

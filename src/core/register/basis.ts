@@ -29,7 +29,8 @@ export const WHY_NOT = {
  *
  * @param wind Mean wind [m/s], 0 or more
  * @returns One of WIND_CLASSES; an end belongs to the class below it
- * @source common practice: test at or under 2.2 m/s, stop above 4 m/s
+ * @source Irrigation Association, Recommended Audit Guidelines (2009): test at or under 2.2 m/s; Yacoubi and others (2012):
+ * stop above 4 m/s
  * @example windClass(2.2) // "up to 2.2 m/s"
  */
 export function windClass(wind: number): (typeof WIND_CLASSES)[number] {
@@ -49,7 +50,7 @@ const both = (why: string, one: unknown, other: unknown) => `${why}: ${one} and 
  * @param earlier The one before
  * @param later The one after
  * @returns SAME_BASIS, or why they may not be compared, in words
- * @source common practice
+ * @source own reasoning
  */
 export function basis(earlier: RegisteredAudit, later: RegisteredAudit): string {
   if (earlier.grid === null || later.grid === null) return WHY_NOT.gridUnknown;

@@ -31,7 +31,7 @@ const scOf = ({ kind, scCan, scQuarter }: RegisteredAudit) => (kind === "low qua
  * @param earlier The one before
  * @param later The one after
  * @returns The changes; all null unless both are on the same basis
- * @source common practice
+ * @source arithmetic: the later value less the earlier
  */
 export function change(earlier: RegisteredAudit, later: RegisteredAudit): Change {
   const words = basis(earlier, later);

@@ -6,7 +6,7 @@ import { type RegisteredAudit, sameBlock } from "./registered-audit";
  * @param audits The register; no block twice on one day
  * @param later The audit whose predecessor is wanted
  * @returns It, or null where the register has none
- * @source common practice
+ * @source own reasoning
  */
 export function earlierAudit(audits: readonly RegisteredAudit[], later: RegisteredAudit): RegisteredAudit | null {
   return audits

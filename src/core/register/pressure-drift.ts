@@ -11,7 +11,7 @@ const ROUNDED_AT = 1e9;
  * @param audits The register; no block twice on one day
  * @param audit The audit up to whose day is looked
  * @returns d [%], to the ninth decimal; null where pressure was not measured twice
- * @source common practice
+ * @source own reasoning
  */
 export function pressureDrift(audits: readonly RegisteredAudit[], audit: RegisteredAudit): number | null {
   const measured = audits

@@ -31,7 +31,7 @@ export interface Retest {
  * @param asOf The day from which is counted
  * @returns What is due
  * @throws InputError if the rule is out of its range
- * @source common practice
+ * @source own reasoning; 12 months: from memory
  */
 export function retest(
   audits: readonly RegisteredAudit[],
