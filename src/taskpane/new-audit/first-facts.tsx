@@ -1,8 +1,10 @@
 import { ENTRIES, type EntryName } from "../../core/figures/entries";
 import { entryLabel } from "../../core/figures/entry";
 import type { Host } from "../../hosts/host";
+import { CANOPY_OVER, WALK_THROUGH } from "../../workbook/audit/block/lines";
 import { entryReader } from "../parts/entry-reader";
 import { Failure } from "../parts/failure";
+import { NamedChoice } from "../parts/named-choice";
 import { NamedField } from "../parts/named-field";
 import type { Act } from "../workbook/act";
 import { useNamed } from "../workbook/use-named";
@@ -17,7 +19,17 @@ const FACTS = [
   asked("Test_Minutes", entryLabel(ENTRIES.Test_Minutes)),
   asked("Can_Mouth_mm", "Can mouth, inside diameter [mm]"),
 ];
-const NAMES = FACTS.map(({ name }) => name);
+/** What is seen before the test, water running. */
+const SEEN = [
+  {
+    name: "Walk_Through",
+    label: "Walk-through before the test: blocked, leaning, mixed, leaking heads",
+    of: WALK_THROUGH,
+    blank: "not done",
+  },
+  { name: "Canopy_Over", label: "Hanging baskets or wet leaves over the cans", of: CANOPY_OVER, blank: "not said" },
+];
+const NAMES = [...FACTS, ...SEEN].map(({ name }) => name);
 
 /** The facts without which an audit has no figures, where the workbook has cells for them. */
 export function FirstFacts({ host, keep }: { host: Host; keep: (act: Act) => void }) {
@@ -31,6 +43,9 @@ export function FirstFacts({ host, keep }: { host: Host; keep: (act: Act) => voi
       <div className="fields">
         {FACTS.filter(({ name }) => found[name]).map(({ name, label, read }) => (
           <NamedField key={name} host={host} label={label} found={found[name]!} read={read} keep={keep} />
+        ))}
+        {SEEN.filter(({ name }) => found[name]).map(({ name, label, of, blank }) => (
+          <NamedChoice key={name} host={host} label={label} found={found[name]!} of={of} blank={blank} keep={keep} />
         ))}
       </div>
     </section>

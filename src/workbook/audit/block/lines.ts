@@ -41,6 +41,10 @@ const day = (label: string, name: string, note = ""): Field => ({
   allowed: date,
 });
 
+/** What a walk-through came to, and whether leaves hang over the cans. */
+export const WALK_THROUGH = ["nothing found", "mended", "left as found"] as const;
+export const CANOPY_OVER = ["no", "yes"] as const;
+
 /** What is asked of the block, up to its water. */
 export const BLOCK_LINES: readonly (string | Field)[] = [
   "Who and where",
@@ -54,14 +58,14 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   pick(
     "Walk-through",
     "Walk_Through",
-    ["nothing found", "mended", "left as found"],
+    WALK_THROUGH,
     "Before the test, water running: blocked, leaning, mixed, leaking or stopped heads. Blank: not done.",
   ),
   text("What it found", "Walk_Found", "How many heads, and what was wrong."),
   pick(
     "Leaves over the cans",
     "Canopy_Over",
-    ["no", "yes"],
+    CANOPY_OVER,
     "Hanging baskets or a wet canopy above cans: they catch, drip and shift water, so the figures are of the cans only.",
   ),
   { label: "Remarks", name: "Audit_Remark", unit: "words", wide: true, allowed: words(160) },
