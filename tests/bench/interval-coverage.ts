@@ -57,7 +57,8 @@ function printRow(name: string, world: string, tallies: Tally[]): void {
   );
 }
 
-const [only] = process.argv.slice(2);
+/** Rows whose name starts with the first argument, with as many beds as the second says. */
+const [only, few] = process.argv.slice(2);
 console.log(
   "Beds of overlapping heads: 90 % intervals. Held: share of the given intervals with the true value of the whole bed",
 );
@@ -66,7 +67,8 @@ console.log(
   `| beds | made by | given by fit [%] | ${METHODS.map((method) => `${method}: held | width`).join(" | ")} |`,
 );
 console.log(`| --- | --- | --- |${" --- |".repeat(2 * METHODS.length)}`);
-for (const { name, beds, given } of ROWS.filter((row) => !only || row.name.startsWith(only))) {
+for (const { name, beds: usual, given } of ROWS.filter((row) => !only || row.name.startsWith(only))) {
+  const beds = few ? Number(few) : usual;
   const [one, other] = [tallied("G1", given, beds, FIRST_SEED), tallied("G2", given, beds, FIRST_SEED)];
   printRow(
     `${name}, ${beds}`,

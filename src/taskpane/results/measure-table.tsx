@@ -107,8 +107,10 @@ export function MeasureTable({ audit }: { audit: Audit }) {
       <LimitSources limits={audit.limits} />
       {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">
-        The interval should hold the true value of the bed nine times in ten. In simulated beds it did so about eight
-        times in ten with 16 cans, and 83 to 94 times in a hundred with 24 or more.
+        The interval resamples the cans. It means to hold the true value of the bed nine times in ten. In simulated beds
+        of overlapping heads with 40 or 60 cans, edge cans included, the one of DU did so only 36 to 62 times in a
+        hundred by area, 22 to 61 times with equal weight: take it as too narrow. BED.INTERVAL also uses the heads, and
+        its interval did so 85 to 91 times.
         {audit.catches.values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
       </p>
     </>
