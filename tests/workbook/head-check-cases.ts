@@ -12,7 +12,7 @@ export const HEAD_CASES: readonly Case[] = [
       Meter_Stop_kL: 4812.31,
     },
     said: [
-      ["Heads", "Pressure", "Range of pressure 50 %, over 20: larger pipe, a loop, or fewer heads on the valve."],
+      ["Heads", "Pressure", "Range of pressure 50 %, over 20 (a limit from memory): larger pipe, a loop, or fewer heads on the valve."],
       [
         "Heads",
         "Before and after",
@@ -59,7 +59,7 @@ export const HEAD_CASES: readonly Case[] = [
       [
         "Heads",
         "Flow from head to head",
-        "Range of flow 12 %, over 10: even out the pressure, or look for mixed nozzles.",
+        "Range of flow 12 %, over 10 (a limit from memory): even out the pressure, or look for mixed nozzles.",
       ],
       [
         "Heads",

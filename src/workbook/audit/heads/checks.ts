@@ -24,7 +24,7 @@ export const HEAD_CHECKS: readonly DataCheck[] = [
     ["Pressure_Range_Percent"],
     [
       "Pressure_Range_Percent>20",
-      '"Range of pressure "&ROUND(Pressure_Range_Percent,0)&" %, over 20: larger pipe, a loop, or fewer heads on the valve."',
+      '"Range of pressure "&ROUND(Pressure_Range_Percent,0)&" %, over 20 (a limit from memory): larger pipe, a loop, or fewer heads on the valve."',
     ],
   ),
   {
@@ -67,7 +67,7 @@ export const HEAD_CHECKS: readonly DataCheck[] = [
     ],
     [
       "Flow_Range_Percent>10",
-      '"Range of flow "&ROUND(Flow_Range_Percent,0)&" %, over 10: even out the pressure, or look for mixed nozzles."',
+      '"Range of flow "&ROUND(Flow_Range_Percent,0)&" %, over 10 (a limit from memory): even out the pressure, or look for mixed nozzles."',
     ],
   ),
   check(
