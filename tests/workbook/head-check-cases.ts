@@ -12,7 +12,11 @@ export const HEAD_CASES: readonly Case[] = [
       Meter_Stop_kL: 4812.31,
     },
     said: [
-      ["Heads", "Pressure", "Range of pressure 50 %, over 20 (a limit from memory): larger pipe, a loop, or fewer heads on the valve."],
+      [
+        "Heads",
+        "Pressure",
+        "Range of pressure 50 %, over 20 (a limit from memory): larger pipe, a loop, or fewer heads on the valve.",
+      ],
       [
         "Heads",
         "Before and after",
