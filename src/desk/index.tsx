@@ -20,6 +20,7 @@ import type { Blank } from "./functions/arguments";
 import { functionsMetadata } from "./functions/metadata";
 import { registerFunctions } from "./functions/register";
 import { startGrid } from "./grid";
+import { keepWork } from "./journal/keep-work";
 import { Messages } from "./messages";
 import { partsByKey } from "./parts-by-key";
 import { ProtectedCells } from "./protected-cells";
@@ -64,7 +65,8 @@ async function start(): Promise<void> {
   part("file").textContent = await openFirst(first, grid, files, host);
   await messages.follow(host, grid);
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
-  fileButtons(files, { open: part("open"), save: part("save"), name: part("file") });
+  const work = await keepWork(grid, files, cells, part("restore"));
+  fileButtons(files, { open: part("open"), save: part("save"), name: part("file") }, () => work?.clear());
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   window.desk = scriptAccess(host, grid);

@@ -7,7 +7,7 @@ interface Parts {
 }
 
 /** Wires the buttons above the grid; what went wrong is said beside them. */
-export function fileButtons(files: Files, { open, save, name }: Parts): void {
+export function fileButtons(files: Files, { open, save, name }: Parts, saved: () => void): void {
   const chooser = document.createElement("input");
   chooser.type = "file";
   chooser.accept = ".xlsx";
@@ -43,6 +43,7 @@ export function fileButtons(files: Files, { open, save, name }: Parts): void {
   save.addEventListener("click", () => {
     void attempt(`Saving ${files.name}`, async () => {
       files.deliver(await files.save(), files.name);
+      saved();
       const missing = files.leftOut();
       if (files.stale) return `${files.name}: saved while figures are out of date; the next program calculates them`;
       if (missing.length === 0) return files.name;

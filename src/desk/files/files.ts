@@ -1,5 +1,5 @@
 import type { IResources, IWorkbookData } from "@univerjs/core";
-import { ILayoutService } from "@univerjs/preset-sheets-core";
+import { IEditorBridgeService, ILayoutService } from "@univerjs/preset-sheets-core";
 import type { DeskFiles } from "../../hosts/desk/files";
 import { bookOf, type Grid } from "../../hosts/desk/grid";
 import { download } from "../../hosts/download";
@@ -47,6 +47,10 @@ export class Files implements DeskFiles {
   stale = false;
   private kept: string;
   name = "Canfall.xlsx";
+  /** The file as it was opened or saved last; null where there is none that holds what is open. */
+  base: Uint8Array | null = null;
+  /** Told when another workbook is open, and when sheets came to the open one. */
+  replaced: (by: "another" | "more sheets") => void = () => {};
 
   constructor(
     private readonly grid: Grid,
@@ -58,7 +62,13 @@ export class Files implements DeskFiles {
 
   /** True when what is in the grid was neither saved nor opened as it is. */
   changed(): boolean {
-    return typedIn(bookState(this.grid)) !== this.kept;
+    return this.halfTyped() || typedIn(bookState(this.grid)) !== this.kept;
+  }
+
+  /** True while a cell is open with text that was not there before. */
+  private halfTyped(): boolean {
+    const editor = this.grid.injector.get(IEditorBridgeService);
+    return editor.isVisible().visible && editor.getEditorDirty();
   }
 
   /** True when nothing would be lost, or the person lets it go. */
@@ -80,11 +90,11 @@ export class Files implements DeskFiles {
 
   /** Opens a file in place of the open workbook, whatever is in that. */
   async load(bytes: Uint8Array, name: string): Promise<void> {
-    await this.take(await readXlsx(bytes), name);
+    await this.take(await readXlsx(bytes), name, bytes);
   }
 
   /** The same of a file that was read. */
-  async take(file: XlsxFile, name: string): Promise<void> {
+  async take(file: XlsxFile, name: string, base: Uint8Array): Promise<void> {
     const book = file.book();
     this.count += 1;
     this.cells.forget();
@@ -92,7 +102,9 @@ export class Files implements DeskFiles {
     this.cells.know(book.sheets);
     this.file = file;
     this.name = name;
+    this.base = base;
     this.opened(name);
+    this.replaced("another");
     this.written = bookState(this.grid);
     this.kept = typedIn(this.written);
     await this.calculated();
@@ -131,6 +143,8 @@ export class Files implements DeskFiles {
       names: [...(this.written?.names ?? []), ...state.names.filter(isNew)],
     };
     bookOf(this.grid).setActiveSheet(active);
+    this.base = null;
+    this.replaced("more sheets");
     await this.calculated();
   }
 
@@ -174,8 +188,10 @@ export class Files implements DeskFiles {
   }
 
   async save(): Promise<Uint8Array> {
+    if (this.halfTyped()) await bookOf(this.grid).endEditingAsync(true);
     const { bytes, state } = await this.write(SAVE_MS);
     this.kept = typedIn(state);
+    this.base = bytes;
     return bytes;
   }
 }

@@ -14,12 +14,13 @@ const AUDIT: Example = { name: "example-audit.xlsx", sheet: "Results" };
 const NURSERY: Example = { name: "example-nursery.xlsx", sheet: "Program" };
 
 /** What the desk opens with: an example's file, or the worked sheet of the functions, and what to say of that. */
-export type First = (Example & { file: XlsxFile }) | { said: string };
+export type First = (Example & { file: XlsxFile; bytes: Uint8Array }) | { said: string };
 
-async function fetched({ name }: Example): Promise<XlsxFile> {
+async function fetched({ name }: Example): Promise<{ file: XlsxFile; bytes: Uint8Array }> {
   const answer = await fetch(name);
   if (!answer.ok) throw new Error(`the page's address answered with status ${answer.status}`);
-  return readXlsx(new Uint8Array(await answer.arrayBuffer()));
+  const bytes = new Uint8Array(await answer.arrayBuffer());
+  return { file: await readXlsx(bytes), bytes };
 }
 
 /** Reads the example that the page's address asks for, the audit where it names none. */
@@ -28,7 +29,7 @@ export async function readFirst(): Promise<First> {
   if (asked === "functions") return { said: "" };
   const example = asked === "nursery" ? NURSERY : AUDIT;
   try {
-    return { ...example, file: await fetched(example) };
+    return { ...example, ...(await fetched(example)) };
   } catch (problem) {
     const reason = problem instanceof Error ? problem.message : String(problem);
     return { said: `${example.name} could not be opened: ${reason}` };
@@ -38,7 +39,7 @@ export async function readFirst(): Promise<First> {
 /** Shows it calculated; answers what to say of it. */
 export async function openFirst(first: First, grid: Grid, files: Files, host: Host): Promise<string> {
   if ("file" in first) {
-    await files.take(first.file, first.name);
+    await files.take(first.file, first.name, first.bytes);
     bookOf(grid).setActiveSheet(bookOf(grid).getSheetByName(first.sheet) ?? bookOf(grid).getSheets()[0]!);
     return files.name;
   }

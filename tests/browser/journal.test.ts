@@ -1,0 +1,80 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { startAt, typeByHand } from "./by-hand";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+let desk: Desk;
+beforeAll(async () => {
+  all = await desks();
+  desk = await all.open("?example=audit");
+  desk.page.setDefaultTimeout(60_000);
+}, 300_000);
+afterAll(() => all?.close());
+
+const offer = (page: Page) => page.getByRole("button", { name: /^Restore the work of .+ on example-audit\.xlsx$/ });
+
+/** The half-typed texts that the browser keeps. */
+const noted = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<string[]>((done) => {
+        const asked = indexedDB.open("canfall", 1);
+        asked.onsuccess = () => {
+          const drafts = asked.result.transaction("drafts").objectStore("drafts").getAll();
+          drafts.onsuccess = () => {
+            asked.result.close();
+            done(drafts.result.map(({ text }: { text: string }) => text));
+          };
+        };
+      }),
+  );
+
+/** Ends the process of the page, as a crash does. */
+const kill = (page: Page) => page.goto("chrome://crash", { timeout: 5000 }).catch(() => {});
+
+describe("work that was not saved", { timeout: 180_000 }, () => {
+  test("is back after the tab was killed in the middle of typing, with the half-typed text in its cell", async () => {
+    await startAt(desk, "Cans", "G6");
+    await typeByHand(desk, "41", "Enter");
+    await typeByHand(desk, "42", "Enter");
+    await desk.page.keyboard.type("4");
+    await desk.page.keyboard.type("3");
+    await expect.poll(() => noted(desk.page), { timeout: 30_000 }).toEqual(["43"]);
+    await kill(desk.page);
+    desk = await all.open("?example=audit");
+    expect((await desk.read("G6:G7", "Cans")).flat()).not.toEqual([41, 42]);
+    await desk.page.getByText("nothing leaves the machine").waitFor();
+    await offer(desk.page).click();
+    await expect.poll(() => desk.read("G6:G7", "Cans"), { timeout: 30_000 }).toEqual([[41], [42]]);
+    await expect
+      .poll(() => desk.page.evaluate(() => window.desk.host.selection()))
+      .toEqual({
+        sheet: "Cans",
+        address: "G8",
+      });
+    await desk.page.keyboard.press("Enter");
+    await expect.poll(() => desk.read("G8", "Cans"), { timeout: 30_000 }).toEqual([[43]]);
+    expect(await offer(desk.page).count()).toBe(0);
+  });
+
+  test("is not offered by another tab while its own is open", async () => {
+    const other = await desk.page.context().newPage();
+    await other.goto(desk.page.url());
+    await other.waitForFunction(() => "desk" in window);
+    await other.waitForTimeout(500);
+    expect(await offer(other).isVisible()).toBe(false);
+    await other.close();
+  });
+
+  test("is forgotten once it is saved", async () => {
+    const download = desk.page.waitForEvent("download");
+    await desk.page.getByRole("button", { name: "Save .xlsx" }).click();
+    await download;
+    await desk.page.waitForTimeout(500);
+    desk = await all.open("?example=audit");
+    await desk.page.waitForTimeout(500);
+    expect(await offer(desk.page).isVisible()).toBe(false);
+    expect(desk.complaints).toEqual([]);
+  });
+});
