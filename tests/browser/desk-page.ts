@@ -4,6 +4,8 @@ import type { Cell, Input } from "../../src/cells/cell";
 import type {} from "../../src/desk/script-access";
 import type {} from "./set-up";
 
+/** The fix of the grid that is left out, for `npm run fixes`. */
+const WITHOUT = process.env.WITHOUT ? `&without=${process.env.WITHOUT}` : "";
 const WORKED_SHEET = { sheet: "Example", address: "A1:Z60" };
 const WORKED_QUERY = "?example=functions";
 
@@ -72,7 +74,7 @@ export async function desks(): Promise<Desks> {
     });
     const requests: string[] = [];
     page.on("request", (request) => requests.push(request.url()));
-    await page.goto(inject("desk").address + query);
+    await page.goto(inject("desk").address + query + WITHOUT);
     await page.waitForFunction(() => "desk" in window);
     await page.evaluate(() => window.desk.settled());
     return {

@@ -9,6 +9,7 @@ beforeAll(async () => {
   all = await desks();
   desk = await all.open("?example=audit");
   desk.page.setDefaultTimeout(60_000);
+  await desk.page.evaluate(forgetAll); // what other tests left behind
 }, 300_000);
 afterAll(() => all?.close());
 
@@ -29,6 +30,20 @@ const noted = (page: Page) =>
         };
       }),
   );
+
+const forgetAll = () =>
+  new Promise<void>((done) => {
+    const asked = indexedDB.open("canfall", 1);
+    asked.onsuccess = () => {
+      const all = ["works", "edits", "drafts"];
+      const change = asked.result.transaction(all, "readwrite");
+      for (const name of all) change.objectStore(name).clear();
+      change.oncomplete = () => {
+        asked.result.close();
+        done();
+      };
+    };
+  });
 
 /** Ends the process of the page, as a crash does. */
 const kill = (page: Page) => page.goto("chrome://crash", { timeout: 5000 }).catch(() => {});

@@ -1,0 +1,56 @@
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type Desk, type Desks, desks } from "./desk-page";
+
+let all: Desks;
+let desk: Desk;
+beforeAll(async () => {
+  all = await desks();
+  desk = await all.open();
+}, 300_000);
+afterAll(() => all?.close());
+
+const cell = async (formula: string) => {
+  await desk.write("N5", formula);
+  return (await desk.read("N5"))[0]![0];
+};
+const said = () => desk.page.textContent("#figures");
+
+describe("fixes of the grid", { timeout: 120_000 }, () => {
+  test("every part of the grid that a fix needs is there", async () => {
+    expect(await desk.page.textContent("#unmended")).toBe("");
+  });
+
+  test("failures: a formula that can't be read is an error in its cell, and calculation goes on", async () => {
+    const message = "the formula could not be read: look at its names, commas and brackets";
+    expect(await cell("=LET(f,LAMBDA(f,f(f)),f(f))")).toEqual({ error: "#VALUE!", message });
+    expect(await cell("=1+1")).toBe(2);
+  });
+
+  test("endless: a formula that asks for too many cells says so", async () => {
+    const message = "the formula asks for 9,000,000 cells, at most 2,000,000 are calculated";
+    expect(await cell("=MAKEARRAY(3000,3000,LAMBDA(r,c,r))")).toEqual({ error: "#VALUE!", message });
+    const letters = "REPT asks for 1,000,000,000 repeats, a cell holds at most 32,767 letters";
+    expect(await cell('=REPT("x",1000000000)')).toEqual({ error: "#VALUE!", message: letters });
+  });
+
+  test("whole-ranges: a range past the sheet's end is read as far as the sheet goes", async () => {
+    const readings = (await desk.read("B2:B26")).flat() as number[];
+    const sum = readings.reduce((total, one) => total + one, 0);
+    expect(await cell("=SUM(B2:B100000)")).toBe(sum);
+    expect(await cell("=SUM(OFFSET(B2,0,0,1048575,1))")).toBe(sum);
+    const counting = "ROWS can count cells only as far as the sheet goes here";
+    expect(await cell("=ROWS(A1:A100000)")).toEqual({ error: "#VALUE!", message: counting });
+  });
+
+  test("circles: formulas in a circle are named until one of them is changed", async () => {
+    await desk.write("P1:P2", [["=P2+1"], ["=P1+1"]]);
+    await expect.poll(said).toMatch(/^Formulas refer to each other in a circle: Example!P[12], Example!P[12]\./);
+    await desk.write("P1", 5);
+    expect(await desk.read("P2")).toEqual([[6]]);
+    await expect.poll(said).toBe("");
+    await desk.write("P1", "=P1");
+    await expect.poll(said).toMatch(/^Example!P1 refers to itself/);
+    await desk.write("P1", "");
+    await expect.poll(said).toBe("");
+  });
+});
