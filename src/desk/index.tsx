@@ -5,6 +5,7 @@ import "../functions/water";
 import "../functions/summary";
 import "../functions/demand";
 import "../functions/areas";
+import "../functions/bed";
 import "../functions/layout";
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { createRoot } from "react-dom/client";

@@ -66,6 +66,7 @@ export async function desks(): Promise<Desks> {
     await before?.close();
     const page = await pages.newPage();
     before = page;
+    page.setDefaultTimeout(120_000);
     if (first) await page.addInitScript(first);
     const complaints: string[] = [];
     page.on("pageerror", (error) => complaints.push(error.message));
