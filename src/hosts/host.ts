@@ -2,6 +2,12 @@ import type { Area } from "../cells/area";
 import type { Cell, Input } from "../cells/cell";
 import type { Snapshot, Wanted } from "./snapshot";
 
+/** What is to be typed into an area. */
+export interface Write {
+  area: Area;
+  inputs: Input[][];
+}
+
 /** A picture over the cells. */
 export interface Picture {
   /** Tells the pictures of a sheet apart. */
@@ -34,6 +40,8 @@ export interface Host {
   inputs(area: Area): Promise<Input[][]>;
   /** Also into a protected sheet, which stays protected; one with a password refuses. */
   write(area: Area, inputs: Input[][]): Promise<void>;
+  /** Several areas in one go. */
+  writeTogether(writes: readonly Write[]): Promise<void>;
   /** The area behind a defined name, or null where there is none. */
   named(name: string): Promise<Area | null>;
   sheets(): Promise<string[]>;

@@ -43,6 +43,7 @@ export async function pageHost(page: Page): Promise<Host> {
     read: call("read"),
     inputs: call("inputs"),
     write: call("write"),
+    writeTogether: call("writeTogether"),
     named: call("named"),
     sheets: call("sheets"),
     used: call("used"),

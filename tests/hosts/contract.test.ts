@@ -23,6 +23,7 @@ function forgetful(sheets: string[]): Host {
     read: async () => [[null]],
     inputs: async () => [[""]],
     write: async () => {},
+    writeTogether: async () => {},
     named: async () => null,
     sheets: async () => sheets,
     used: async () => null,

@@ -126,6 +126,9 @@ export function memoryHost(
     read: async (area) => read(area),
     inputs: async (area) => inputs(area),
     write: async (area, inputs) => put(area, inputs),
+    async writeTogether(writes) {
+      for (const { area, inputs } of writes) await this.write(area, inputs);
+    },
     type: async (area, inputs) => put(area, inputs),
     named: async (name) => named(name),
     define: (name, area) => void known.set(name, area),

@@ -28,6 +28,14 @@ export const VALUE_CHECKS = {
     same(await read("A1:B1"), [[null, 2]]);
     same(await host.inputs(at("A1:B1")), [["", 2]]);
   },
+  "several areas are written in one go": async ({ read, host, at }: TrialSheet) => {
+    await host.writeTogether([
+      { area: at("A1:B1"), inputs: [[1, 2]] },
+      { area: at("C3"), inputs: [["x"]] },
+    ]);
+    same(await read("A1:C1"), [[1, 2, null]]);
+    same(await read("C3"), [["x"]]);
+  },
   "a formula may give an empty text": async ({ write, read }: TrialSheet) => {
     await write("A1", [['=""']]);
     same(await read("A1"), [[""]]);

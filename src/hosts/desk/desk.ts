@@ -68,6 +68,9 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
     write: async (area, inputs) => {
       rangeOf(area).setValues(inputs.map((line) => line.map(entered)));
     },
+    writeTogether: async (writes) => {
+      for (const { area, inputs } of writes) rangeOf(area).setValues(inputs.map((line) => line.map(entered)));
+    },
     named: async (name) => named(grid, name),
     sheets: async () => sheetNames(grid),
     used: async (sheet) => {

@@ -1,14 +1,14 @@
 import type { Area } from "../../cells/area";
-import type { Input } from "../../cells/cell";
 import { plainAddress } from "../../cells/letters";
 import type { Host } from "../host";
 import { pause } from "../pause";
 import { deliver, openFile, openWindow } from "./file";
 import { pictures, placePicture, removePicture } from "./pictures";
-import { onSheet } from "./protection";
 import { readAreas } from "./read";
 import { insertSheets, removeSheet, sheetNames } from "./sheets";
 import { snapshot } from "./snapshot";
+import { watch } from "./watch";
+import { writeTogether } from "./write";
 
 const CALCULATION_LIMIT_MS = 60_000;
 const AREA = "address,worksheet/name";
@@ -35,25 +35,6 @@ async function used(context: Excel.RequestContext, sheet: string): Promise<Area 
   range.load(AREA);
   await context.sync();
   return range.isNullObject ? null : area(range);
-}
-
-async function watch(context: Excel.RequestContext, changed: () => void): Promise<() => Promise<void>> {
-  const { workbook } = context;
-  let live = true;
-  const handler = async () => {
-    if (live) changed();
-  };
-  const handlers = [
-    workbook.onSelectionChanged.add(handler),
-    workbook.worksheets.onChanged.add(handler),
-    workbook.worksheets.onCalculated.add(handler),
-  ];
-  await context.sync();
-  return async () => {
-    live = false;
-    for (const one of handlers) one.remove();
-    await context.sync();
-  };
 }
 
 async function named(context: Excel.RequestContext, name: string): Promise<Area | null> {
@@ -97,12 +78,8 @@ export function excelHost(): Host {
     watch: (changed) => run((context) => watch(context, changed)),
     read: (area) => run(async (context) => (await readAreas(context, [{ area, typed: false }]))[0]!.cells),
     inputs: (area) => run(async (context) => (await readAreas(context, [{ area, typed: true }]))[0]!.inputs!),
-    write: (wanted: Area, inputs: Input[][]) =>
-      run((context) =>
-        onSheet(context, wanted.sheet, (sheet) => {
-          sheet.getRange(wanted.address).formulas = inputs;
-        }),
-      ),
+    write: (area, inputs) => run((context) => writeTogether(context, [{ area, inputs }])),
+    writeTogether: (writes) => run((context) => writeTogether(context, writes)),
     named: (name) => run((context) => named(context, name)),
     sheets: () => run(sheetNames),
     used: (sheet) => run((context) => used(context, sheet)),

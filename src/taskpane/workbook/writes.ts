@@ -1,46 +1,39 @@
-import type { Area } from "../../cells/area";
 import { reference } from "../../cells/box";
 import type { Input } from "../../cells/cell";
-import type { Host } from "../../hosts/host";
+import type { Host, Write } from "../../hosts/host";
+import type { Filled } from "../../hosts/snapshot";
 import type { Act } from "./act";
 
-/** What is to be in an area. */
-export interface Write {
-  area: Area;
-  inputs: Input[][];
-}
+export type { Write };
 
 /** What was typed, such that typing it again gives the same: text that a sheet could take for a number or date stays text. */
-export async function retypable(host: Host, area: Area): Promise<Input[][]> {
-  const [typed, shown] = await Promise.all([host.inputs(area), host.read(area)]);
-  return typed.map((line, row) =>
+export const retypable = ({ cells, inputs }: Filled): Input[][] =>
+  inputs!.map((line, row) =>
     line.map((input, column) => {
-      const isText = typeof input === "string" && input !== "" && input === shown[row]![column];
+      const isText = typeof input === "string" && input !== "" && input === cells[row]![column];
       return isText ? `'${input}` : input;
     }),
   );
-}
 
-async function putBack(host: Host, before: Write[]): Promise<void> {
-  for (const { area, inputs } of [...before].reverse()) await host.write(area, inputs);
-}
+const areasOf = (writes: readonly Write[]) => writes.map(({ area }) => area);
 
-async function typedIn(host: Host, writes: Write[]): Promise<string> {
-  const all = [];
-  for (const { area } of writes) all.push(await host.inputs(area));
-  return JSON.stringify(all);
+async function typedIn(host: Host, writes: readonly Write[]): Promise<string> {
+  const snapshot = await host.snapshot({ inputs: areasOf(writes) });
+  return JSON.stringify(areasOf(writes).map((area) => snapshot.at(area)?.inputs));
 }
 
 /** Writes into one or several areas, all of them or none; `what` names the act, such as `entry`. */
-export async function writeAll(host: Host, writes: Write[], what: string): Promise<Act> {
-  const before: Write[] = [];
+export async function writeAll(host: Host, writes: readonly Write[], what: string): Promise<Act> {
+  const snapshot = await host.snapshot({ inputs: areasOf(writes) });
+  const before = areasOf(writes)
+    .flatMap((area) => snapshot.at(area) ?? [])
+    .map((filled): Write => ({ area: filled.area, inputs: retypable(filled) }))
+    .reverse();
+  const putBack = () => host.writeTogether(before);
   try {
-    for (const { area, inputs } of writes) {
-      before.push({ area, inputs: await retypable(host, area) });
-      await host.write(area, inputs);
-    }
+    await host.writeTogether(writes);
   } catch (reason) {
-    await putBack(host, before);
+    await putBack();
     throw reason;
   }
   const after = await typedIn(host, writes);
@@ -53,6 +46,6 @@ export async function writeAll(host: Host, writes: Write[], what: string): Promi
     taken: `${where} ${is} as before the ${what}`,
     doubt: `${where} ${was} changed after the ${what}. Put back what was there before it?`,
     untouched: async () => (await typedIn(host, writes)) === after,
-    takeBack: () => putBack(host, before),
+    takeBack: putBack,
   };
 }
