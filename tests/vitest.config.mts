@@ -3,6 +3,7 @@ import { defineConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const BROWSER = "tests/browser/**/*.test.ts";
+const PANE = "tests/taskpane/**/*.test.{ts,tsx}";
 
 export default defineConfig({
   cacheDir: `${root}.cache/vitest`,
@@ -34,8 +35,16 @@ export default defineConfig({
         test: {
           name: "node",
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: [BROWSER],
+          exclude: [BROWSER, PANE],
           globalSetup: "tests/support/offices.ts",
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "pane",
+          include: [PANE],
+          isolate: false, // the files of a test process share what they import: Fluent takes seconds
         },
       },
       {
