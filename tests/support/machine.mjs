@@ -6,10 +6,13 @@ import { delimiter, join } from "node:path";
 const PROGRAMS = [
   { command: "chromium", debian: "chromium", usedFor: "the browser tests" },
   { command: "soffice", debian: "libreoffice-calc", usedFor: "recalculating workbook files" },
+  { command: "openpyxl", debian: "python3-openpyxl", usedFor: "reading saved files with another reader" },
 ];
 
 const onPath = (command) => process.env.PATH.split(delimiter).some((folder) => existsSync(join(folder, command)));
-const missing = PROGRAMS.filter(({ command }) => !onPath(command));
+const hasModule = (name) => spawnSync("/usr/bin/python3", ["-c", `import ${name}`], { stdio: "ignore" }).status === 0;
+const present = ({ command }) => (command === "openpyxl" ? hasModule(command) : onPath(command));
+const missing = PROGRAMS.filter((program) => !present(program));
 
 if (missing.length > 0) {
   const packages = missing.map(({ debian }) => debian);
@@ -24,7 +27,7 @@ if (missing.length > 0) {
     apt("update", "-q");
     apt("install", "-y", "-q", "--no-install-recommends", ...packages);
   }
-  const still = missing.filter(({ command }) => !onPath(command));
+  const still = missing.filter((program) => !present(program));
   for (const { command, debian, usedFor } of still) {
     console.error(`The tests need ${command} for ${usedFor}: install it (on Debian: apt-get install ${debian}).`);
   }

@@ -32,14 +32,14 @@ function cellChange(before: CellState | undefined, after: CellState): CellChange
     ...(typedAnew && { input }),
     ...((typedAnew || calculated) && { value }),
     ...(typedAnew && spill && { spill }),
-    ...(dressed && { look }),
+    ...(dressed && { look, was: before?.look ?? {} }),
   };
 }
 
 function sheetChange(before: SheetState | undefined, after: SheetState): SheetChange {
   const cells: CellChange[] = [];
-  for (const [place, { row, column }] of before?.cells ?? []) {
-    if (!after.cells.has(place)) cells.push({ row, column, input: "", look: {} });
+  for (const [place, { row, column, look }] of before?.cells ?? []) {
+    if (!after.cells.has(place)) cells.push({ row, column, input: "", look: {}, was: look });
   }
   for (const [place, cell] of after.cells) {
     const change = cellChange(before?.cells.get(place), cell);
@@ -53,6 +53,7 @@ function sheetChange(before: SheetState | undefined, after: SheetState): SheetCh
     name: after.name,
     widths: Object.fromEntries(widths),
     ...(frozen && { frozen: after.frozen }),
+    ...(!alike(before?.merges ?? [], after.merges) && { merges: after.merges }),
     ...(drawn && { pictures: after.drawings.flatMap((one) => pictureOf(one) ?? []) }),
     cells,
   };

@@ -6,7 +6,7 @@ import { cells, type SheetCells, sheetCells } from "../../hosts/desk/cells";
 import type { DeskDrawing } from "../../hosts/desk/drawing";
 import { bookOf, type Grid, type Sheet } from "../../hosts/desk/grid";
 import { bookNames } from "../../hosts/desk/names";
-import type { BookName, Frozen, Look } from "../../xlsx/desk-file/book";
+import type { BookName, Frozen, Look, Place } from "../../xlsx/desk-file/book";
 import { lookOfStyle } from "./looks";
 
 export interface CellState {
@@ -23,6 +23,7 @@ export interface SheetState {
   name: string;
   widths: Record<number, number>;
   frozen: Frozen;
+  merges: Place[];
   drawings: DeskDrawing[];
   cells: Map<string, CellState>;
 }
@@ -79,6 +80,11 @@ function sheetState(grid: Grid, sheet: Sheet): SheetState {
     name: sheet.getSheetName(),
     widths: Object.fromEntries(widths),
     frozen: { rows: ySplit, columns: xSplit },
+    merges: sheet
+      .getSheet()
+      .getMergeData()
+      .map(({ startRow, endRow, startColumn, endColumn }) => ({ startRow, endRow, startColumn, endColumn }))
+      .sort((one, other) => one.startRow - other.startRow || one.startColumn - other.startColumn),
     drawings: drawings(grid, sheet),
     cells: found,
   };

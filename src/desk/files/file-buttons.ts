@@ -1,4 +1,5 @@
 import type { Files } from "./files";
+import { askBeforeSaving, otherName } from "./save-question";
 
 interface Parts {
   open: HTMLElement;
@@ -42,6 +43,10 @@ export function fileButtons(files: Files, { open, save, name }: Parts, saved: ()
   });
   save.addEventListener("click", () => {
     void attempt(`Saving ${files.name}`, async () => {
+      const misplaced = files.misplaced();
+      const answer = misplaced === "" ? "same name" : await askBeforeSaving(misplaced);
+      if (answer === "not") return `${files.name}: not saved`;
+      if (answer === "other name") files.rename(otherName(files.name));
       files.deliver(await files.save(), files.name);
       saved();
       const missing = files.leftOut();

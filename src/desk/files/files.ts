@@ -10,6 +10,7 @@ import { bookChange } from "./book-change";
 import { type BookState, bookState } from "./book-state";
 import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
 import { gridWorkbook } from "./open-book";
+import { ShiftedSheets } from "./shifted-sheets";
 
 const QUESTION = "What you changed here is not saved. Open another file all the same?";
 
@@ -42,6 +43,7 @@ export class Files implements DeskFiles {
   private file: XlsxFile | null = null;
   private written: BookState | null = null;
   private parts: UnsavedParts = {};
+  private readonly shifted: ShiftedSheets;
   private count = 0;
   /** Whether the last file was made while figures were out of date. */
   stale = false;
@@ -58,6 +60,7 @@ export class Files implements DeskFiles {
     private readonly opened: (name: string) => void,
   ) {
     this.kept = typedIn(bookState(grid));
+    this.shifted = new ShiftedSheets(grid);
   }
 
   /** True when what is in the grid was neither saved nor opened as it is. */
@@ -101,6 +104,7 @@ export class Files implements DeskFiles {
     await this.show(gridWorkbook(book, `file-${this.count}`, name));
     this.cells.know(book.sheets);
     this.file = file;
+    this.shifted.forget();
     this.name = name;
     this.base = base;
     this.opened(name);
@@ -157,6 +161,24 @@ export class Files implements DeskFiles {
     download(file, name);
   }
 
+  /** What saving would leave at its old place, as a sentence; "" where nothing. */
+  misplaced(): string {
+    const book = bookOf(this.grid);
+    const sheets = this.shifted.all().flatMap((key) => {
+      const kinds = this.file?.anchored(key) ?? [];
+      const name = book.getSheetBySheetId(key)?.getSheetName();
+      return name === undefined || kinds.length === 0 ? [] : [`in ${name}: ${kinds.join(", ")}`];
+    });
+    if (sheets.length === 0) return "";
+    return `Rows or columns were inserted, deleted or moved. In the file these stay at their old place: ${sheets.join("; ")}.`;
+  }
+
+  /** Goes on under another name. */
+  rename(name: string): void {
+    this.name = name;
+    this.opened(name);
+  }
+
   /** What was made at the desk that a saved file does not hold. */
   leftOut(): string[] {
     return leftOut(this.parts, unsavedParts(this.grid));
@@ -192,6 +214,7 @@ export class Files implements DeskFiles {
     const { bytes, state } = await this.write(SAVE_MS);
     this.kept = typedIn(state);
     this.base = bytes;
+    this.shifted.forget();
     return bytes;
   }
 }

@@ -154,6 +154,8 @@ export interface CellChange {
   value?: Cell;
   spill?: Cell[][];
   look?: Look;
+  /** The look that it had, of which only what differs is changed. */
+  was?: Look;
 }
 
 /** A sheet as it should be saved; one without a known key is added. */
@@ -162,6 +164,8 @@ export interface SheetChange {
   name: string;
   widths: Record<number, number>;
   frozen?: Frozen;
+  /** All merged cells of the sheet, where they changed. */
+  merges?: Place[];
   /** All pictures of the sheet, where they changed. */
   pictures?: BookPicture[];
   cells: CellChange[];

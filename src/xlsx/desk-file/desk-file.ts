@@ -1,85 +1,89 @@
-import { Workbook, type Worksheet } from "@cj-tech-master/excelts";
+import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
-import { checkParts, openPackage } from "../parts/package";
-import type { Book, BookChange, BookSheet } from "./book";
-import { type PictureWords, pictureWords, withPictureWords } from "./drawing";
-import { adoptPictures, picturesOf, unnameDrawings } from "./picture";
+import { zipSync } from "fflate";
+import { InputError } from "../../core/errors";
+import { checkParts, type FilePackage, openPackage } from "../parts/package";
+import { blankFile } from "../patch/blank";
+import { patchBook } from "../patch/book-patch";
+import { dynamicMark } from "../patch/dynamic-arrays";
+import { importSheets } from "../patch/import-sheets";
+import { anchoredKinds } from "./anchored";
+import type { Book, BookChange } from "./book";
+import { checkForDesk } from "./desk-limits";
+import { drawnPictures } from "./picture";
 import { namesOf, sheetOf } from "./read";
-import { patch } from "./write";
 
 let opened = 0;
 
+/** The file as the grid's library reads it; what only that library refuses is said in plain words too. */
+async function loaded(bytes: Uint8Array): Promise<Workbook> {
+  const workbook = new Workbook();
+  try {
+    await workbook.xlsx.load(bytes);
+  } catch (cause) {
+    const why = cause instanceof Error ? cause.message : String(cause);
+    throw new InputError("the file", "be a workbook that the desk can show", why);
+  }
+  return workbook;
+}
+
 /** A workbook file that keeps all that it holds, shown or not, from opening to saving. */
 export class XlsxFile {
-  /** Which sheet of the file is behind a key. */
-  private readonly ids = new Map<string, number>();
-  /** The words of the pictures of a sheet, by its number. */
-  private readonly words = new Map<number, PictureWords[]>();
-  private readonly count = ++opened;
-
-  private constructor(private readonly workbook: Workbook) {
-    for (const sheet of workbook.worksheets) this.know(sheet);
-  }
+  private constructor(
+    private readonly source: FilePackage,
+    /** The part of the sheet behind each key. */
+    private readonly sheets: Map<string, string>,
+    private readonly content: Book,
+  ) {}
 
   static blank(): XlsxFile {
-    return new XlsxFile(new Workbook());
+    return new XlsxFile(openPackage(blankFile()), new Map(), { sheets: [], names: [] });
   }
 
   static async open(bytes: Uint8Array): Promise<XlsxFile> {
-    const opened = openPackage(bytes);
-    checkParts(opened.parts, new Set([opened.main]));
+    const source = openPackage(bytes);
+    checkParts(source.parts, new Set([source.main]));
+    checkForDesk(source);
     installChartSupport();
-    const workbook = new Workbook();
-    await workbook.xlsx.load(bytes);
-    const file = new XlsxFile(workbook);
-    for (const [name, words] of pictureWords(opened)) {
-      const sheet = workbook.getWorksheet(name);
-      if (sheet) file.words.set(sheet.id, words);
+    const workbook = await loaded(bytes);
+    opened += 1;
+    const sheets = new Map<string, string>();
+    const content: Book = { sheets: [], names: namesOf(workbook) };
+    for (const { name, part, sheetId, kind } of source.sheets) {
+      const sheet = kind === "worksheet" ? workbook.getWorksheet(name) : undefined;
+      if (!sheet) continue;
+      const key = `file-${opened}-${sheetId}`;
+      sheets.set(key, part);
+      const pictures = drawnPictures(source.parts, part).map(({ picture }) => picture);
+      content.sheets.push(sheetOf(sheet, key, pictures));
     }
-    return file;
-  }
-
-  private know(sheet: Worksheet): string {
-    const key = `file-${this.count}-${sheet.id}`;
-    this.ids.set(key, sheet.id);
-    return key;
-  }
-
-  private sheets(): BookSheet[] {
-    return [...this.ids].flatMap(([key, id]) => {
-      const sheet = this.workbook.worksheets.find((one) => one.id === id);
-      return sheet ? [sheetOf(sheet, key, picturesOf(sheet, this.words.get(id) ?? []))] : [];
-    });
+    return new XlsxFile(source, sheets, content);
   }
 
   book(): Book {
-    return { sheets: this.sheets(), names: namesOf(this.workbook) };
+    return { sheets: [...this.content.sheets], names: [...this.content.names] };
   }
 
   /** Takes in all sheets of another file with its defined names; answers them under their keys here. */
   insert(other: XlsxFile): Book {
-    const keys = new Set<string>();
-    for (const source of other.workbook.worksheets) {
-      const sheet = this.workbook.importSheet(source);
-      adoptPictures(sheet, other.workbook);
-      const words = other.words.get(source.id);
-      if (words) this.words.set(sheet.id, words);
-      keys.add(this.know(sheet));
-    }
-    const names = namesOf(other.workbook);
-    for (const { name, reference } of names) this.workbook.definedNames.add(reference, name);
-    return { sheets: this.sheets().filter(({ key }) => keys.has(key)), names };
+    const { parts, main } = this.source;
+    const fresh = importSheets(parts, main, other.source, () => dynamicMark(parts, main));
+    for (const [key, part] of other.sheets) this.sheets.set(key, fresh.get(part)!);
+    this.content.sheets.push(...other.content.sheets);
+    this.content.names.push(...other.content.names);
+    return other.book();
   }
 
+  /** What a sheet of the file holds that would stay where it is if rows or columns were inserted or deleted. */
+  anchored(key: string): string[] {
+    const part = this.sheets.get(key);
+    return part === undefined ? [] : anchoredKinds(this.source.parts, part);
+  }
+
+  /** The file as it was opened, with what changed since put into its parts. */
   async save(change: BookChange): Promise<Uint8Array> {
-    patch(this.workbook, this.ids, this.words, change);
-    if (change.stale) this.workbook.calcProperties.fullCalcOnLoad = true;
-    unnameDrawings(this.workbook);
-    const bytes = new Uint8Array(await this.workbook.xlsx.writeBuffer());
-    const words = this.workbook.worksheets.flatMap(({ id, name }) => {
-      const said = this.words.get(id);
-      return said ? [[name, said] as const] : [];
-    });
-    return withPictureWords(bytes, new Map(words));
+    const { parts, main } = this.source;
+    patchBook(parts, main, this.sheets, change);
+    return zipSync(Object.fromEntries(parts));
   }
 }

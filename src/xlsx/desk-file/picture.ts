@@ -1,73 +1,57 @@
-import type { AddImageRange, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import { isRelations } from "../parts/namespaces";
+import { onlyRelation, relationsOf, textOf } from "../parts/relations";
+import { within, type XmlElement, xmlTree } from "../parts/xml-tree";
 import type { BookPicture, Spot } from "./book";
-import type { PictureWords } from "./drawing";
 
 const EMU_A_PIXEL = 9525;
-const EXTENSIONS = ["png", "jpeg", "gif"] as const;
+const EXTENSIONS: Record<string, BookPicture["extension"]> = { png: "png", jpeg: "jpeg", jpg: "jpeg", gif: "gif" };
 
-type FileImage = ReturnType<Worksheet["getImages"]>[number];
-type FileAnchor = NonNullable<FileImage["range"]>["tl"];
-
-const spotOf = ({ nativeRow, nativeRowOff, nativeCol, nativeColOff }: FileAnchor): Spot => ({
-  row: nativeRow,
-  column: nativeCol,
-  right: Math.round(nativeColOff / EMU_A_PIXEL),
-  down: Math.round(nativeRowOff / EMU_A_PIXEL),
-});
-
-const anchor = ({ row, column, right, down }: Spot) => ({
-  nativeRow: row,
-  nativeCol: column,
-  nativeRowOff: down * EMU_A_PIXEL,
-  nativeColOff: right * EMU_A_PIXEL,
-});
-
-function bytesOf(
-  workbook: Workbook,
-  image: FileImage,
-): { bytes: Uint8Array; extension: BookPicture["extension"] } | null {
-  const media = workbook.getImage(image.imageId!);
-  const extension = EXTENSIONS.find((one) => one === media?.extension);
-  const bytes = media?.buffer as Uint8Array | undefined;
-  return extension && bytes ? { bytes: new Uint8Array(bytes), extension } : null;
+/** A picture of a file with its anchor in the drawing and the element that names it. */
+export interface DrawnPicture {
+  picture: BookPicture;
+  anchor: XmlElement;
+  naming: XmlElement;
 }
 
-/** The pictures on a file's sheet that the desk can show. */
-export function picturesOf(sheet: Worksheet, words: PictureWords[]): BookPicture[] {
-  return sheet.getImages().flatMap((image, i) => {
-    const content = bytesOf(sheet.workbook, image);
-    const { tl, br, ext } = image.range ?? {};
-    if (!content || !tl || !(br || ext)) return [];
-    const said = words[i] ?? { name: `Picture ${i + 1}`, alternative: "" };
-    const to = br ? spotOf(br) : { width: ext?.width ?? 0, height: ext?.height ?? 0 };
-    return [{ ...said, ...content, from: spotOf(tl), to }];
+const child = (parent: XmlElement | undefined, name: string) => parent?.children.find((one) => one.name === name);
+const count = (parent: XmlElement | undefined, name: string) => Number(child(parent, name)?.text ?? 0);
+
+function spotOf(corner: XmlElement): Spot {
+  return {
+    row: count(corner, "row"),
+    column: count(corner, "col"),
+    right: Math.round(count(corner, "colOff") / EMU_A_PIXEL),
+    down: Math.round(count(corner, "rowOff") / EMU_A_PIXEL),
+  };
+}
+
+function endOf(anchor: XmlElement): BookPicture["to"] | undefined {
+  const [to, size] = [child(anchor, "to"), child(anchor, "ext")];
+  if (to) return spotOf(to);
+  if (!size) return undefined;
+  const side = (name: string) => Math.round(Number(size.given.get(name) ?? 0) / EMU_A_PIXEL);
+  return { width: side("cx"), height: side("cy") };
+}
+
+/** The part of a sheet's drawing, where it has one. */
+export const drawingOf = (parts: ReadonlyMap<string, Uint8Array>, sheet: string): string | undefined =>
+  onlyRelation(relationsOf(parts, sheet), "drawing")?.part;
+
+/** The pictures on a file's sheet that the desk can show, in the order of their drawing. */
+export function drawnPictures(parts: ReadonlyMap<string, Uint8Array>, sheet: string): DrawnPicture[] {
+  const drawing = drawingOf(parts, sheet);
+  if (drawing === undefined || !parts.has(drawing)) return [];
+  const images = new Map(relationsOf(parts, drawing).map(({ id, part }) => [id, part]));
+  return xmlTree(textOf(parts, drawing)).children.flatMap((anchor) => {
+    const drawn = child(anchor, "pic");
+    const inside = drawn ? [...within(drawn)] : [];
+    const naming = inside.find(({ name }) => name === "cNvPr");
+    const id = inside.find(({ name }) => name === "blip")?.spaced(isRelations, "embed");
+    const part = images.get(id ?? "") ?? "";
+    const extension = EXTENSIONS[part.slice(part.lastIndexOf(".") + 1).toLowerCase()];
+    const [bytes, from, to] = [parts.get(part), child(anchor, "from"), endOf(anchor)];
+    if (!naming || !extension || !bytes || !from || !to) return [];
+    const [name, alternative] = [naming.given.get("name") ?? "", naming.given.get("descr") ?? ""];
+    return [{ anchor, naming, picture: { name, alternative, extension, bytes, from: spotOf(from), to } }];
   });
-}
-
-type NewImage = Parameters<Workbook["addImage"]>[0];
-
-/** Puts these pictures in place of those that a file's sheet holds. */
-export function setPictures(sheet: Worksheet, pictures: BookPicture[]): void {
-  const held = sheet as unknown as { _media: FileImage[] };
-  held._media = held._media.filter(({ type }) => type !== "image");
-  for (const { bytes, extension, from, to } of pictures) {
-    const id = sheet.workbook.addImage({ buffer: bytes, extension } as NewImage);
-    const end = "width" in to ? { ext: to } : { br: anchor(to) };
-    sheet.addImage(id, { tl: anchor(from), ...end, editAs: "oneCell" } as unknown as AddImageRange);
-  }
-}
-
-/** Gives an imported sheet's pictures their bytes in its new workbook. */
-export function adoptPictures(sheet: Worksheet, source: Workbook): void {
-  for (const image of sheet.getImages()) {
-    const content = bytesOf(source, image);
-    if (!content) continue;
-    const { bytes, extension } = content;
-    image.imageId = String(sheet.workbook.addImage({ buffer: bytes, extension } as NewImage));
-  }
-}
-
-/** Lets the file library name all drawings anew: it would give a new one the name of one that was read. */
-export function unnameDrawings(workbook: Workbook): void {
-  for (const sheet of workbook.worksheets) delete (sheet as unknown as { _drawing?: { name?: string } })._drawing?.name;
 }

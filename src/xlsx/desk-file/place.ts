@@ -1,18 +1,34 @@
-import { columnNumber, plainAddress } from "../../cells/letters";
+import { areaOf } from "../../cells/sheet-area";
+import { InputError } from "../../core/errors";
 import type { Place } from "./book";
 
-const CORNER = /^([A-Z]+)(\d+)$/i;
-
-function corner(address: string): { row: number; column: number } {
-  const parts = CORNER.exec(address);
-  if (!parts) throw new Error(`an address must be like A1 or A1:B2, got "${address}"`);
-  return { row: Number(parts[2]) - 1, column: columnNumber(parts[1]!) - 1 };
+/** How far places reach that cover whole rows or columns: as far as the desk shows them. */
+export interface Extent {
+  rows: number;
+  columns: number;
 }
 
-/** The rectangle behind an address such as `A1` or `$A$1:$B$2`. */
-export function placeOf(address: string): Place {
-  const [first, last] = plainAddress(address).split(":");
-  const start = corner(first!);
-  const end = corner(last ?? first!);
-  return { startRow: start.row, endRow: end.row, startColumn: start.column, endColumn: end.column };
+const SPARE = { rows: 100, columns: 26 };
+
+/** What the desk shows of a sheet, with room to type in. */
+export const extentOf = ({ rowCount, columnCount }: { rowCount: number; columnCount: number }): Extent => ({
+  rows: rowCount + SPARE.rows,
+  columns: Math.max(columnCount, SPARE.columns),
+});
+
+const MOST = { rows: 1_048_576, columns: 16_384 };
+
+/** The rectangle behind an address such as `A1`, `$A$1:$B$2`, `A:A` or `1:1`. */
+export function placeOf(address: string, extent: Extent): Place {
+  const area = areaOf(address, "");
+  if (!area) {
+    throw new InputError("the file", "hold addresses such as A1 or A1:B2", address);
+  }
+  const { top, left, bottom, right } = area;
+  return {
+    startRow: top - 1,
+    endRow: (bottom === MOST.rows ? Math.max(top, extent.rows) : bottom) - 1,
+    startColumn: left - 1,
+    endColumn: (right === MOST.columns ? Math.max(left, extent.columns) : right) - 1,
+  };
 }

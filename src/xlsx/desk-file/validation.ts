@@ -1,7 +1,7 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
 import type { Validation } from "./book";
 import { typedFormula } from "./formula";
-import { placeOf } from "./place";
+import { extentOf, placeOf } from "./place";
 import { cellValue } from "./value";
 
 const TYPES = ["list", "whole", "decimal", "date", "time", "textLength", "custom"] as const;
@@ -52,7 +52,7 @@ export function validationsOf(sheet: Worksheet): Validation[] {
     const relative = rule.formulas.some((one) => one.startsWith("="));
     const key = JSON.stringify([rule, relative && address]);
     const known = found.get(key) ?? { places: [], ...rule };
-    known.places.push(placeOf(address.replace("range:", "")));
+    known.places.push(placeOf(address.replace("range:", ""), extentOf(sheet)));
     found.set(key, known);
   }
   return [...found.values()];

@@ -13,7 +13,7 @@ export interface Edit {
 export function edited(xml: string, edits: readonly Edit[]): string {
   const pieces: string[] = [];
   let at = 0;
-  for (const { start, end, text } of [...edits].sort((one, other) => one.start - other.start)) {
+  for (const { start, end, text } of [...edits].sort((one, other) => one.start - other.start || one.end - other.end)) {
     pieces.push(xml.slice(at, start), text);
     at = end;
   }

@@ -98,7 +98,10 @@ export function openPackage(file: Uint8Array): FilePackage {
     throw new InputError("the file", "be an .xlsx workbook", "an archive of another kind");
   }
   const relations = relationsOf(parts, main);
-  for (const kind of ["sharedStrings", "styles", "theme"]) onlyRelation(relations, kind);
+  for (const kind of ["sharedStrings", "styles", "theme"]) {
+    const only = onlyRelation(relations, kind);
+    if (only) textOf(parts, only.part);
+  }
   return {
     parts,
     main,

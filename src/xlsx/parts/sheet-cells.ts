@@ -17,6 +17,10 @@ export interface FileCell {
   kind?: string;
   /** The cells that an array formula fills. */
   fills?: string;
+  /** Number of the formula that it shares with other cells. */
+  shared?: string;
+  /** Where the element of its formula starts and ends in the part. */
+  formulaPlace?: [start: number, end: number];
   /** Attributes of the cell's tag, such as its style. */
   given: ReadonlyMap<string, string>;
   /** Where the cell lies in the part. */
@@ -27,6 +31,8 @@ export interface FileCell {
 /** A row's tag; places as those of an element. */
 export interface FileRow {
   number: number;
+  /** Style of its cells that have none of their own, as a number. */
+  style?: number;
   start: number;
   openEnd: number;
   closeStart: number;
@@ -37,6 +43,8 @@ export interface SheetContent {
   /** The cells that hold something or have a style, by address, in the order of the file. */
   cells: Map<string, FileCell>;
   rows: FileRow[];
+  /** Where the table of cells is. */
+  table: { openEnd: number; closeStart: number; end: number };
 }
 
 const MOST_CELLS = 1_000_000;
@@ -71,6 +79,7 @@ const CONTENT = 5;
 class CellReading implements XmlReading {
   readonly cells = new Map<string, FileCell>();
   readonly rows: FileRow[] = [];
+  readonly table = { openEnd: 0, closeStart: 0, end: 0 };
   private readonly masters = new Map<string, Master>();
   private depth = 0;
   /** 0 before the table of cells, 1 in it, 2 behind it. */
@@ -82,6 +91,7 @@ class CellReading implements XmlReading {
   private given = new Map<string, string>();
   private formula: Map<string, string> | null = null;
   private formulaText = "";
+  private formulaPlace: [number, number] = [0, 0];
   private value: string | null = null;
   private inline: string | null = null;
   private sound = 0;
@@ -95,6 +105,7 @@ class CellReading implements XmlReading {
     if (this.depth === 2 && tag.local === "sheetData" && isMain(tag.uri)) {
       if (this.phase > 0) throw refused("hold one table of cells a sheet", "two");
       this.phase = 1;
+      this.table.openEnd = end;
     } else if (this.phase === 1) this.openInside(tag, start, end);
   }
 
@@ -103,7 +114,7 @@ class CellReading implements XmlReading {
     if (!isMain(tag.uri)) throw refused("hold nothing but cells in the table of a sheet", tag.name, this.address);
     if (this.depth === ROW && name === "row") this.openRow(tag, start, end);
     else if (this.depth === CELL && name === "c") this.openCell(tag, start);
-    else if (this.depth === CONTENT) this.openContent(tag);
+    else if (this.depth === CONTENT) this.openContent(tag, start);
     else if (this.depth > CONTENT && this.inline !== null) {
       if (name === "rPh") this.sound = this.depth;
       else if (name === "t" && this.sound === 0) this.into = "inline";
@@ -115,7 +126,8 @@ class CellReading implements XmlReading {
     if (!WHOLE.test(number)) throw refused("hold rows with a number", number);
     this.row = Number(number);
     this.column = 0;
-    this.rows.push({ number: this.row, start, openEnd: end, closeStart: end, end });
+    const style = tag.attributes.customFormat?.value === "1" ? Number(tag.attributes.s?.value ?? 0) : 0;
+    this.rows.push({ number: this.row, start, openEnd: end, closeStart: end, end, ...(style > 0 && { style }) });
   }
 
   private openCell(tag: XmlTag, start: number): void {
@@ -132,12 +144,13 @@ class CellReading implements XmlReading {
     this.inline = null;
   }
 
-  private openContent(tag: XmlTag): void {
+  private openContent(tag: XmlTag, start: number): void {
     const { local: name } = tag;
     const taken = name === "f" ? this.formula : name === "v" ? this.value : name === "is" ? this.inline : null;
     if (taken !== null) throw refused("hold one value a cell", "two", this.address);
     if (name === "f") {
       this.formula = attributesOf(tag);
+      this.formulaPlace = [start, start];
       this.into = "formula";
     } else if (name === "v") {
       this.value = "";
@@ -158,7 +171,11 @@ class CellReading implements XmlReading {
       if (this.depth === this.sound) this.sound = 0;
       else if (this.depth === CELL && tag.local === "c") this.closeCell(end);
       else if (this.depth === ROW && tag.local === "row") Object.assign(this.rows.at(-1)!, { closeStart: start, end });
-      else if (this.depth === 2) this.phase = 2;
+      else if (this.depth === CONTENT && tag.local === "f") this.formulaPlace[1] = end;
+      else if (this.depth === 2) {
+        this.phase = 2;
+        Object.assign(this.table, { closeStart: start, end });
+      }
     }
     this.depth -= 1;
   }
@@ -203,6 +220,8 @@ class CellReading implements XmlReading {
     else if (index !== undefined) this.masters.set(index, { text: this.formulaText, at: this.address });
     if (this.formulaText.length > LONGEST_FORMULA) throw refused("hold no endless formula", this.address);
     cell.formula = this.formulaText;
+    cell.formulaPlace = this.formulaPlace;
+    if (kind === "shared" && index !== undefined) cell.shared = index;
     if (kind !== "normal") cell.kind = kind;
     const fills = formula.get("ref");
     if (kind === "array" && fills) cell.fills = fills;
@@ -213,7 +232,7 @@ class CellReading implements XmlReading {
 export function sheetContent(xml: string, shared: readonly string[]): SheetContent {
   const reading = new CellReading(shared);
   readXml(xml, reading);
-  return { cells: reading.cells, rows: reading.rows };
+  return { cells: reading.cells, rows: reading.rows, table: reading.table };
 }
 
 /** The cells of a sheet that hold something or have a style, by address, in the order of the file. */

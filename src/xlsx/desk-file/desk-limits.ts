@@ -1,0 +1,79 @@
+import { addressParts, areaOf, placeName, type SheetArea } from "../../cells/sheet-area";
+import { InputError } from "../../core/errors";
+import { isMain } from "../parts/namespaces";
+import type { FilePackage } from "../parts/package";
+import { onlyRelation, textOf } from "../parts/relations";
+import { sharedStrings } from "../parts/shared-strings";
+import { type FileCell, sheetContent } from "../parts/sheet-cells";
+import { childOf, childrenOf, xmlTree } from "../parts/xml-tree";
+
+const DEEPEST = 64;
+const MOST_MERGED = 200_000;
+const MOST_FILLED = 200_000;
+
+/** How deep the brackets of a formula are nested, those in quotes left out. */
+function depthOf(formula: string): number {
+  let depth = 0;
+  let deepest = 0;
+  for (const sign of formula.replace(/"[^"]*"|'[^']*'/g, "")) {
+    if (sign === "(") depth += 1;
+    if (sign === ")") depth -= 1;
+    deepest = Math.max(deepest, depth);
+  }
+  return deepest;
+}
+
+const sizeOf = ({ top, left, bottom, right }: SheetArea) => (bottom - top + 1) * (right - left + 1);
+
+function checkFormula(sheet: string, address: string, { formula = "", fills }: FileCell): void {
+  const place = placeName(sheet, address);
+  if (depthOf(formula) > DEEPEST) {
+    throw new InputError("the file", `hold formulas of at most ${DEEPEST} levels`, depthOf(formula), { place });
+  }
+  const area = fills === undefined ? null : areaOf(fills, sheet);
+  if (fills !== undefined && (!area || sizeOf(area) > MOST_FILLED)) {
+    throw new InputError("the file", `hold array formulas over at most ${MOST_FILLED} cells`, fills, { place });
+  }
+}
+
+function checkMerges(sheet: string, references: readonly string[]): void {
+  const areas = references.map((reference) => {
+    const area = areaOf(reference, sheet);
+    for (const corner of reference.split(":")) addressParts(corner.replaceAll("$", ""));
+    if (!area) throw new InputError("the file", "merge cells with an address", reference, { place: sheet });
+    return area;
+  });
+  const total = areas.reduce((sum, area) => sum + sizeOf(area), 0);
+  if (total > MOST_MERGED) {
+    throw new InputError("the file", `merge at most ${MOST_MERGED} cells a sheet`, total, { place: sheet });
+  }
+  const taken = new Set<number>();
+  areas.forEach((area, i) => {
+    for (let row = area.top; row <= area.bottom; row += 1) {
+      for (let column = area.left; column <= area.right; column += 1) {
+        const cell = row * 20_000 + column;
+        if (taken.has(cell)) {
+          throw new InputError("the file", "merge each cell once", references[i], { place: sheet });
+        }
+        taken.add(cell);
+      }
+    }
+  });
+}
+
+/** Refuses what would stop the grid or what it cannot show, with the place, before the grid sees the file. */
+export function checkForDesk({ parts, relations, sheets }: FilePackage): void {
+  const strings = onlyRelation(relations, "sharedStrings")?.part;
+  const texts = strings === undefined ? [] : sharedStrings(textOf(parts, strings));
+  for (const { name, part, kind } of sheets) {
+    if (kind !== "worksheet") continue;
+    const xml = textOf(parts, part);
+    for (const [address, cell] of sheetContent(xml, texts).cells) checkFormula(name, address, cell);
+    const root = xmlTree(xml, (element) => element === "sheetData");
+    const merges = childrenOf(childOf(root, isMain, "mergeCells"), isMain, "mergeCell");
+    checkMerges(
+      name,
+      merges.map(({ given }) => given.get("ref") ?? ""),
+    );
+  }
+}

@@ -1,0 +1,67 @@
+import type { BookChange } from "../desk-file/book";
+import { onlyRelation, relationsOf, textOf } from "../parts/relations";
+import { removeParts } from "../parts/remove-parts";
+import { sharedStrings } from "../parts/shared-strings";
+import { dynamicMark } from "./dynamic-arrays";
+import { askCalculation, patchNames } from "./names";
+import { patchPictures } from "./pictures";
+import { renameReferences } from "./renamed-references";
+import { deleteSheet, nameSheet, newSheet, orderSheets } from "./sheet-list";
+import { patchSheet, type SheetTools } from "./sheet-patch";
+import { Styles } from "./styles";
+import { type Parts, writePart } from "./write-part";
+
+/** Brings the list of sheets to what the desk has: deleted, added, renamed, moved. */
+function patchSheets(parts: Parts, main: string, sheets: Map<string, string>, change: BookChange): boolean {
+  const kept = new Set(change.sheets.map(({ key }) => key));
+  let changed = false;
+  for (const [key, part] of [...sheets]) {
+    if (kept.has(key)) continue;
+    deleteSheet(parts, main, part);
+    sheets.delete(key);
+    changed = true;
+  }
+  for (const { key, name } of change.sheets) {
+    const part = sheets.get(key);
+    if (part === undefined) {
+      sheets.set(key, newSheet(parts, main, name));
+      changed = true;
+      continue;
+    }
+    const old = nameSheet(parts, main, part, name);
+    if (old === name) continue;
+    renameReferences(parts, old, name);
+    changed = true;
+  }
+  orderSheets(
+    parts,
+    main,
+    change.sheets.map(({ key }) => sheets.get(key)!),
+  );
+  return changed;
+}
+
+/** Puts what changed at the desk into the parts of a file; all else in them stays byte for byte. */
+export function patchBook(parts: Parts, main: string, sheets: Map<string, string>, change: BookChange): void {
+  let formulas = patchSheets(parts, main, sheets, change);
+  const relations = relationsOf(parts, main);
+  const strings = onlyRelation(relations, "sharedStrings")?.part;
+  const part = onlyRelation(relations, "styles")?.part;
+  const before = part === undefined ? null : textOf(parts, part);
+  const styles = before === null ? null : new Styles(before);
+  const tools: SheetTools = {
+    texts: strings === undefined ? [] : sharedStrings(textOf(parts, strings)),
+    styles,
+    dynamic: () => dynamicMark(parts, main),
+  };
+  for (const sheet of change.sheets) {
+    const at = sheets.get(sheet.key)!;
+    if (patchSheet(parts, at, sheet, tools)) formulas = true;
+    if (sheet.pictures) patchPictures(parts, at, sheet.pictures);
+  }
+  const after = styles?.text();
+  if (part !== undefined && after !== undefined && after !== before) writePart(parts, part, after);
+  patchNames(parts, main, change.addedNames, change.removedNames);
+  if (formulas) removeParts(parts, main, ({ kind }) => kind === "calcChain");
+  if (change.stale) askCalculation(parts, main);
+}

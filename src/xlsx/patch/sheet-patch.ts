@@ -1,0 +1,41 @@
+import type { SheetChange } from "../desk-file/book";
+import { type Edit, edited } from "../parts/edits";
+import { textOf } from "../parts/relations";
+import { sheetContent } from "../parts/sheet-cells";
+import { xmlTree } from "../parts/xml-tree";
+import { CellEdits } from "./cell-edits";
+import { columnStyle, frozenEdits, mergeEdits, widthEdits } from "./sheet-shape";
+import type { Styles } from "./styles";
+import { type Parts, writePart } from "./write-part";
+
+/** What the sheets of a file share. */
+export interface SheetTools {
+  texts: readonly string[];
+  styles: Styles | null;
+  dynamic(): number;
+}
+
+/** Changes a sheet's part where the desk changed it; answers whether formulas came, went or changed. */
+export function patchSheet(parts: Parts, part: string, change: SheetChange, tools: SheetTools): boolean {
+  const xml = textOf(parts, part);
+  const edits: Edit[] = [];
+  let formulas = false;
+  const shaped = Object.keys(change.widths).length > 0 || change.frozen !== undefined || change.merges !== undefined;
+  if (change.cells.length === 0 && !shaped) return false;
+  const root = xmlTree(xml, (name) => name === "sheetData");
+  if (change.cells.length > 0) {
+    const cells = new CellEdits(xml, sheetContent(xml, tools.texts), root.prefix, {
+      inherited: (row, column) => row?.style ?? columnStyle(root, column),
+      styled: (base, { was = {}, look = {} }) => tools.styles?.styled(base, was, look) ?? base,
+      dynamic: tools.dynamic,
+    });
+    cells.take(change.cells);
+    edits.push(...cells.edits);
+    formulas = cells.formulas;
+  }
+  edits.push(...widthEdits(root, change.widths));
+  if (change.frozen) edits.push(...frozenEdits(xml, root, change.frozen));
+  if (change.merges) edits.push(...mergeEdits(root, change.merges));
+  if (edits.length > 0) writePart(parts, part, edited(xml, edits));
+  return formulas;
+}

@@ -1,0 +1,115 @@
+import { cellAt } from "../../cells/places";
+import type { Frozen, Place } from "../desk-file/book";
+import { type Edit, tagEdit } from "../parts/edits";
+import { escapedAttribute } from "../parts/escaped";
+import { isMain } from "../parts/namespaces";
+import { childOf, childrenOf, type XmlElement } from "../parts/xml-tree";
+
+const PIXELS_A_CHARACTER = 7;
+const CELL_PADDING_PX = 5;
+const MOST_COLUMNS = 16_384;
+
+interface Columns {
+  min: number;
+  max: number;
+  raw: ReadonlyMap<string, string>;
+}
+
+function columnsOf(cols: XmlElement | undefined): Columns[] {
+  return childrenOf(cols, isMain, "col").map(({ given, raw }) => ({
+    min: Number(given.get("min")),
+    max: Math.min(Number(given.get("max")), MOST_COLUMNS),
+    raw,
+  }));
+}
+
+/** The style that a column gives its cells, as a number. */
+export function columnStyle(root: XmlElement, column: number): number {
+  const found = columnsOf(childOf(root, isMain, "cols")).find(({ min, max }) => min <= column && column <= max);
+  return Number(found?.raw.get("style") ?? 0);
+}
+
+/** Sets one column's width; the columns that shared its entry keep theirs. */
+function widened(all: Columns[], column: number, width: string): Columns[] {
+  const own = { width, customWidth: "1" };
+  const found = all.find(({ min, max }) => min <= column && column <= max);
+  const changed = { min: column, max: column, raw: new Map([...(found?.raw ?? []), ...Object.entries(own)]) };
+  if (!found) return [...all, changed].sort((one, other) => one.min - other.min);
+  return all.flatMap((one) => {
+    if (one !== found) return [one];
+    const before = one.min < column ? [{ ...one, max: column - 1 }] : [];
+    const after = one.max > column ? [{ ...one, min: column + 1 }] : [];
+    return [...before, changed, ...after];
+  });
+}
+
+/** The edits that give columns other widths in pixels, by column from 0. */
+export function widthEdits(root: XmlElement, widths: Readonly<Record<number, number>>): Edit[] {
+  const entries = Object.entries(widths);
+  if (entries.length === 0) return [];
+  const p = root.prefix;
+  const cols = childOf(root, isMain, "cols");
+  let all = columnsOf(cols);
+  for (const [column, pixels] of entries) {
+    all = widened(all, Number(column) + 1, String((pixels - CELL_PADDING_PX) / PIXELS_A_CHARACTER));
+  }
+  const texts = all.map(({ min, max, raw }) => {
+    const given = new Map([...raw, ["min", String(min)], ["max", String(max)]]);
+    return `<${p}col${[...given].map(([name, value]) => ` ${name}="${escapedAttribute(value)}"`).join("")}/>`;
+  });
+  const text = `<${p}cols>${texts.join("")}</${p}cols>`;
+  if (cols) return [{ start: cols.start, end: cols.end, text }];
+  const { start } = childOf(root, isMain, "sheetData")!;
+  return [{ start, end: start, text }];
+}
+
+/** The edits that keep other rows and columns in view. */
+export function frozenEdits(xml: string, root: XmlElement, { rows, columns }: Frozen): Edit[] {
+  const p = root.prefix;
+  const split = [columns > 0 ? ` xSplit="${columns}"` : "", rows > 0 ? ` ySplit="${rows}"` : ""].join("");
+  const active = rows > 0 ? (columns > 0 ? "bottomRight" : "bottomLeft") : "topRight";
+  const corner = `topLeftCell="${cellAt(rows + 1, columns + 1)}"`;
+  const pane = rows + columns > 0 ? `<${p}pane${split} ${corner} activePane="${active}" state="frozen"/>` : "";
+  const views = childOf(root, isMain, "sheetViews");
+  const view = childOf(views, isMain, "sheetView");
+  if (!view) {
+    const before = root.children.filter(({ name }) => name === "sheetPr" || name === "dimension").at(-1);
+    const at = before?.end ?? root.openEnd;
+    if (pane === "" || views) return [];
+    const text = `<${p}sheetViews><${p}sheetView workbookViewId="0">${pane}</${p}sheetView></${p}sheetViews>`;
+    return [{ start: at, end: at, text }];
+  }
+  const kept = view.children.filter(
+    ({ name, given }) => name !== "pane" && !(name === "selection" && given.has("pane")),
+  );
+  const inside = pane + kept.map(({ start, end }) => xml.slice(start, end)).join("");
+  const open = tagEdit(view, {}).text.replace(/\/>$/, ">");
+  return [{ start: view.start, end: view.end, text: `${open}${inside}</${p}sheetView>` }];
+}
+
+/** What comes before the merged cells in a sheet's part. */
+const BEFORE_MERGES = [
+  "sheetData",
+  "sheetCalcPr",
+  "sheetProtection",
+  "protectedRanges",
+  "scenarios",
+  "autoFilter",
+  "sortState",
+  "dataConsolidate",
+  "customSheetViews",
+];
+
+/** The edits that merge these cells of a sheet and no others. */
+export function mergeEdits(root: XmlElement, merges: readonly Place[]): Edit[] {
+  const p = root.prefix;
+  const held = childOf(root, isMain, "mergeCells");
+  const texts = merges.map(({ startRow, startColumn, endRow, endColumn }) => {
+    const ref = `${cellAt(startRow + 1, startColumn + 1)}:${cellAt(endRow + 1, endColumn + 1)}`;
+    return `<${p}mergeCell ref="${ref}"/>`;
+  });
+  const text = texts.length === 0 ? "" : `<${p}mergeCells count="${texts.length}">${texts.join("")}</${p}mergeCells>`;
+  if (held) return [{ start: held.start, end: held.end, text }];
+  const at = root.children.filter(({ name }) => BEFORE_MERGES.includes(name)).at(-1)!.end;
+  return text === "" ? [] : [{ start: at, end: at, text }];
+}
