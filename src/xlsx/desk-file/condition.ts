@@ -35,8 +35,9 @@ function formulaOf({ type, operator = "", formulae = [] }: Rule, cell: string): 
 
 /** The conditional formats of a file's sheet, the one that wins first. */
 export function conditionsOf(sheet: Worksheet): Condition[] {
+  const extent = extentOf(sheet);
   const all = sheet.conditionalFormattings.flatMap(({ ref, rules }) => {
-    const places = ref.split(" ").map((one) => placeOf(one, extentOf(sheet)));
+    const places = ref.split(" ").map((one) => placeOf(one, extent));
     const cell = `${columnLetters(places[0]!.startColumn + 1)}${places[0]!.startRow + 1}`;
     return (rules as Rule[]).flatMap((rule) => {
       const formula = formulaOf(rule, cell);

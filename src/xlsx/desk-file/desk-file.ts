@@ -67,7 +67,12 @@ export class XlsxFile {
   /** Takes in all sheets of another file with its defined names; answers them under their keys here. */
   insert(other: XlsxFile): Book {
     const { parts, main } = this.source;
-    const fresh = importSheets(parts, main, other.source, () => dynamicMark(parts, main));
+    let mark: number | undefined;
+    const dynamic = () => {
+      mark ??= dynamicMark(parts, main);
+      return mark;
+    };
+    const fresh = importSheets(parts, main, other.source, dynamic);
     for (const [key, part] of other.sheets) this.sheets.set(key, fresh.get(part)!);
     this.content.sheets.push(...other.content.sheets);
     this.content.names.push(...other.content.names);

@@ -46,13 +46,14 @@ function validationOf(read: Read): Omit<Validation, "places"> {
 /** The checks on a file's sheet, like ones together. */
 export function validationsOf(sheet: Worksheet): Validation[] {
   const found = new Map<string, Validation>();
+  const extent = extentOf(sheet);
   for (const [address, read] of Object.entries(sheet.dataValidations.model)) {
     if (!read) continue;
     const rule = validationOf(read as Read);
     const relative = rule.formulas.some((one) => one.startsWith("="));
     const key = JSON.stringify([rule, relative && address]);
     const known = found.get(key) ?? { places: [], ...rule };
-    known.places.push(placeOf(address.replace("range:", ""), extentOf(sheet)));
+    known.places.push(placeOf(address.replace("range:", ""), extent));
     found.set(key, known);
   }
   return [...found.values()];

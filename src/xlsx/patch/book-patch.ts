@@ -49,10 +49,14 @@ export function patchBook(parts: Parts, main: string, sheets: Map<string, string
   const part = onlyRelation(relations, "styles")?.part;
   const before = part === undefined ? null : textOf(parts, part);
   const styles = before === null ? null : new Styles(before);
+  let mark: number | undefined;
   const tools: SheetTools = {
     texts: strings === undefined ? [] : sharedStrings(textOf(parts, strings)),
     styles,
-    dynamic: () => dynamicMark(parts, main),
+    dynamic: () => {
+      mark ??= dynamicMark(parts, main);
+      return mark;
+    },
   };
   for (const sheet of change.sheets) {
     const at = sheets.get(sheet.key)!;
