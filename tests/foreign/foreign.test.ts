@@ -104,6 +104,7 @@ describe("a file of another program, opened and saved", () => {
     expect(readByOpenpyxl(file)).toEqual([
       "Bed 7!A1 Caught",
       "Bed 7!B1 Twice bold",
+      "Bed 7!C1 'Bed 7'!A2", // where the link of an empty cell leads
       "Bed 7!A2 25",
       "Bed 7!B2 =A2*3",
       "Bed 7!C2 0.125",

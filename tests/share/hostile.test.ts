@@ -69,7 +69,7 @@ describe("hostile files", () => {
       }),
       { numRuns: RUNS, seed: 2 },
     );
-  });
+  }, 180_000);
 
   it.each([
     [
