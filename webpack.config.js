@@ -101,15 +101,19 @@ function shared(name, production) {
 
 const metadata = () => new CustomFunctionsMetadataPlugin({ output: "functions.json", input: FUNCTIONS });
 
-/** The help addresses in functions.json for the address that the add-in is put up at. */
-const helpAddresses = (url) => ({
+/** functions.json for the address that the add-in is put up at; errors in cells are passed to the functions too. */
+const toldToExcel = (text, url) =>
+  JSON.stringify({ allowErrorForDataTypeAny: true, ...JSON.parse(text.replaceAll(DEVELOPMENT_URL, url)) }, null, 2);
+
+const finishedMetadata = (url) => ({
   apply(compiler) {
-    compiler.hooks.thisCompilation.tap("help addresses", (compilation) => {
+    compiler.hooks.thisCompilation.tap("finished metadata", (compilation) => {
       const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_DERIVED;
-      compilation.hooks.processAssets.tap({ name: "help addresses", stage }, () => {
+      compilation.hooks.processAssets.tap({ name: "finished metadata", stage }, () => {
+        if (!compilation.getAsset("functions.json")) return;
         compilation.updateAsset(
           "functions.json",
-          (old) => new compiler.webpack.sources.RawSource(old.source().toString().replaceAll(DEVELOPMENT_URL, url)),
+          (old) => new compiler.webpack.sources.RawSource(toldToExcel(old.source().toString(), url)),
         );
       });
     });
@@ -161,7 +165,8 @@ const desk = async (url) => ({
     page("src/desk/index.html", ["desk"]),
     noHyphenation(),
     await helpPage(),
-    ...(url ? [helpAddresses(url)] : [announce(`The desk is ready: http://localhost:${askedPort()}/`)]),
+    finishedMetadata(url ?? DEVELOPMENT_URL),
+    ...(url ? [] : [announce(`The desk is ready: http://localhost:${askedPort()}/`)]),
   ],
   ...(url ? {} : { devServer: server }),
 });
@@ -195,7 +200,8 @@ const addIn = async (url, serving) => ({
     }),
     page("src/taskpane/taskpane.html", ["functions", "taskpane"]),
     await helpPage(),
-    ...(url ? [helpAddresses(url)] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),
+    finishedMetadata(url ?? DEVELOPMENT_URL),
+    ...(url ? [] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),
   ],
   ...(serving ? { devServer: await serverForExcel() } : {}),
 });

@@ -1,5 +1,10 @@
 const LONGEST_TEXT = 40;
 
+/** An error in place of a value, by its name in a cell: `#N/A`. */
+export class ErrorValue {
+  constructor(readonly name: string) {}
+}
+
 /** What an InputError can say besides parameter, rule and value. */
 export interface InputErrorOptions {
   /** Where the value is, such as "row 4, column 1". */
@@ -40,5 +45,6 @@ function valueWords(value: unknown): string {
   if (value === null || value === undefined) return "a blank cell";
   if (Array.isArray(value)) return "a list";
   if (typeof value === "number") return String(value);
+  if (value instanceof ErrorValue) return value.name;
   return "a linked value";
 }

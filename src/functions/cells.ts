@@ -1,4 +1,4 @@
-import { InputError } from "../core/errors";
+import { ErrorValue, InputError } from "../core/errors";
 import type { Grid } from "../core/grid";
 import { reading } from "../core/readings";
 
@@ -15,13 +15,13 @@ const ORDINARY_MOST = 1e9;
 
 const UNWRAPPED = new Set<unknown>(["FormattedNumber", "Double", "String", "Boolean"]);
 
-/** The bare value of a cell: null for an empty one, simple data types unwrapped, an error cell thrown on. */
+/** The bare value of a cell: null for an empty one, simple data types unwrapped, an error by its name. */
 export function plain(cell: unknown): unknown {
   if (cell === undefined || cell === "") return null;
   if (typeof cell !== "object" || cell === null || Array.isArray(cell)) return cell;
-  if (cell instanceof CustomFunctions.Error) throw cell;
+  if (cell instanceof CustomFunctions.Error) return new ErrorValue(cell.code);
   const { type, basicValue } = cell as { type?: unknown; basicValue?: unknown };
-  if (type === "Error") throw new CustomFunctions.Error(basicValue as CustomFunctions.ErrorCode);
+  if (type === "Error") return new ErrorValue(String(basicValue));
   if (type === "Empty") return null;
   return UNWRAPPED.has(type) ? plain(basicValue) : cell;
 }

@@ -51,6 +51,10 @@ describe("the production build", () => {
     for (const { id } of functions) expect(code).toContain(`CustomFunctions.associate("${id}"`);
   });
 
+  test("Excel is told to pass errors in cells to the functions, which name the cell", () => {
+    expect(JSON.parse(text("functions.json")).allowErrorForDataTypeAny).toBe(true);
+  });
+
   test("it is refused without an https address to be served from", async () => {
     const build = promisify(execFile)("node", [WEBPACK, "--env", "production"], {
       cwd: ROOT,

@@ -52,12 +52,15 @@ describe.each(SIZED)("%s, %s", (_, name, call, at) => {
     }
   });
 
-  it("may be a data type and passes an error on", () => {
+  it("may be a data type, and no error", () => {
     for (const value of fits) expect(cell(() => exchanged(call, at, value))).not.toHaveProperty("error");
     const held = { type: "Double", basicValue: 30 };
     expect(exchanged(call, at, held)).toEqual(exchanged(call, at, 30));
     const error = { type: "Error", basicValue: "#REF!" };
-    expect(cell(() => exchanged(call, at, error))).toEqual({ error: "#REF!", message: "" });
+    expect(cell(() => exchanged(call, at, error))).toEqual({
+      error: "#VALUE!",
+      message: `${name} must ${rule}, got #REF!`,
+    });
   });
 });
 

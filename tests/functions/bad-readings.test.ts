@@ -65,15 +65,17 @@ describe.each(RANGE_CALLS)("$id", (call) => {
     expect(cell(() => exchanged(call, 0, range))).toEqual({ error: VALUE, message: `${name} must ${rule}` });
   });
 
-  it.each(["#DIV/0!", "#N/A", "#VALUE!", "#NUM!", "#NULL!", "#NAME?", "#REF!"])("passes %s on", (code) => {
-    const object = new CustomFunctions.Error(code as CustomFunctions.ErrorCode, "from another cell");
-    const entity = { type: "Error", basicType: "Error", basicValue: code };
-    expect(cell(() => exchanged(call, 0, spoiled(name, object)))).toEqual({
-      error: code,
-      message: "from another cell",
-    });
-    expect(cell(() => exchanged(call, 0, spoiled(name, entity)))).toEqual({ error: code, message: "" });
-  });
+  it.each(["#DIV/0!", "#N/A", "#VALUE!", "#NUM!", "#NULL!", "#NAME?", "#REF!"])(
+    "refuses the error %s among the readings and names its place",
+    (code) => {
+      const object = new CustomFunctions.Error(code as CustomFunctions.ErrorCode, "from another cell");
+      const entity = { type: "Error", basicType: "Error", basicValue: code };
+      const message = `${name} must be numbers, got ${code} in row 4, column 1`;
+      for (const error of [object, entity]) {
+        expect(cell(() => exchanged(call, 0, spoiled(name, error)))).toEqual({ error: VALUE, message });
+      }
+    },
+  );
 
   it("takes numbers held as data types", () => {
     const plain = exchanged(call, 0, spoiled(name, 9));

@@ -73,9 +73,12 @@ describe.each(AREA_CALLS)("$id with areas", (call) => {
     }
   });
 
-  it("passes an error in the area of a counted can on", () => {
+  it("refuses an error in the area of a counted can", () => {
     const error = { type: "Error", basicValue: "#REF!" };
-    expect(with_(withArea(0, error))).toMatchObject({ error: "#REF!" });
+    expect(with_(withArea(0, error))).toMatchObject({
+      error: "#VALUE!",
+      message: expect.stringMatching(/, got #REF! in row \d+, column \d+$/),
+    });
   });
 
   it("answers or refuses with a message, whatever the areas", () => {

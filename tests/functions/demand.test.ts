@@ -52,12 +52,15 @@ describe.each(EACH)("$id, $name", ({ name, call, at }) => {
     }
   });
 
-  it("takes the limits of the range, a data type, and passes an error on", () => {
+  it("takes the limits of the range, a data type, and no error", () => {
     for (const value of inside) expect(exchanged(call, at, value), String(value)).toEqual(expect.any(Number));
     const good = call.good[at];
     expect(exchanged(call, at, { type: "Double", basicValue: good })).toEqual(exchanged(call, at, good));
     const error = { type: "Error", basicValue: "#REF!" };
-    expect(cell(() => exchanged(call, at, error))).toEqual({ error: "#REF!", message: "" });
+    expect(cell(() => exchanged(call, at, error))).toEqual({
+      error: "#VALUE!",
+      message: `${name} must ${rule}, got #REF!`,
+    });
   });
 });
 

@@ -78,6 +78,14 @@ describe("reading", () => {
     expect(shown(0, 1)).toMatchObject({ error: "#N/A", message: expect.stringContaining("readings must ") });
   });
 
+  test("tells in which cell an error is that a function was given", async () => {
+    await host.write(at("A1:A4"), [[20], [30], [40], ["=1/0"]]);
+    await host.write(at("B1:B2"), [["=CANFALL.SC.CAN(A1:A4)"], ["=CANFALL.RATE.CAUGHT(A1:A3,A4,100)"]]);
+    await until(() => [shown(0, 1), shown(1, 1)].every((cell) => cell instanceof Fault && cell.error === "#VALUE!"));
+    expect(shown(0, 1)).toMatchObject({ message: "readings must be numbers, got #DIV/0! in row 4, column 1" });
+    expect(shown(1, 1)).toMatchObject({ message: "minutes must be more than 0 min, got #DIV/0!" });
+  });
+
   test("from a sheet that does not exist is refused in Excel's words", async () => {
     await expect(host.read(at("A1", "Nowhere"))).rejects.toThrow("The requested resource doesn't exist.");
   });

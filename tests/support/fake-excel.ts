@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
+import { pause } from "../../src/hosts/pause";
 import { fileOf } from "./fake-excel-file";
-import { Fault, type Matrix, PENDING } from "./fake-excel-formula";
+import { Fault, type Matrix, PENDING, type Value } from "./fake-excel-formula";
 import type { AddIn } from "./fake-excel-functions";
 import { type Listener, root } from "./fake-excel-objects";
 import { type Request, Server } from "./fake-excel-request";
@@ -23,6 +24,10 @@ const EVENT_TYPES = { Selection: 2, DataChanged: 10, Calculated: 16 };
 const ERRORS: Record<number, string> = { 1: "#N/A", 5: "#DIV/0!", 6: "#NUM!", 7: "#VALUE!", 8: "#NULL!" };
 
 type Result = [id: number, ok: boolean, value: unknown, code?: number];
+
+/** An error in a cell as Excel passes it where functions.json allows errors. */
+const passed = (value: Value): unknown =>
+  value instanceof Fault ? { type: "Error", basicType: "Error", basicValue: value.error } : value;
 
 interface Message {
   id: number;
@@ -49,6 +54,8 @@ export class FakeExcel {
   readonly listening: string[] = [];
   /** The methods of every request, for tests of what is not asked. */
   readonly requests: Request[] = [];
+  /** How long a request takes [ms]. */
+  latency = 0;
   /** Files that were opened in windows of their own, as base64. */
   readonly windows: string[] = [];
   /** The part of Office that is not Excel's. */
@@ -101,9 +108,10 @@ export class FakeExcel {
 
   #call(id: string, ranges: boolean[] | undefined, parameters: Matrix[]): Matrix {
     if (!this.registered || !ranges) return [[new Fault("#NAME?")]];
-    const fault = parameters.flat(2).find((value) => value instanceof Fault);
-    if (fault) return [[fault]];
-    const values = ranges.map((isRange, i) => (isRange ? parameters[i] : parameters[i]?.[0]?.[0]) ?? null);
+    const pending = parameters.flat(2).find((value) => value instanceof Fault && value.error === "#BUSY!");
+    if (pending) return [[pending]];
+    const given = parameters.map((lines) => lines.map((line) => line.map(passed)));
+    const values = ranges.map((isRange, i) => (isRange ? given[i] : given[i]?.[0]?.[0]) ?? null);
     const call = JSON.stringify([id, values]);
     const result = this.#results.get(call);
     if (result) return result;
@@ -128,6 +136,7 @@ export class FakeExcel {
   async #receive(text: string): Promise<void> {
     const { id, message } = JSON.parse(text) as Message;
     this.requests.push(message.body);
+    if (this.latency > 0) await pause(this.latency);
     const answer = await this.#server.answer(message.body);
     this.#post({ type: RESPONSE, id, message: { statusCode: 200, headers: {}, body: JSON.stringify(answer) } });
   }
