@@ -1,9 +1,8 @@
-import { readFile } from "node:fs/promises";
 import { unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
 import { foreignParts } from "../foreign/foreign-parts";
-import { type Desk, type Desks, desks } from "./desk-page";
+import { bytesOf, type Desk, type Desks, desks } from "./desk-page";
 
 const SHEET = "xl/worksheets/sheet1.xml";
 
@@ -29,7 +28,7 @@ async function saved(desk: Desk): Promise<Uint8Array> {
     desk.page.waitForEvent("download"),
     desk.page.getByRole("button", { name: "Save .xlsx" }).click(),
   ]);
-  return new Uint8Array(await readFile(await download.path()));
+  return bytesOf(download);
 }
 
 describe("a file of another program at the desk", () => {

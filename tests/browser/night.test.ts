@@ -57,8 +57,8 @@ describe("a night in a browser", () => {
       .poll(async () => (await desk.read("A4", "Start times"))[0]![0], { timeout: 30_000 })
       .toMatch(/^The Program is not the one that was fitted/);
     await press("Fit the night");
-    await pane().getByText("It does not fit: 20 min past the end of the hours.").waitFor();
-    await pane().getByText("The last hours end 20 min later, at 04:50").waitFor();
+    await pane().getByText("It does not fit: 17 min past the end of the hours.").waitFor();
+    await pane().getByText("The last hours end 17 min later, at 04:47").waitFor();
     await pane().getByRole("button", { name: "Stop" }).click();
     await pane().getByText("Stopped: not all changes were tried.").waitFor();
     expect(desk.complaints).toEqual([]);

@@ -25,8 +25,9 @@ const press = (name: string) => pane().getByRole("button", { name, exact: true }
 const says = (words: string | RegExp) => pane().getByText(words).first().waitFor();
 
 async function fill(label: string, text: string): Promise<void> {
-  await pane().getByLabel(label).fill(text);
-  await pane().getByLabel(label).press("Tab");
+  const field = pane().getByRole("textbox", { name: label });
+  await field.fill(text);
+  await field.press("Tab");
 }
 
 /** The value of a named cell, once everything is calculated. */

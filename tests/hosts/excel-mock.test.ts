@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { OfficeMockObject } from "office-addin-mock";
 import { expect, test, vi } from "vitest";
 import { excelHost } from "../../src/hosts/excel/excel";

@@ -7,7 +7,10 @@ import { randomChange } from "./changes";
 
 /** The file as it would be with one cell's tag replaced: only that cell is read again. */
 function withTag(book: FileBook, sheet: string, address: string, tag: string): FileBook {
-  const changed = sheetCells(`<worksheet><sheetData><row>${tag}</row></sheetData></worksheet>`, book.texts);
+  const changed = sheetCells(
+    `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData><row r="${/\d+/.exec(address)![0]}">${tag}</row></sheetData></worksheet>`,
+    book.texts,
+  );
   const sheets = book.sheets.map((one) =>
     one.name === sheet ? { ...one, cells: new Map([...one.cells, [address, changed.get(address)!]]) } : one,
   );

@@ -218,7 +218,7 @@ class CellReading implements XmlReading {
     const master = kind === "shared" && index !== undefined ? this.masters.get(index) : undefined;
     if (this.formulaText === "" && master) this.formulaText = sharedFormula(master, this.address);
     else if (index !== undefined) this.masters.set(index, { text: this.formulaText, at: this.address });
-    if (this.formulaText.length > LONGEST_FORMULA) throw refused("hold no endless formula", this.address);
+    if (this.formulaText.length > LONGEST_FORMULA) throw refused("hold no formula without end", this.address);
     cell.formula = this.formulaText;
     cell.formulaPlace = this.formulaPlace;
     if (kind === "shared" && index !== undefined) cell.shared = index;

@@ -52,7 +52,7 @@ function blockOf(sheet: ProgramSheet, line: PlacedCell[], month: number | null, 
     area: reading.optional(area, (value) => positive("area", value, "m²")),
     rate: reading.optional(rate, (value) => positive("MAR", value, "mm/h")),
     multiplier: reading.optional(multiplier, (value) => positive("multiplier", value, "")),
-    takeUp: reading.optional(takeUpOf(sheet, line, takeUp), (value) => positive("take-up", value, "mm")),
+    takeUp: reading.optional(takeUpOf(sheet, line, takeUp), (value) => positive("depth per pulse", value, "mm")),
     rest: reading.optional(rest, (value) => zeroOrMore("rest", value, "min")),
     flow: reading.optional(flow, (value) => positive("flow", value, "L/min")),
   };
