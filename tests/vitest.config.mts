@@ -4,6 +4,8 @@ import { defineConfig } from "vitest/config";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const BROWSER = "tests/browser/**/*.test.ts";
 const PANE = "tests/taskpane/**/*.test.{ts,tsx}";
+/** Puts another module in place of one that other tests of the pane import, so it shares no test process with them. */
+const MOCKED = "tests/taskpane/night.test.tsx";
 
 export default defineConfig({
   cacheDir: `${root}.cache/vitest`,
@@ -44,9 +46,11 @@ export default defineConfig({
         test: {
           name: "pane",
           include: [PANE],
+          exclude: [MOCKED],
           isolate: false, // the files of a test process share what they import: Fluent takes seconds
         },
       },
+      { extends: true, test: { name: "mocked", include: [MOCKED] } },
       {
         extends: true,
         test: {
