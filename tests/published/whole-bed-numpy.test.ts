@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { cholesky, logLikelihood, solved } from "../../src/core/bed/cholesky";
 import { bedPlaces } from "../../src/core/bed/interval/bed-places";
-import { cholesky, logLikelihood, solved } from "../../src/core/bed/interval/cholesky";
 import { conditionalDraw } from "../../src/core/bed/interval/conditional-draw";
 import { covariance, covariances, floored } from "../../src/core/bed/interval/covariance";
 import { errorsOf } from "../../src/core/bed/interval/fitted-models";

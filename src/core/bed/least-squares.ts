@@ -1,32 +1,4 @@
-/** Least share of a diagonal that a pivot may be. */
-const LEAST_PIVOT = 1e-10;
-
-/** Lower triangle L of a symmetric positive matrix V = L L', row after row. */
-export function cholesky(matrix: Float64Array, n: number): Float64Array {
-  const lower = new Float64Array(n * n);
-  for (let i = 0; i < n; i += 1) {
-    for (let j = 0; j <= i; j += 1) {
-      let sum = matrix[i * n + j] as number;
-      for (let k = 0; k < j; k += 1) sum -= (lower[i * n + k] as number) * (lower[j * n + k] as number);
-      if (i === j) lower[i * n + i] = Math.sqrt(Math.max(sum, LEAST_PIVOT * (matrix[i * n + i] as number)));
-      else lower[i * n + j] = sum / (lower[j * n + j] as number);
-    }
-  }
-  return lower;
-}
-
-/** A column without the correlations: L⁻¹ of it. */
-export function whitened(lower: Float64Array, column: Float64Array): Float64Array {
-  const n = column.length;
-  const out = new Float64Array(n);
-  for (let i = 0; i < n; i += 1) {
-    let sum = column[i] as number;
-    const row = i * n;
-    for (let k = 0; k < i; k += 1) sum -= (lower[row + k] as number) * (out[k] as number);
-    out[i] = sum / (lower[row + i] as number);
-  }
-  return out;
-}
+import { cholesky, LEAST_PIVOT, solved } from "./cholesky";
 
 /** Sum of products. */
 export function dot(one: Float64Array, other: Float64Array): number {
@@ -42,19 +14,8 @@ function solveOn(gram: Float64Array, target: Float64Array, size: number, free: n
   for (let a = 0; a < m; a += 1) {
     for (let b = 0; b < m; b += 1) small[a * m + b] = gram[free[a]! * size + free[b]!] as number;
   }
-  const lower = cholesky(small, m);
-  const x = Array.from(
-    whitened(
-      lower,
-      Float64Array.from(free, (at) => target[at] as number),
-    ),
-  );
-  for (let i = m - 1; i >= 0; i -= 1) {
-    let sum = x[i]!;
-    for (let k = i + 1; k < m; k += 1) sum -= (lower[k * m + i] as number) * x[k]!;
-    x[i] = sum / (lower[i * m + i] as number);
-  }
-  return x;
+  const right = Float64Array.from(free, (at) => target[at] as number);
+  return Array.from(solved(cholesky(small, m, LEAST_PIVOT), right));
 }
 
 /** Amounts of 0 or more, and the sum of squares that they leave. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { bedHeads } from "../../../src/core/bed/bed-heads";
-import { cholesky, nonNegative } from "../../../src/core/bed/least-squares";
+import { cholesky, lowerSolved } from "../../../src/core/bed/cholesky";
+import { nonNegative } from "../../../src/core/bed/least-squares";
 import { overlapColumns } from "../../../src/core/bed/overlap-columns";
 import { ALL_SHAPES, shapeAt, shapeOf } from "../../../src/core/bed/shapes";
 import { cellsOfBed } from "../../../src/core/layout/cells";
@@ -37,6 +38,14 @@ describe("cholesky", () => {
   it("gives the triangle whose square is the matrix", () => {
     // by hand: [[2, 0], [1, 3]] times its transpose is [[4, 2], [2, 10]]
     expect(cholesky(Float64Array.of(4, 2, 2, 10), 2)).toEqual(Float64Array.of(2, 0, 1, 3));
+    // by hand: 2 x = 4, x + 3 y = 8
+    expect(lowerSolved(Float64Array.of(2, 0, 1, 3), Float64Array.of(4, 8))).toEqual(Float64Array.of(2, 2));
+  });
+
+  it("takes a pivot that vanishes as a share of its diagonal, where it is given one, and else refuses the matrix", () => {
+    // by hand: [[1, 1], [1, 1]] leaves 1 - 1 = 0 for the second pivot; 0.01 of its diagonal has the root 0.1
+    expect(cholesky(Float64Array.of(1, 1, 1, 1), 2, 0.01)).toEqual(Float64Array.of(1, 0, 1, 0.1));
+    expect(() => cholesky(Float64Array.of(1, 1, 1, 1), 2)).toThrow("matrix must be positive definite, got 0 in row 2");
   });
 });
 

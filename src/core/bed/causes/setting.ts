@@ -1,4 +1,5 @@
-import { type Amounts, cholesky, dot, nonNegative, whitened } from "../least-squares";
+import { cholesky, LEAST_PIVOT, lowerSolved } from "../cholesky";
+import { type Amounts, dot, nonNegative } from "../least-squares";
 import { covariance, readingVariances } from "../nuisance";
 import { type HeadState, overlapColumns, type Wind } from "../overlap-columns";
 import type { ReadBed } from "../read-bed";
@@ -48,15 +49,15 @@ export class Setting {
     this.count = bed.cans.length;
     const y = Float64Array.from(bed.cans, ({ caught }) => caught / bed.mean);
     const first = firstFit(bed, y);
-    this.#lower = cholesky(covariance(bed, first), this.count);
-    this.#catches = whitened(this.#lower, y);
+    this.#lower = cholesky(covariance(bed, first), this.count, LEAST_PIVOT);
+    this.#catches = lowerSolved(this.#lower, y);
     this.#total = dot(this.#catches, this.#catches);
     this.#findLightWind();
   }
 
   /** A column without the correlations. */
   free(column: Float64Array): Float64Array {
-    return whitened(this.#lower, column);
+    return lowerSolved(this.#lower, column);
   }
 
   get catches(): Float64Array {

@@ -1,5 +1,5 @@
+import { solved } from "../cholesky";
 import type { BedPlaces } from "./bed-places";
-import { solved } from "./cholesky";
 import type { Covariances } from "./covariance";
 import type { HeadColumns } from "./head-columns";
 import type { Normals } from "./normals";

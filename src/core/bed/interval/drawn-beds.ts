@@ -1,8 +1,8 @@
 import { InputError } from "../../errors";
+import { cholesky, logLikelihood, misfit } from "../cholesky";
 import type { ReadBed } from "../read-bed";
 import { bedPlaces } from "./bed-places";
 import { type CellIndices, cellIndices } from "./cell-indices";
-import { cholesky, logLikelihood, misfit } from "./cholesky";
 import { conditionalDraw, type Ground, type PlacedModel } from "./conditional-draw";
 import { covariance, covariances, floored } from "./covariance";
 import { errorsOf, fittedModels } from "./fitted-models";

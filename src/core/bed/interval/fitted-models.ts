@@ -1,6 +1,6 @@
 import { InputError } from "../../errors";
+import { cholesky, logLikelihood, solved } from "../cholesky";
 import type { ReadBed } from "../read-bed";
-import { cholesky, logLikelihood, solved } from "./cholesky";
 import { covariance, covariances } from "./covariance";
 import { DRIFT_SDS, type HeadColumns, type HeadModel, headColumns } from "./head-columns";
 import { MIDDLE } from "./settings";

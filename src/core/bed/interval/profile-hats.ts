@@ -1,4 +1,4 @@
-import { cholesky } from "./cholesky";
+import { cholesky } from "../cholesky";
 import { type Shape, valueAt } from "./shapes";
 
 /** Hats over distance over throw: one each STEP, from the head outwards. */

@@ -1,5 +1,5 @@
 import type { BedPlace } from "../bed-heads";
-import { cholesky } from "./cholesky";
+import { cholesky } from "../cholesky";
 import type { Normals } from "./normals";
 
 /** Reach of the smooth unevenness over the throw. */

@@ -1,4 +1,7 @@
-import { InputError } from "../../errors";
+import { InputError } from "../errors";
+
+/** Least share of its diagonal that a pivot is taken as where a matrix may be nearly singular. */
+export const LEAST_PIVOT = 1e-10;
 
 /**
  * Cholesky factor of a symmetric positive definite matrix.
@@ -7,12 +10,13 @@ import { InputError } from "../../errors";
  *
  * @param matrix A, row after row; only its lower triangle is looked at
  * @param size Number of rows
+ * @param floor Least share of its diagonal that a pivot is taken as, for a matrix that is nearly singular; 0: none
  * @returns L, row after row, 0 above the diagonal
- * @throws InputError if the matrix is not positive definite
+ * @throws InputError if the matrix is not positive definite and there is no floor
  * @source Golub and Van Loan, Matrix computations, 4th ed. (2013), section 4.2
  * @example cholesky(Float64Array.of(4, 2, 2, 10), 2) // Float64Array.of(2, 0, 1, 3)
  */
-export function cholesky(matrix: Float64Array, size: number): Float64Array {
+export function cholesky(matrix: Float64Array, size: number, floor = 0): Float64Array {
   const factor = new Float64Array(size * size);
   for (let i = 0; i < size; i += 1) {
     const row = i * size;
@@ -20,6 +24,7 @@ export function cholesky(matrix: Float64Array, size: number): Float64Array {
       const other = j * size;
       let left = matrix[row + j] as number;
       for (let k = 0; k < j; k += 1) left -= (factor[row + k] as number) * (factor[other + k] as number);
+      if (i === j) left = Math.max(left, floor * (matrix[row + j] as number));
       if (i > j) factor[row + j] = left / (factor[other + j] as number);
       else if (left > 0) factor[row + j] = Math.sqrt(left);
       else throw new InputError("matrix", "be positive definite", left, { place: `row ${i + 1}` });
@@ -50,8 +55,18 @@ export function solved(factor: Float64Array, right: Float64Array): Float64Array 
   return x;
 }
 
-/** Solution x of L x = b. */
-function lowerSolved(factor: Float64Array, right: Float64Array): Float64Array {
+/**
+ * Solution of a system by a lower triangle: numbers freed of what they have in common.
+ *
+ *     L x = b
+ *
+ * @param factor L, row after row
+ * @param right b
+ * @returns x
+ * @source Golub and Van Loan, Matrix computations, 4th ed. (2013), section 3.1
+ * @example lowerSolved(Float64Array.of(2, 0, 1, 3), Float64Array.of(4, 8)) // Float64Array.of(2, 2)
+ */
+export function lowerSolved(factor: Float64Array, right: Float64Array): Float64Array {
   const size = right.length;
   const x = Float64Array.from(right);
   for (let i = 0; i < size; i += 1) {
