@@ -11,7 +11,7 @@ export const SQUARE_AUDIT: Entries = {
   Head_Spacing_m: 3,
   Row_Spacing_m: 3,
   Run_Minutes_Now: 95,
-  Metered_kL: 1210,
+  Metered_kL: 2420,
   Test_Minutes: 15,
   Test_Stop: (6 * 60 + 55) / 1440,
   Cans_Along_m: [...column(0.5, 4, 7.5, 11, 14.5), [""]],

@@ -11,7 +11,7 @@ const WINDY: Entries = {
   Cans_Across_m: [[1.5, 3.25, 6, 8.75, 11.5]],
   Wind_ms: column(3, 1, 1, 1),
 };
-const CALM: Entries = { ...SQUARE_AUDIT, Metered_kL: 1210 };
+const CALM: Entries = { ...SQUARE_AUDIT, Metered_kL: 2420 };
 const WITHOUT_WIND: Entries = { ...CALM, Wind_ms: column("", "", "", "") };
 
 let windy: Calculated;
@@ -54,14 +54,14 @@ describe("the report, calculated by LibreOffice", () => {
 
   it("gives the water of all beds on the valve, as the register does", () => {
     const [place] = calm.places.filter((at) => at.startsWith("Report!A") && calm.at(at) === "Used now");
-    // 1,210 kL of this bed, times the 2 beds on its valve
+    // 2,420 kL by the meter, of the 2 beds on the valve
     expect(calm.at(place!.replace("!A", "!B"))).toBe(2420);
   });
 
   it("shows the water bill of Water and cost", () => {
     const bill = calm.named("Result_Cost");
     expect(typeof bill).toBe("number");
-    const [place] = calm.places.filter((at) => at.startsWith("Report!A") && calm.at(at) === "Water bill, this bed");
+    const [place] = calm.places.filter((at) => at.startsWith("Report!A") && calm.at(at) === "Water bill for it");
     expect(calm.at(place!.replace("!A", "!B"))).toBe(bill);
   });
 

@@ -3,8 +3,8 @@ import type { Stated } from "../../cells/stated";
 /** How far a stated number may be from the recomputed one, as a share of it: spreadsheet programs save 15 digits. */
 export const TOLERANCE = 1e-9;
 
-/** Below this a number is 0 but for rounding. */
-const NOTHING = 1e-12;
+/** Below this a number is 0 but for rounding: a saving of nothing is the difference of two large sums. */
+const NOTHING = 1e-9;
 
 /** What the report says where the readings cannot give a figure. */
 export const NOT_GIVEN = "cannot be given";

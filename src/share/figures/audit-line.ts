@@ -33,6 +33,7 @@ export function auditLine(inputs: AuditInputs, figures: ReadonlyMap<string, Stat
   };
   const beds = Math.max(1, inputs.number("Beds_On_Valve") ?? 1);
   const wind = average([...inputs.numbers("Wind_ms").values()]);
+  const water = number("Result_Water_kL");
   const times = (value: number | null) => (value === null ? null : value * beds);
   return {
     cans: number("Cans_Counted") || null,
@@ -45,8 +46,8 @@ export function auditLine(inputs: AuditInputs, figures: ReadonlyMap<string, Stat
     scCan: number("Used_SC_Can"),
     scQuarter: number("Used_SC_Quarter"),
     kind: inputs.text("Multiplier_Basis") || null,
-    multiplier: number("Gross_Multiplier"),
-    water: times(number("Result_Water_kL")),
+    multiplier: number("Valve_Multiplier") ?? number("Gross_Multiplier"),
+    water: figures.has("Valve_Multiplier") ? water : times(water),
     area: times(number("Block_Area_m2")),
     flow: times(ifAll([bedFlow(inputs)], (flow) => flow / MINUTES_AN_HOUR)),
   };

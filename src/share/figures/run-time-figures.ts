@@ -13,8 +13,12 @@ export interface RunTimeFigures {
   multiplier: number | null;
   /** With leaching. */
   grossMultiplier: number | null;
+  /** With leaching, at the run of the valve. */
+  valveMultiplier: number | null;
   drained: number | null;
   minutes: number | null;
+  /** Of the valve: the longest of its tested beds. */
+  valveMinutes: number | null;
   pulses: number | null;
 }
 
@@ -46,6 +50,14 @@ export function leached(inputs: AuditInputs, multiplier: number | null): number 
   );
 }
 
+/** What the valve's run is over that of this bed: 1, or more where another bed runs longer. */
+export function valveFactor(longest: number | null, minutes: number | null): number | null {
+  return longest === null || !(longest > 0) ? 1 : ifAll([minutes], (run) => Math.max(1, longest / run));
+}
+
+export const times = (value: number | null, factor: number | null): number | null =>
+  ifAll([value, factor], (one, other) => one * other);
+
 /** The run time of an audit, from what was typed, its measures and its cans. */
 export function runTimeFigures(inputs: AuditInputs, used: Measures, cans: BedCans): RunTimeFigures {
   const typed = inputs.number("Depth_Typed_mm");
@@ -53,14 +65,19 @@ export function runTimeFigures(inputs: AuditInputs, used: Measures, cans: BedCan
   const multiplier = chosenMultiplier(inputs, used);
   const grossMultiplier = leached(inputs, multiplier);
   const minutes = ifAll([netDepth, used.mar, grossMultiplier], runTime);
+  const factor = valveFactor(inputs.number("Other_Beds_Run_min"), minutes);
+  const valveMultiplier = times(grossMultiplier, factor);
+  const valveMinutes = times(minutes, factor);
   const takeUp = inputs.number("Take_Up_mm");
   return {
     netDepth,
     multiplier,
     grossMultiplier,
-    drained: ifAll([grossMultiplier], (k) => drainedShare(cans.catches, k, areasIn(cans))),
+    valveMultiplier,
+    drained: ifAll([valveMultiplier], (k) => drainedShare(cans.catches, k, areasIn(cans))),
     minutes,
-    pulses: ifAll([minutes, used.mar, takeUp], (run, rate, depth) =>
+    valveMinutes,
+    pulses: ifAll([valveMinutes, used.mar, takeUp], (run, rate, depth) =>
       depth > 0 ? pulses(run, rate, depth, inputs.number("Rest_min") ?? 0).number : null,
     ),
   };

@@ -1,4 +1,3 @@
-import { runTime } from "../../core/application/run-time";
 import { blockTariffCost } from "../../core/cost/block-tariff";
 import { powerCost, pumpingEnergy } from "../../core/cost/energy";
 import { drainedFertiliserCost } from "../../core/cost/fertiliser";
@@ -57,17 +56,14 @@ function takes(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures, ca
     plants: orMore(inputs.number("Plants_Lost")),
   };
   if (span === "Now") {
-    return { ...now, water: water.water, onBed: water.onBed.Now, minutes: run.minutes, drained: run.drained };
+    return { ...now, water: water.water, onBed: water.onBed.Now, minutes: run.valveMinutes, drained: run.drained };
   }
   const after = (name: string, asNow: number | null) =>
     inputs.cells(name).length === 0 ? asNow : orMore(inputs.number(name));
-  const rate = inputs.number("After_MAR");
   return {
     water: water.neededAfter,
     onBed: water.onBed.After,
-    minutes: ifAll([run.netDepth, rate, water.multiplierAfter], (depth, mar, times) =>
-      mar > 0 ? runTime(depth, mar, times) : null,
-    ),
+    minutes: water.minutesAfter,
     energy: after("After_Energy_kWh_kL", now.energy),
     drained: drainedAfter(inputs, run, water, cans),
     fertiliser: after("After_Fertiliser_mgL", now.fertiliser),

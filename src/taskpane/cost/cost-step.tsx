@@ -3,12 +3,13 @@ import { useId, useRef } from "react";
 import { placeAtSelection } from "../map/place-picture";
 import { pngOf } from "../map/png";
 import { Failure } from "../parts/failure";
+import { figure } from "../parts/figure";
 import { NamedChoice } from "../parts/named-choice";
 import { NamedField } from "../parts/named-field";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
-import { textIn } from "../workbook/named";
+import { numberIn, textIn } from "../workbook/named";
 import { useNamed } from "../workbook/use-named";
 import { COST_FIELDS } from "./cost-fields";
 import { CostTable } from "./cost-table";
@@ -29,6 +30,7 @@ export function CostStep({ host, keep }: StepProps) {
   if (!found) return null;
   const first = found.Cost_Total_Now_Likely;
   const choice = found.Waters_To_Driest;
+  const [water, after] = [numberIn(found.Result_Water_kL), numberIn(found.Needed_After_kL)];
 
   const svg = () => picture.current!.querySelector("svg")!;
   const place = () =>
@@ -59,6 +61,12 @@ export function CostStep({ host, keep }: StepProps) {
       <section aria-labelledby={`${id}-cost`}>
         <h2 id={`${id}-cost`}>Cost</h2>
         <Pays found={found} />
+        {water !== undefined && (
+          <p>
+            Water needed: {figure(water)} kL a year now{after !== undefined && `, ${figure(after)} after`} (
+            {textIn(found.Water_Label)}).
+          </p>
+        )}
         <div ref={picture} className="picture">
           <YearBars found={found} title={textIn(found.Block_Name) || "This block"} />
         </div>

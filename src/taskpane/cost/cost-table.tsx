@@ -1,5 +1,5 @@
 import { COSTS } from "../../core/figures/costs";
-import type { NamedCells } from "../workbook/named";
+import { type NamedCells, textIn } from "../workbook/named";
 import { costOf, KINDS, type KindKey, type Levels, money, rangeWords, savedOf } from "./read-costs";
 
 function Money({ value }: { value: Levels }) {
@@ -18,7 +18,10 @@ const ROWS: readonly KindKey[] = [...KINDS, "Total"];
 export function CostTable({ found }: { found: NamedCells }) {
   return (
     <table>
-      <caption>Currency a year at the likely prices, and below it from the low to the high ones</caption>
+      <caption>
+        Currency a year{textIn(found.Valve_Words) && `, ${textIn(found.Valve_Words)}`}, at the likely prices, and below
+        it from the low to the high ones
+      </caption>
       <thead>
         <tr>
           <th scope="col">Kind</th>

@@ -30,6 +30,8 @@ export const COST_NAMES: readonly string[] = [
   "Saved_Why",
   "Result_Water_kL",
   "Needed_After_kL",
+  "Water_Label",
+  "Valve_Words",
   "Upgrade_Capital",
   "Upgrade_Worth",
   "Waters_To_Driest",

@@ -23,6 +23,12 @@ function Stated({ audit, stated, depth }: { audit: Audit; stated: StatedRunTime;
   const { driest, weighting } = audit;
   return (
     <p>
+      {stated.valve !== undefined && (
+        <>
+          Set the valve to <strong>{figure(stated.valve)} min</strong>, the longest run of its tested beds. This bed
+          alone:{" "}
+        </>
+      )}
       Set the run time to <strong>{figure(stated.minutes)} min</strong> ({stated.basis}, {weighting}), as on the sheet
       Run time.
       {stated.basis !== "driest can" && "minutes" in driest && depth !== undefined && (

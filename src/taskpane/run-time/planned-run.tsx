@@ -10,6 +10,8 @@ import { RUN_TIME_FIELDS } from "./fields";
 
 const ANSWERS = [
   "Result_Run_Time_min",
+  "Valve_Run_min",
+  "Valve_Words",
   "Net_Depth_mm",
   "Run_Multiplier",
   "Gross_Depth_mm",
@@ -36,19 +38,22 @@ function lines(found: NamedCells): string[] {
     net !== undefined && drained !== undefined
       ? `${figure(drained * 100)} % of the water drains, on average over the pots`
       : "",
-    litres !== undefined ? `${figure(litres)} L a day falling on the bed` : "",
+    litres !== undefined ? `${figure(litres)} L a day falling on ${textIn(found.Valve_Words) || "the bed"}` : "",
   ].filter(Boolean);
 }
 
 function Planned({ found }: { found: NamedCells }) {
   const minutes = numberIn(found.Result_Run_Time_min);
+  const valve = numberIn(found.Valve_Run_min) ?? minutes;
   return (
     <div className="driest" role="status">
       {minutes === undefined ? (
         <p>Run time: {textIn(found.Result_Run_Time_min)}</p>
       ) : (
         <p>
-          Run for <strong>{figure(minutes)} min</strong> a day
+          Run for <strong>{figure(valve!)} min</strong> a day
+          {valve! > minutes &&
+            `: the longest run of the beds on the valve. This bed alone needs ${figure(minutes)} min`}
         </p>
       )}
       {lines(found).map((line) => (

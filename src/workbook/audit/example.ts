@@ -41,7 +41,7 @@ const BLOCK: Entries = {
   Runoff_Returned: "no",
   Run_Minutes_Now: 110,
   Runs_A_Year_Now: 300,
-  Metered_kL: 1350,
+  Metered_kL: 2700,
   Gauge_Checked: dayOf("2026-08-03"),
   Cylinder_Checked: dayOf("2026-08-03"),
   Meter_Checked: dayOf("2025-05-20"),
@@ -87,10 +87,10 @@ const ACTIONS: Entries = {
       "Move the outer rows onto the border, matched part circles",
       "grower",
       dayOf("2027-02-26"),
-      1850,
+      3700,
       "no",
     ],
-    ["Pressure falls along the line", "Loop the lateral", "irrigation fitter", dayOf("2027-02-26"), 420, "no"],
+    ["Pressure falls along the line", "Loop the lateral", "irrigation fitter", dayOf("2027-02-26"), 840, "no"],
     ["Two heads leaned", "Straightened", "grower", dayOf("2026-11-12"), 0, "yes"],
   ],
 };
@@ -121,7 +121,7 @@ const WATER: Entries = {
   After_SC: 1.2,
   After_MAR: 10.6,
   After_In_Bed_Share: 0.85,
-  After_Capital: 2270,
+  After_Capital: 4540,
   Waters_To_Driest: "yes",
 };
 

@@ -134,7 +134,7 @@ export const PRACTICE_LINES: readonly (string | Field)[] = [
   "Watering as it is done now",
   measure("Run", "Run_Minutes_Now", "min a run", [0.1, 1440], "Pulses of one watering added up."),
   measure("Runs", "Runs_A_Year_Now", "a year", [1, 5000]),
-  measure("Metered", "Metered_kL", "kL a year", [0, 1e6], "The tested bed's share of a year, from the meter."),
+  measure("Metered", "Metered_kL", "kL a year", [0, 1e6], "In a year, by the meter, for all beds on this valve."),
   "Last check of the instruments",
   day("Pressure gauge", "Gauge_Checked", "Against a second gauge or by a workshop."),
   day("Measuring cylinder", "Cylinder_Checked", "Against a known weight of water: 100 g is 100 mL."),

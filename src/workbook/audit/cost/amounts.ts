@@ -38,9 +38,9 @@ const LINES: readonly Amount[] = [
     label: "Run on a watering day",
     unit: "min",
     format: "0",
-    now: "Result_Run_Time_min",
-    after: "Run_Time_After_min",
-    note: "Needed: from Run time, and from Water and cost.",
+    now: "Valve_Run_min",
+    after: "Valve_Run_After_min",
+    note: "Of the valve: from Run time, and from Water and cost.",
   },
   {
     label: "Start of the run",
@@ -64,7 +64,7 @@ const LINES: readonly Amount[] = [
     unit: "share",
     format: "0 %",
     now: "Mean_Drained_Share",
-    after: ifNumber("After_Multiplier", DRAINED_AFTER),
+    after: ifNumber("Valve_Multiplier_After", DRAINED_AFTER),
     note: "From Run time, summed over the cans. After: the cans of now, their spread changed so that SC comes out as typed.",
   },
   {
@@ -75,12 +75,12 @@ const LINES: readonly Amount[] = [
   {
     ...asked("Labour_Hours"),
     after: { name: "After_Labour_Hours" },
-    note: "Valves, hand watering of dry spots, mending. After blank: as now.",
+    note: "For all beds on the valve: hand watering of dry spots, mending. After blank: as now.",
   },
   {
     ...asked("Plants_Lost"),
     after: { name: "After_Plants_Lost" },
-    note: "Because they got too little or too much water here. After blank: as now.",
+    note: "On all beds of the valve, from too little or too much water. After blank: as now.",
   },
 ];
 

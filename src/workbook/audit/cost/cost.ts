@@ -29,8 +29,8 @@ export const COST: SheetSpec = {
     {
       at: "A2:H2",
       kind: "said",
-      value:
-        "What a year's watering of this bed costs, each kind apart, and whether a change pays. In any one currency. Fill in what you have: what is left blank is not counted, and the sheet says so.",
+      formula:
+        '"What a year of watering costs for "&Valve_Words&", each kind apart, and whether a change pays. In any one currency. Fill in what you have: what is left blank is not counted, and the sheet says so."',
     },
     ...cells,
   ],

@@ -63,14 +63,12 @@ export const measureTable = (top: number) => ({
   ),
 });
 
-/** The water of this bed times the beds on its valve, as the register has it. */
-const ofValve = (name: string) => `IF(ISNUMBER(${name}),${name}*MAX(1,N(Beds_On_Valve)),${name})`;
 const WATER = [
-  ["Used now", ofValve("Used_Now_kL"), "#,##0"],
-  [WATER_FIGURES.NOW.name, ofValve("Result_Water_kL"), "#,##0"],
-  ["Needed after", ofValve("Needed_After_kL"), "#,##0"],
-  [WATER_FIGURES.SAVED.short, ofValve("Saved_kL"), "#,##0"],
-  ["Water bill, this bed", "Result_Cost", "#,##0.00"],
+  ["Used now", "Used_Now_kL", "#,##0"],
+  [WATER_FIGURES.NOW.name, "Result_Water_kL", "#,##0"],
+  ["Needed after", "Needed_After_kL", "#,##0"],
+  [WATER_FIGURES.SAVED.short, "Saved_kL", "#,##0"],
+  ["Water bill for it", "Result_Cost", "#,##0.00"],
 ] as const;
 const LOSSES = [
   ["Caught on the bed / metered", percent("Caught_Metered_Share"), "0 %"],
@@ -98,11 +96,7 @@ export const waterTable = (top: number) => ({
           ["B", value, format],
           ["C", `"${loss}"`],
           ["D:H", share, shown],
-          ...(index === 0
-            ? ([
-                ["I:X", 'Water_Label&IF(N(Beds_On_Valve)>1,", all "&Beds_On_Valve&" beds on the valve",", this bed")'],
-              ] as const)
-            : []),
+          ...(index === 0 ? ([["I:X", "Water_Label"]] as const) : []),
         ];
       }),
     ),

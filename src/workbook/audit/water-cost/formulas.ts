@@ -14,7 +14,7 @@ const yearOf = (multiplier: string) =>
     "Net_Depth_mm",
     ifNumber(
       multiplier,
-      `IF(ISNUMBER(Block_Area_m2),IF(N(Water_Days)>0,Block_Area_m2*Net_Depth_mm*Water_Days*${multiplier}/1000,"needs watering days"),"needs the bed's size")`,
+      `IF(ISNUMBER(Block_Area_m2),IF(N(Water_Days)>0,Block_Area_m2*Valve_Beds*Net_Depth_mm*Water_Days*${multiplier}/1000,"needs watering days"),"needs the bed's size")`,
     ),
   );
 /** The figure from the heads, or that on the bed where the share is not known. */
@@ -38,26 +38,26 @@ export const WATER_A_YEAR: readonly Twofold[] = [
     label: "Used now",
     bedName: "Used_Now_Bed_kL",
     headsName: "Used_Now_Heads_kL",
-    bed: `IF(AND(ISNUMBER(Used_Now_Heads_kL),${isShare("In_Bed_Share")}),Used_Now_Heads_kL*In_Bed_Share,IF(AND(ISNUMBER(Used_MAR),ISNUMBER(Block_Area_m2),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Used_MAR*Run_Minutes_Now/60*Runs_A_Year_Now*Block_Area_m2/1000,"needs minutes and runs: see Block"))`,
+    bed: `IF(AND(ISNUMBER(Used_Now_Heads_kL),${isShare("In_Bed_Share")}),Used_Now_Heads_kL*In_Bed_Share,IF(AND(ISNUMBER(Used_MAR),ISNUMBER(Block_Area_m2),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Used_MAR*Run_Minutes_Now/60*Runs_A_Year_Now*Block_Area_m2*Valve_Beds/1000,"needs minutes and runs: see Block"))`,
     heads:
-      'IF(ISNUMBER(Metered_kL),Metered_kL,IF(AND(ISNUMBER(Bed_Flow_Lh),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Bed_Flow_Lh*Run_Minutes_Now/60*Runs_A_Year_Now/1000,"needs meter, or flow and runs"))',
-    note: "Total applied: meter reading, or flow × minutes × runs. On the bed: total × share landing on the bed (if unknown: MAR × minutes × runs × area).",
+      'IF(ISNUMBER(Metered_kL),Metered_kL,IF(AND(ISNUMBER(Bed_Flow_Lh),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Bed_Flow_Lh*Valve_Beds*Run_Minutes_Now/60*Runs_A_Year_Now/1000,"needs meter, or flow and runs"))',
+    note: "Total applied: meter reading, or flow × minutes × runs × beds. On the bed: total × share landing on the bed (if unknown: MAR × minutes × runs × area × beds).",
   },
   {
     label: "Needed now",
     bedName: "Needed_Now_Bed_kL",
     headsName: "Needed_Now_Heads_kL",
-    bed: yearOf("Gross_Multiplier"),
+    bed: yearOf("Valve_Multiplier"),
     heads: overShare("Needed_Now_Bed_kL", "In_Bed_Share"),
-    note: "Area · net depth · days · multiplier of this audit, with leaching as on Run time.",
+    note: "Area · beds · net depth · days · multiplier of the valve's run, with leaching as on Run time.",
   },
   {
     label: "Needed after",
     bedName: "Needed_After_Bed_kL",
     headsName: "Needed_After_Heads_kL",
-    bed: ifNumber("After_Multiplier", yearOf("After_Multiplier")),
+    bed: yearOf("Valve_Multiplier_After"),
     heads: overShare("Needed_After_Bed_kL", "After_Share_Used"),
-    note: "The same with the SC after the change.",
+    note: "The same with the SC after the change, made on all beds of the valve.",
   },
 ];
 

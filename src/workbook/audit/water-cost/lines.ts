@@ -1,5 +1,5 @@
 import { WATER } from "../../../core/figures/water";
-import { choice } from "../../form/allowed";
+import { choice, number } from "../../form/allowed";
 import { entryField, figureField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
 import { fromHeadsIfKnown, ifNumber, isShare, saved } from "./formulas";
@@ -43,7 +43,7 @@ export const NEED_LINES: readonly (string | Field)[] = [
     unit: "words",
     label: "Basis for the two figures below",
     name: "Water_Label",
-    formula: `IF(${isShare("In_Bed_Share")},"water from the heads","water falling on the bed only")`,
+    formula: `IF(${isShare("In_Bed_Share")},"water from the heads","water falling on the bed only")&", "&Valve_Words`,
     note: "From the heads where the share in the bed is known.",
   },
   {
@@ -81,8 +81,15 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
     note: "Blank: as now.",
   }),
   entryField("After_Capital", {
-    note: "Parts, and work that is bought; own labour and a grant are on Cost. Blank: the sum on Actions.",
+    note: "For all beds on the valve: parts, and work that is bought; own labour and a grant are on Cost. Blank: the sum on Actions.",
   }),
+  {
+    label: "Longest run of other beds after",
+    name: "Other_Beds_Run_After_min",
+    unit: "min",
+    allowed: number(0.1, 1440, "min"),
+    note: "Of the other tested beds on this valve. Blank: as now (Run time).",
+  },
   {
     label: "Run time after",
     name: "Run_Time_After_min",
@@ -92,6 +99,13 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
       "After_Multiplier",
       ifNumber("Net_Depth_mm", 'IF(N(After_MAR)>0,60*Net_Depth_mm*After_Multiplier/After_MAR,"needs MAR after")'),
     ),
+  },
+  {
+    label: "Run time of the valve after",
+    name: "Valve_Run_After_min",
+    unit: "min a day",
+    format: "0",
+    formula: ifNumber("Run_Time_After_min", "Run_Time_After_min*Valve_Factor_After"),
   },
   "Saving",
   {

@@ -63,8 +63,8 @@ export const WATER_COST: SheetSpec = {
     {
       at: "A2:D2",
       kind: "said",
-      value:
-        "What is used, what this audit says is needed, and what a change would need: three figures, kept apart. Cost says what they cost.",
+      formula:
+        '"What is used, what this audit says is needed, and what a change would need: three figures, kept apart, each of "&Valve_Words&". Cost says what they cost."',
     },
     ...cells,
   ],

@@ -9,4 +9,4 @@ const above = (t: string) => `IF(By_Area,${byArea(t)},${equal(t)})/Used_Reading`
 export const DRAINED_NOW = `MAX(0,${above("Just_Enough_mL")})`;
 
 /** The same after a change, the pattern keeping its shape; to the driest can where there is no shape to keep. */
-export const DRAINED_AFTER = `IF(ISNUMBER(Just_Enough_After_mL),MAX(0,Spread_After*${above("Just_Enough_After_mL")}),MAX(0,1-1/After_Multiplier))`;
+export const DRAINED_AFTER = `IF(ISNUMBER(Just_Enough_After_mL),MAX(0,Spread_After*${above("Just_Enough_After_mL")}),MAX(0,1-1/Valve_Multiplier_After))`;

@@ -7,6 +7,9 @@ const missing = (t: string) =>
   `(${t}*SUMIF(${column("F")},"<"&${t},${column("I")})-SUMIF(${column("F")},"<"&${t},${column("J")}))`;
 const everyReading = `SMALL(${column("F")},ROW($A$1:INDEX($A:$A,Cans_Counted)))`;
 
+const timesFactor = (name: string, factor: string) =>
+  `IF(ISNUMBER(${name}),IF(ISNUMBER(${factor}),${name}*${factor},${factor}),${name})`;
+
 const LINES: [label: string, name: string, formula: string][] = [
   ["Minutes of the test are known", "Minutes_Known", "IF(ISNUMBER(Test_Minutes),Test_Minutes>0,FALSE)"],
   ["Mouth of the cans is known", "Mouth_Known", "IF(ISNUMBER(Can_Mouth_mm),Can_Mouth_mm>0,FALSE)"],
@@ -43,20 +46,35 @@ const LINES: [label: string, name: string, formula: string][] = [
     "Used_Reading",
     'IF(Lack_Readings<>"","",IF(By_Area,Weighted_Reading,AVERAGE(Cans_Readings)))',
   ],
+  ["Beds whose water is counted", "Valve_Beds", "MAX(1,N(Beds_On_Valve))"],
+  ["The same in words", "Valve_Words", 'IF(Valve_Beds>1,"all "&Valve_Beds&" beds on the valve","this bed")'],
+  [
+    "Run of the valve over that of this bed",
+    "Valve_Factor",
+    "IF(N(Other_Beds_Run_min)>0,IF(ISNUMBER(Result_Run_Time_min),MAX(1,Other_Beds_Run_min/Result_Run_Time_min),Result_Run_Time_min),1)",
+  ],
+  [
+    "The same after the change",
+    "Valve_Factor_After",
+    "IF(IF(ISNUMBER(Other_Beds_Run_After_min),Other_Beds_Run_After_min,N(Other_Beds_Run_min))>0,IF(ISNUMBER(Run_Time_After_min),MAX(1,IF(ISNUMBER(Other_Beds_Run_After_min),Other_Beds_Run_After_min,Other_Beds_Run_min)/Run_Time_After_min),Run_Time_After_min),1)",
+  ],
+  ["Multiplier of the valve's run", "Valve_Multiplier", timesFactor("Gross_Multiplier", "Valve_Factor")],
+  ["The same after the change", "Valve_Multiplier_After", timesFactor("After_Multiplier", "Valve_Factor_After")],
+  ["Depth at the valve's run [mm]", "Valve_Depth_mm", timesFactor("Gross_Depth_mm", "Valve_Factor")],
   [
     "Reading that gets just the depth wanted [mL]",
     "Just_Enough_mL",
-    'IF(AND(ISNUMBER(Used_Reading),ISNUMBER(Gross_Multiplier)),Used_Reading/Gross_Multiplier,"")',
+    'IF(AND(ISNUMBER(Used_Reading),ISNUMBER(Valve_Multiplier)),Used_Reading/Valve_Multiplier,"")',
   ],
   [
     "Spread after the change over that of now",
     "Spread_After",
-    'IF(COUNT(Run_Multiplier,After_SC,After_Multiplier)=3,IF(Run_Multiplier>1,(1-1/After_SC)/(1-1/Run_Multiplier),0),"")',
+    'IF(COUNT(Run_Multiplier,After_SC,Valve_Multiplier_After)=3,IF(Run_Multiplier>1,(1-1/After_SC)/(1-1/Run_Multiplier),0),"")',
   ],
   [
     "Reading now of a can that gets just enough after [mL]",
     "Just_Enough_After_mL",
-    'IF(AND(ISNUMBER(Used_Reading),ISNUMBER(Spread_After)),IF(Spread_After>0,Used_Reading*(1+(1/After_Multiplier-1)/Spread_After),""),"")',
+    'IF(AND(ISNUMBER(Used_Reading),ISNUMBER(Spread_After)),IF(Spread_After>0,Used_Reading*(1+(1/Valve_Multiplier_After-1)/Spread_After),""),"")',
   ],
   [
     "Columns that hold readings",
