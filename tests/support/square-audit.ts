@@ -1,7 +1,7 @@
 import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
 import type { Entries } from "../../src/workbook/form/build";
 
-const column = (...values: readonly number[]) => values.map((value) => [value]);
+const column = (...values: readonly (string | number)[]) => values.map((value) => [value]);
 
 /** The example on another bed: 12 x 15 m, 20 heads at 3 m, 25 cans in 5 rows, calm and without a warning. */
 export const SQUARE_AUDIT: Entries = {
@@ -23,6 +23,10 @@ export const SQUARE_AUDIT: Entries = {
     [16, 19, 21, 18, 15],
     ["", "", "", "", ""],
   ],
+  Head_Place: column("first on the line", "middle of the bed", "highest", "last on the line", "far corner"),
+  Pressure_Before_kPa: column(215, 205, 196, 190, 188),
+  Pressure_After_kPa: column(213, 204, 195, 188, 187),
+  Bucket_s: column(30, 30, 30, 30, 30),
   Bucket_mL: column(1085, 1060, 1040, 1020, 1015),
   Maker_Flow_Lh: 125,
   Meter_Stop_kL: 4813.62,

@@ -34,6 +34,7 @@ const CANS = [
   "A very dry can",
 ];
 const HEADS = [
+  "Places of heads",
   "Pressure",
   "Before and after",
   "Buckets",

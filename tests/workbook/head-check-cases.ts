@@ -2,6 +2,16 @@ import { type Case, column } from "./data-check-cases";
 
 export const HEAD_CASES: readonly Case[] = [
   {
+    title: "a head with half a place",
+    typed: { Head_Across_m: column(0, 3, 6), Head_Along_m: column(0, "", 0) },
+    said: [["Heads", "Places of heads", "Head 2 has only one of across and along: type both, or neither."]],
+  },
+  {
+    title: "a part circle without a way that it faces, and none where there is no head",
+    typed: { Head_Arc_deg: column(0, 90, 180), Head_Faces: column("", "bottom right", "") },
+    said: [["Heads", "Places of heads", "Head 3 throws a part circle: choose which way it faces."]],
+  },
+  {
     title: "pressure that differs and falls, three buckets, one of them low, and a meter that was still",
     typed: {
       // mean of both readings: 225, 202.5, 180, 157.5, 135; (225 - 135) / 180 = 50 %; 160 / 200 = -20 %

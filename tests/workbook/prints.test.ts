@@ -56,8 +56,8 @@ describe("full-size workbooks, printed by LibreOffice", () => {
     pages = (await converted(files, "pdf")).map(pagesOf);
   }, 300_000);
 
-  it("take a page a sheet of the audit, and three for Cost", () => {
-    expect(pages.slice(0, 2)).toEqual(Array(2).fill(AUDIT_SHEETS.length + 2));
+  it("take a page a sheet of the audit, two for Heads and three for Cost", () => {
+    expect(pages.slice(0, 2)).toEqual(Array(2).fill(AUDIT_SHEETS.length + 1 + 2));
   });
 
   it("take as many pages of the plan as the blank form: three for Demand, four for the Register, two for Program and Start times", () => {

@@ -34,6 +34,8 @@ const BLOCK: Entries = {
   Head_Layout: "inset",
   Head_Spacing_m: 4,
   Row_Spacing_m: 4,
+  Head_Throw_m: 5,
+  Supply_Side: "top",
   Head_Arc: "full circles",
   Riser_m: 1.2,
   Pressure_Regulated: "no",
@@ -65,12 +67,16 @@ const CANS: Entries = {
   ],
 };
 
+/** A column of the twelve heads, with what was measured at some of them. */
+const atHeads = (measured: Readonly<Record<number, string | number>>) =>
+  Array.from({ length: 12 }, (_, index) => [measured[index + 1] ?? ""]);
+
 const HEADS: Entries = {
-  Head_Place: column("first on the line", "middle of the bed", "highest", "last on the line", "far corner"),
-  Pressure_Before_kPa: column(215, 205, 196, 190, 188),
-  Pressure_After_kPa: column(213, 204, 195, 188, 187),
-  Bucket_mL: column(1730, 1690, 1650, 1625, 1615),
-  Bucket_s: column(30, 30, 30, 30, 30),
+  Head_Place: atHeads({ 2: "first on the line", 5: "middle", 8: "highest", 11: "last on the line", 12: "far corner" }),
+  Pressure_Before_kPa: atHeads({ 2: 215, 5: 205, 8: 196, 11: 190, 12: 188 }),
+  Pressure_After_kPa: atHeads({ 2: 213, 5: 204, 8: 195, 11: 188, 12: 187 }),
+  Bucket_mL: atHeads({ 2: 1730, 5: 1690, 8: 1650, 11: 1625, 12: 1615 }),
+  Bucket_s: atHeads({ 2: 30, 5: 30, 8: 30, 11: 30, 12: 30 }),
   Maker_Flow_Lh: 200,
   Maker_Pressure_kPa: 200,
   Wind_Time: column(time(6, 40), time(6, 45), time(6, 50), time(6, 55)),

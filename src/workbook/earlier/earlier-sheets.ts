@@ -5,7 +5,7 @@ import type { SheetSpec } from "../form/sheet-spec";
 const EARLIER: Readonly<Record<string, { kept: () => Promise<{ deflated: string }>; news: string }>> = {
   "1.1": {
     kept: () => import("./audit-1.1.json"),
-    news: "by area as soon as places and bed are typed, with no step at 5 %; the share of pots is a share of the area; map and mean on the same basis",
+    news: "by area as soon as places and bed are typed, with no step at 5 %; the share of pots is a share of the area; map and mean on the same basis; places of heads, throw and supply side, from which the cause is read",
   },
 };
 

@@ -45,6 +45,9 @@ const day = (label: string, name: string, note = ""): Field => ({
 export const WALK_THROUGH = ["nothing found", "mended", "left as found"] as const;
 export const CANOPY_OVER = ["no", "yes"] as const;
 
+/** Where the water comes in, seen as the cans are typed in. */
+export const SUPPLY_SIDES = ["top", "bottom", "left", "right", "unknown"] as const;
+
 /** What is asked of the block, up to its water. */
 export const BLOCK_LINES: readonly (string | Field)[] = [
   "Who and where",
@@ -109,6 +112,19 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   ),
   measure("Head spacing", "Head_Spacing_m", "m", [0.3, 50], "Across the width, from head to head."),
   measure("Row spacing", "Row_Spacing_m", "m", [0.3, 50], "Along the length, from row to row."),
+  measure(
+    "Throw",
+    "Head_Throw_m",
+    "m",
+    [0.3, 50],
+    "Wetted radius of a head at the pressure that it has here, by the maker or measured with the tape.",
+  ),
+  pick(
+    "Supply side",
+    "Supply_Side",
+    SUPPLY_SIDES,
+    "Side of the bed where the water comes in, as the cans are typed in: pressure falls away from it.",
+  ),
   {
     label: "Arc",
     unit: "choose",

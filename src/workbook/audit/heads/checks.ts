@@ -17,8 +17,28 @@ const drift = "(AVERAGE(Pressure_After_kPa)/AVERAGE(Pressure_Before_kPa)-1)";
 const ofMaker = "Flow_Mean_Lh/Flow_Expected_Lh";
 const given = "(Bed_Flow_Lh*Test_Minutes/60)";
 
+/** The number of the first line that a rule picks. */
+const firstHead = (rule: string) =>
+  `(SUMPRODUCT(MIN((${rule})*(ROW(Head_Arc_deg)-1000)))+1001-SUMPRODUCT(MIN(ROW(Head_Arc_deg))))`;
+const picks = (rule: string) => `SUMPRODUCT((${rule})*1)>0`;
+const HALF_PLACED = "(ISNUMBER(Head_Across_m)<>ISNUMBER(Head_Along_m))*1";
+const WITHOUT_WAY = '(Head_Arc_deg<>"")*(Head_Arc_deg>0)*(Head_Arc_deg<360)*(Head_Faces="")';
+
 /** What the gauge, the bucket and the meter say about the heads. */
 export const HEAD_CHECKS: readonly DataCheck[] = [
+  {
+    label: "Places of heads",
+    formula: nestedIfs(
+      [
+        [
+          picks(HALF_PLACED),
+          `"Head "&${firstHead(HALF_PLACED)}&" has only one of across and along: type both, or neither."`,
+        ],
+        [picks(WITHOUT_WAY), `"Head "&${firstHead(WITHOUT_WAY)}&" throws a part circle: choose which way it faces."`],
+      ],
+      '"ok"',
+    ),
+  },
   check(
     "Pressure",
     ["Pressure_Range_Percent"],

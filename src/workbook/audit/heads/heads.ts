@@ -5,14 +5,32 @@ import type { CellSpec, CheckSpec, SheetSpec } from "../../form/sheet-spec";
 import { HEAD_CHECKS } from "./checks";
 import { HEAD_FIGURES, METER_LINES } from "./lines";
 
-const FORM = { label: "A:B", entry: "C:D", unit: "E", note: "F:H", noteLine: 44 };
+const FORM = { label: "A:B", entry: "C:D", unit: "E", note: "F:M", noteLine: 70 };
 const FIRST = 4;
-const PLACES = 12;
+/** Lines of heads; each is the head that has its number on the map. */
+const PLACES = 60;
 const LAST = FIRST + PLACES - 1;
 const column = (letter: string) => `${letter}${FIRST}:${letter}${LAST}`;
 
+/** Which way a part circle faces, seen as the cans are typed in. */
+export const FACES = [
+  "right",
+  "bottom right",
+  "bottom",
+  "bottom left",
+  "left",
+  "top left",
+  "top",
+  "top right",
+] as const;
+
 const HEADINGS = [
+  "Head",
   "Place [words]",
+  "Across [m]",
+  "Along [m]",
+  "Arc [deg]",
+  "Faces [choose]",
   "Before [kPa]",
   "After [kPa]",
   "Mean [kPa]",
@@ -21,29 +39,31 @@ const HEADINGS = [
   "Flow [L/h]",
   "Of the mean [%]",
 ];
+const LETTERS = "ABCDEFGHIJKLM";
+const TYPED = ["B", "C", "D", "E", "F", "G", "H", "J", "K"];
 
 const rows = Array.from({ length: PLACES }, (_, index) => FIRST + index);
 
-const placeLines = rows.flatMap((row): CellSpec[] => [
-  { at: `A${row}`, kind: "input" },
-  ...["B", "C", "E", "F"].map((letter): CellSpec => ({ at: `${letter}${row}`, kind: "input" })),
+const placeLines = rows.flatMap((row, index): CellSpec[] => [
+  { at: `A${row}`, kind: "label", value: index + 1 },
+  ...TYPED.map((letter): CellSpec => ({ at: `${letter}${row}`, kind: "input" })),
   {
-    at: `D${row}`,
+    at: `I${row}`,
     kind: "working",
     format: "0.0",
-    formula: `IF(COUNT(B${row}:C${row})=0,"",AVERAGE(B${row}:C${row}))`,
+    formula: `IF(COUNT(G${row}:H${row})=0,"",AVERAGE(G${row}:H${row}))`,
   },
   {
-    at: `G${row}`,
+    at: `L${row}`,
     kind: "working",
     format: "0.0",
-    formula: `IF(COUNT(E${row}:F${row})=2,IF(F${row}>0,E${row}/F${row}*3.6,""),"")`,
+    formula: `IF(COUNT(J${row}:K${row})=2,IF(K${row}>0,J${row}/K${row}*3.6,""),"")`,
   },
   {
-    at: `H${row}`,
+    at: `M${row}`,
     kind: "working",
     format: "0",
-    formula: `IF(ISNUMBER(G${row}),IF(Flow_Mean_Lh>0,100*G${row}/Flow_Mean_Lh,""),"")`,
+    formula: `IF(ISNUMBER(L${row}),IF(Flow_Mean_Lh>0,100*L${row}/Flow_Mean_Lh,""),"")`,
   },
 ]);
 
@@ -61,7 +81,7 @@ const COMPASS = ["N", "NE", "E", "SE", "S", "SW", "W", "NW", "still"];
 const METER_FROM = WIND_LAST + 2;
 const CHECKS_FROM = METER_FROM + METER_LINES.length + 2;
 
-const found = checkLines(CHECKS_FROM, { label: "A", text: "B:H" }, HEAD_CHECKS);
+const found = checkLines(CHECKS_FROM, { label: "A:B", text: "C:M" }, HEAD_CHECKS);
 const { cells, checks, heights } = joined(
   formLines(FIGURES_FROM, FORM, HEAD_FIGURES),
   formLines(METER_FROM, FORM, METER_LINES),
@@ -72,20 +92,22 @@ const { cells, checks, heights } = joined(
 export const HEADS: SheetSpec = {
   name: "Heads",
   roomy: true,
-  widths: [24, 10, 10, 10, 10, 10, 10, 16],
-  heights: { ...heights, 2: 28, 3: 30, [WIND_FROM]: 30 },
+  frozenRows: 3,
+  pages: 2,
+  widths: [7, 20, 8, 8, 7, 13, 8, 8, 8, 8, 8, 8, 10],
+  heights: { ...heights, 2: 42, 3: 30, [WIND_FROM]: 30 },
   cells: [
-    { at: "A1:H1", kind: "title", value: "Heads" },
+    { at: "A1:M1", kind: "title", value: "Heads" },
     {
-      at: "A2:H2",
+      at: "A2:M2",
       kind: "said",
       value:
-        "While the heads run: gauge at the first, last, highest and lowest head, before and after the test; a bucket and a watch at four to six heads.",
+        "A line a head, numbered as on the map: row after row from the top, each from left to right. Places left blank follow the layout on Block; an arc of 0 says that there is no head. While the heads run: gauge at the first, last, highest and lowest head, before and after the test; a bucket and a watch at four to six heads.",
     },
-    ...HEADINGS.map((value, index): CellSpec => ({ at: `${"ABCDEFGH"[index]}3`, kind: "heading", value })),
+    ...HEADINGS.map((value, index): CellSpec => ({ at: `${LETTERS[index]}3`, kind: "heading", value })),
     ...placeLines,
     ...cells,
-    { at: `A${CHECKS_FROM - 1}:H${CHECKS_FROM - 1}`, kind: "heading", value: "Data checks" },
+    { at: `A${CHECKS_FROM - 1}:M${CHECKS_FROM - 1}`, kind: "heading", value: "Data checks" },
     { at: `A${WIND_FROM}`, kind: "heading", value: "Wind: time [h:mm]" },
     { at: `B${WIND_FROM}`, kind: "heading", value: "Speed [m/s]" },
     { at: `C${WIND_FROM}`, kind: "heading", value: "From [choose]" },
@@ -112,25 +134,32 @@ export const HEADS: SheetSpec = {
     },
   ],
   areas: {
-    Head_Place: column("A"),
-    Pressure_Before_kPa: column("B"),
-    Pressure_After_kPa: column("C"),
-    Pressure_kPa: column("D"),
-    Bucket_mL: column("E"),
-    Bucket_s: column("F"),
-    Flow_Lh: column("G"),
-    Flow_Share_Percent: column("H"),
+    Head_Place: column("B"),
+    Head_Across_m: column("C"),
+    Head_Along_m: column("D"),
+    Head_Arc_deg: column("E"),
+    Head_Faces: column("F"),
+    Pressure_Before_kPa: column("G"),
+    Pressure_After_kPa: column("H"),
+    Pressure_kPa: column("I"),
+    Bucket_mL: column("J"),
+    Bucket_s: column("K"),
+    Flow_Lh: column("L"),
+    Flow_Share_Percent: column("M"),
     Wind_Time: `A${WIND_FIRST}:A${WIND_LAST}`,
     Wind_ms: `B${WIND_FIRST}:B${WIND_LAST}`,
-    Head_Checks: `A${CHECKS_FROM}:H${CHECKS_FROM + HEAD_CHECKS.length - 1}`,
+    Head_Checks: `B${CHECKS_FROM}:C${CHECKS_FROM + HEAD_CHECKS.length - 1}`,
     Wind_From: `C${WIND_FIRST}:C${WIND_LAST}`,
   },
   checks: [
     ...checks,
-    on(column("A"), words(30)),
-    on(`B${FIRST}:C${LAST}`, number(0, 2000, "kPa")),
-    on(column("E"), number(0, 200000, "mL")),
-    on(column("F"), number(0.1, 3600, "s")),
+    on(column("B"), words(30)),
+    on(`C${FIRST}:D${LAST}`, number(-100, 600, "m")),
+    on(column("E"), number(0, 360, "deg")),
+    on(column("F"), choice(...FACES)),
+    on(`G${FIRST}:H${LAST}`, number(0, 2000, "kPa")),
+    on(column("J"), number(0, 200000, "mL")),
+    on(column("K"), number(0.1, 3600, "s")),
     on(`A${WIND_FIRST}:A${WIND_LAST}`, timeOfDay),
     on(`B${WIND_FIRST}:B${WIND_LAST}`, number(0, 60, "m/s")),
     on(`C${WIND_FIRST}:C${WIND_LAST}`, choice(...COMPASS)),
