@@ -1,6 +1,7 @@
 import { CAUSES } from "../../src/core/bed/causes/cause-names";
 import { randomNumbers } from "../support/random";
 import { bedOfDrops } from "./causes/drops";
+import { measuredAt } from "./causes/gauge";
 import { OUTSIDE, type Wish } from "./causes/made-bed";
 import { bedOfPowers } from "./causes/powers";
 import { calibration, confusion, figures, type Said, say, share, wronglyNamed } from "./causes/tally";
@@ -48,10 +49,20 @@ for (const [at, [name, make]] of Object.entries(GENERATORS).entries()) {
     const led = share(some, ({ right, rightHead }) => right && rightHead);
     console.log(`weak head with ${low} to ${high} of its flow: ${some.length} beds, its head leads ${led} %`);
   }
+  const atHeads = randomNumbers(seed + 17);
+  const helped = main.map(({ made }) => say(made, measuredAt(made, atHeads)));
+  const rightBefore = main.filter(({ right }) => right);
+  const spoilt = main.filter(({ right }, i) => right && !helped[i]!.right).length;
+  console.log(
+    `\nwith bucket at six heads, gauge at four, wind log and supply side:\n${HEADER}\n| ${figures(helped)} |`,
+  );
+  console.log(`of ${rightBefore.length} leading causes that were right without, ${spoilt} are wrong with them`);
   if (aside === 0) continue;
   const sound = beds(["nothing wrong found"], 3 * each, { cans: CANS });
   const accused = share(sound, ({ named, right }) => named && !right);
   console.log(`\nsound beds: ${sound.length}, accused by name ${accused} %`);
+  const soundHelped = sound.map(({ made }) => say(made, measuredAt(made, atHeads)));
+  console.log(`with what was measured at the heads: ${share(soundHelped, ({ named, right }) => named && !right)} %`);
   const outside = beds(OUTSIDE, Math.ceil(each / 3), { cans: CANS });
   console.log(
     `outside the vocabulary: ${outside.length} beds, a wrong cause named on ${share(outside, wronglyNamed)} %`,

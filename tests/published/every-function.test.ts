@@ -16,6 +16,8 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/cost/upgrade.test.ts": ["netPresentValue", "payingWaterPrice", "simplePayback", "upgradeCost"],
   "tests/core/cost/yearly-cost.test.ts": ["costRange", "drainedFertiliserCost", "yearlyCost"],
   "tests/core/bed/causes.test.ts": ["causes", "nextCheck", "whereOf"],
+  "tests/core/bed/evidence.test.ts": ["Evidence", "meanTaken", "measuredWords", "nozzle", "taken"],
+  "tests/core/bed/head-lines.test.ts": ["headsOfLines"],
   "tests/core/bed/parts.test.ts": ["cholesky", "lowerSolved", "nonNegative", "overlapColumns", "shapeOf"],
   "tests/core/bed/read-bed.test.ts": ["bedHeads", "readBed"],
   "tests/core/bed/whole-bed.test.ts": ["cellIndices", "parseWholeBedIndex", "systematicShares", "wholeBed"],

@@ -3,7 +3,7 @@ import { InputError } from "../errors";
 import { type Arcs, type Arrangement, checkArcs } from "../layout/heads";
 import { canField } from "../pattern/can-field";
 import { strips } from "../pattern/strips";
-import { type BedHead, type BedPlace, bedHeads } from "./bed-heads";
+import { type BedHead, type BedPlace, bedHeads, type TypedHead } from "./bed-heads";
 
 /** What a person knows of a bed whose cans were read. */
 export interface BedInput {
@@ -22,7 +22,7 @@ export interface BedInput {
   arrangement: Arrangement;
   arcs: Arcs;
   /** Places of the heads, where they are not as arranged. */
-  heads?: readonly BedPlace[];
+  heads?: readonly TypedHead[];
 }
 
 /** A can that was read. */

@@ -1,5 +1,5 @@
 import { canPlan } from "../../../src/core/layout/cans/plan";
-import type { MadeBed, Wish } from "./made-bed";
+import type { HeadTruth, MadeBed, Wish } from "./made-bed";
 
 // Second generator: each head throws seven classes of drops that come down in blurred rings; fine drops, which fall near it,
 // are carried furthest. Heads turn unevenly, and now and then a reading is far off.
@@ -155,10 +155,19 @@ export function bedOfDrops(draw: Draw, wish: Wish): MadeBed {
     jet.strength *= 6 * part;
     culprits.push(culprit);
   }
+  const truth: HeadTruth = {
+    flows: jets.map(({ strength, stuck, shutX, shutY }) => {
+      const part = (shutX === 0 ? 1 : 0.5) * (shutY === 0 ? 1 : 0.5);
+      return stuck === undefined ? strength * part : part;
+    }),
+    pressures: jets.map(() => (weakPressure ? 0.55 : 1)),
+    wind: { shift: 0, way: 0 },
+  };
   let towards: Point | undefined;
   if (has("pressure falls along the line")) {
     const down = draw() < 0.5 ? 1 : -1;
     towards = [0, down];
+    truth.falls = [0, down];
     const end = uniform(draw, 0.3, 0.6);
     const shape = uniform(draw, 1.5, 2.5);
     jets.forEach((jet, k) => {
@@ -166,11 +175,14 @@ export function bedOfDrops(draw: Draw, wish: Wish): MadeBed {
       const from = kind === "border" ? way : (way * sides[1] - gaps[1] / 2) / (sides[1] - gaps[1]);
       const pressure = 1 - (1 - end) * (1 - Math.max(0, 1 - from) ** shape);
       jet.strength *= Math.sqrt(pressure);
+      truth.flows[k]! *= Math.sqrt(pressure);
+      truth.pressures[k]! *= pressure;
       jet.reach *= pressure ** 0.35;
     });
   }
   const heading = uniform(draw, 0, 2 * Math.PI);
   const carried = has("wind") ? uniform(draw, 0.28, 0.55) : scale * Math.min(0.1, 0.05 * Math.abs(bell(draw)));
+  truth.wind = { shift: carried, way: heading };
   if (has("wind")) towards = [Math.cos(heading), Math.sin(heading)];
   const blur = 0.1;
   const catchAt = ([x, y]: Point): number => {
@@ -217,6 +229,7 @@ export function bedOfDrops(draw: Draw, wish: Wish): MadeBed {
     fault: wish.fault,
     heads: culprits,
     output,
+    truth,
     ...(towards && { towards: [towards[0], towards[1]] }),
   };
 }

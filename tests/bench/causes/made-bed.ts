@@ -32,4 +32,16 @@ export interface MadeBed {
   output: number;
   /** Way that pressure falls towards or wind carries, unit vector. */
   towards?: [number, number];
+  /** What is true at the heads, for gauge, bucket and wind log. */
+  truth: HeadTruth;
+}
+
+export interface HeadTruth {
+  /** Flow of each head over that of a sound full circle, and its pressure over that of the maker. */
+  flows: number[];
+  pressures: number[];
+  /** Shift by wind [parts of the throw] and its way [rad]. */
+  wind: { shift: number; way: number };
+  /** Way that pressure falls, from the supply. */
+  falls?: [number, number];
 }

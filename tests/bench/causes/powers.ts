@@ -1,6 +1,6 @@
 import { canPlan } from "../../../src/core/layout/cans/plan";
 import { normalDeviate } from "../../support/random";
-import type { MadeBed, Wish } from "./made-bed";
+import type { HeadTruth, MadeBed, Wish } from "./made-bed";
 
 // First generator: profiles of powers with a core, drift that grows outwards, friction of many outlets.
 
@@ -151,12 +151,19 @@ export function bedOfPowers(random: Random, wish: Wish): MadeBed {
     heads[at]!.output *= Math.PI / half / (heads[at]!.right === 0 ? 1 : 2) / (heads[at]!.down === 0 ? 1 : 2);
     atFault.push(at);
   }
+  const part = ({ right, down }: Sprinkler) => (right === 0 ? 1 : 0.5) * (down === 0 ? 1 : 0.5);
+  const truth: HeadTruth = {
+    flows: heads.map((head) => (head.stuck ? part(head) : head.output * part(head))),
+    pressures: heads.map(() => (low ? 0.55 : 1)),
+    wind: { shift: 0, way: 0 },
+  };
   let towards: [number, number] | undefined;
   if (faults.includes("pressure falls along the line")) {
     const [xs, ys] = [new Set(heads.map(({ x }) => x)).size, new Set(heads.map(({ y }) => y)).size];
     const alongIt = ys >= 3 && (xs < 3 || random() < 0.5);
     const sign = random() < 0.5 ? 1 : -1;
     towards = alongIt ? [0, sign] : [sign, 0];
+    truth.falls = towards;
     const end = between(random, 0.3, 0.6);
     const lengths = made.places.map(([x, y]) => sign * (alongIt ? y : x));
     const [first, last] = [Math.min(...lengths), Math.max(...lengths)];
@@ -165,12 +172,15 @@ export function bedOfPowers(random: Random, wish: Wish): MadeBed {
       const rest = 1 - (lengths[k]! - first) / (last - first);
       const pressure = end + (1 - end) * rest ** 2.75;
       head.output *= pressure ** flowPower;
+      truth.flows[k]! *= pressure ** flowPower;
+      truth.pressures[k]! *= pressure;
       head.throw *= pressure ** throwPower;
     });
   }
   const windy = faults.includes("wind");
   const direction = between(random, 0, 2 * Math.PI);
   const drift = windy ? between(random, 0.28, 0.55) : Math.min(0.1, Math.abs(normalDeviate(random)) * 0.05) * harder;
+  truth.wind = { shift: drift, way: direction };
   if (windy) towards = [Math.cos(direction), Math.sin(direction)];
   const rateAt = (x: number, y: number) => {
     let rate = 0;
@@ -210,7 +220,7 @@ export function bedOfPowers(random: Random, wish: Wish): MadeBed {
       ...{ spacing: made.spacing, rowSpacing: made.rowSpacing, radius: typed },
       ...(listed && { heads: made.places.map(([x, y]) => ({ x, y })) }),
     },
-    ...{ fault: wish.fault, heads: atFault, output },
+    ...{ fault: wish.fault, heads: atFault, output, truth },
     ...(towards && { towards }),
   };
 }

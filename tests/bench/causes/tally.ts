@@ -1,6 +1,6 @@
 import { CAUSES, type CauseName } from "../../../src/core/bed/causes/cause-names";
 import { causes, headsInReach } from "../../../src/core/bed/causes/causes";
-
+import type { Measured } from "../../../src/core/bed/causes/measured";
 import { readBed } from "../../../src/core/bed/read-bed";
 import type { MadeBed } from "./made-bed";
 
@@ -25,8 +25,8 @@ export interface Said {
   rightHead: boolean;
 }
 
-export function say(made: MadeBed): Said {
-  const found = causes(readBed(made.input));
+export function say(made: MadeBed, measured?: Measured): Said {
+  const found = causes(readBed(made.input), measured);
   const { cause, weight } = found.causes[0]!;
   const { head } = found.causes.find((one) => one.cause === "one weak head")!;
   return {

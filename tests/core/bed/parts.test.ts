@@ -77,7 +77,7 @@ describe("overlapColumns", () => {
   });
 
   it("keeps the water of a head that wind carries, whatever the drift", () => {
-    const head = { x: 0, y: 0, arc: 360, faces: 0, times: 1 };
+    const head = { x: 0, y: 0, number: 1, arc: 360, faces: 0, times: 1 };
     const side = Array.from({ length: 120 }, (_, i) => (i - 59.5) / 30);
     const places = side.flatMap((y) => side.map((x) => ({ x, y })));
     for (const drift of [0, 1, 2]) {

@@ -1,9 +1,11 @@
 import type { BedHead } from "../bed-heads";
 import type { ReadBed } from "../read-bed";
 import { CAUSES, type CauseName, type MapCause } from "./cause-names";
+import type { Claim } from "./evidence";
 import { type Falling, fallingPressure } from "./falling-pressure";
 import { lowPressure } from "./low-pressure";
 import { mapCause } from "./map-cause";
+import type { Measured } from "./measured";
 import { plain } from "./plain";
 import { secondFault } from "./second-fault";
 import { type Fitted, Setting } from "./setting";
@@ -20,6 +22,8 @@ const CANS_A_HEAD = 1.5;
 /** Rest over the cans from which a fit leaves clearly more than reading error. */
 const MOST_REST = 2.4;
 const MOST_REST_WIND = 6;
+/** Cost of what was measured at the heads from which it contradicts a fit. */
+const MOST_AGAINST = 20;
 
 /** One cause with its weight. */
 export interface WeighedCause {
@@ -34,7 +38,7 @@ export interface WeighedCause {
 }
 
 /** Why no cause is named although one leads. */
-export type Doubt = "weight" | "cans" | "rest" | "second fault" | "outside";
+export type Doubt = "weight" | "cans" | "rest" | "second fault" | "measured" | "outside";
 
 /** What a bed's cans and heads say together. */
 export interface BedCauses {
@@ -42,6 +46,7 @@ export interface BedCauses {
   /** All nine, by falling weight. */
   causes: WeighedCause[];
   doubts: Doubt[];
+  measured?: Measured;
   /** Head that gives less than the leading cause explains, from 0. */
   second?: number;
 }
@@ -70,11 +75,12 @@ function throwRatio(fits: readonly Fitted[]): number {
  * the search costs. The weight of the plain fit goes to the cause that the places of the heads show, if the fit shows it too.
  *
  * @param bed A bed that was read
+ * @param measured What was measured at the heads besides; left out: nothing
  * @returns The nine causes by falling weight [%], and why the leading one is not named, if it is not
  * @source own method; penalties calibrated on simulated beds
  */
-export function causes(bed: ReadBed): BedCauses {
-  const setting = new Setting(bed);
+export function causes(bed: ReadBed, measured?: Measured): BedCauses {
+  const setting = new Setting(bed, measured);
   const plainFits = plain(setting);
   const bestPlain = lowest(plainFits)!;
   const onMap = mapCause(bed, bestPlain, bed.radius * Math.sqrt(throwRatio(plainFits)));
@@ -96,7 +102,7 @@ export function causes(bed: ReadBed): BedCauses {
   const outside = Math.min(lowest(strongHead(setting, plainFits))!.score, stuckHead(setting, bestPlain).score);
   const verdict = doubtsOf(setting, weighed);
   if (outside < weighed[0]!.fitted!.score) verdict.doubts.push("outside");
-  return { bed, causes: weighed, ...verdict };
+  return { bed, causes: weighed, ...verdict, ...(measured && { measured }) };
 }
 
 function weights(found: readonly Omit<WeighedCause, "weight">[]): WeighedCause[] {
@@ -119,6 +125,8 @@ function doubtsOf(setting: Setting, weighed: readonly WeighedCause[]): Pick<BedC
   if (weight < LEAST_WEIGHT) doubts.push("weight");
   if (fitted!.rest > limit * Math.max(1, count - 5)) doubts.push("rest");
   if (second !== undefined) doubts.push("second fault");
+  const claim: Claim = { ...fitted!, low: cause === "pressure too low" };
+  if (setting.evidence.cost(claim) >= MOST_AGAINST) doubts.push("measured");
   return { doubts, ...(second !== undefined && { second }) };
 }
 

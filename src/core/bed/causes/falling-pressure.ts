@@ -1,6 +1,5 @@
 import type { Edge } from "../../pattern/edges";
 import type { BedHead } from "../bed-heads";
-import { SOUND_SHAPES } from "../shapes";
 import type { Fitted, Setting } from "./setting";
 
 const SIDES: readonly Edge[] = ["top", "bottom", "left", "right"];
@@ -15,6 +14,8 @@ const THROW_POWER = 0.3;
 export interface Falling extends Fitted {
   /** The side of the far end. */
   towards: Edge;
+  /** Pressure at each head over that at the first. */
+  pressures: readonly number[];
 }
 
 /** Part of the way from the first head to the last, towards a side. */
@@ -45,8 +46,11 @@ export function fallingPressure(setting: Setting, plainFits: readonly Fitted[]):
       for (const { ratio } of near) {
         const outputs = pressures.map((pressure) => pressure ** OUTPUT_POWER);
         const throws = pressures.map((pressure) => radius * ratio * pressure ** THROW_POWER);
-        const fitted = setting.fit({ ...setting.alike(ratio), outputs, throws }, SOUND_SHAPES, ratio, penalty);
-        if (!best || fitted.score < best.score) best = { ...fitted, towards };
+        const fitted = setting.fit({ ...setting.alike(ratio), outputs, throws }, setting.shapes, ratio, penalty, {
+          pressures,
+          towards,
+        });
+        if (!best || fitted.score < best.score) best = { ...fitted, towards, pressures };
       }
     }
     return [best!];

@@ -26,6 +26,6 @@ export function hollowness(fitted: Fitted): number {
 
 /** The best overlap of heads that all throw hollow; undefined where none is hollow. */
 export function lowPressure(setting: Setting): Fitted | undefined {
-  const fits = RATIOS.map((ratio) => setting.fit(setting.alike(ratio), ALL_SHAPES, ratio, PENALTY));
+  const fits = RATIOS.map((ratio) => setting.fit(setting.alike(ratio), ALL_SHAPES, ratio, PENALTY, { low: true }));
   return fits.filter((fitted) => hollowness(fitted) < HOLLOW).sort((one, other) => one.score - other.score)[0];
 }

@@ -1,6 +1,7 @@
 import type { BedHead } from "../bed-heads";
 import type { ReadBed } from "../read-bed";
 import { type BedCauses, headsInReach, type WeighedCause } from "./causes";
+import { type Measured, taken } from "./measured";
 
 const CHECKS = {
   "nothing wrong found": "no check needed",
@@ -47,21 +48,45 @@ function bucket(one: BedHead, other: BedHead | undefined): string {
   return `bucket the head${other ? "s" : ""} at ${placeName(one)}${other ? ` and ${placeName(other)}` : ""}`;
 }
 
-/** The check at the heads that makes sure of a cause. */
-export function checkOf(bed: ReadBed, { cause, head }: WeighedCause): string {
+/** What is to be done where the check was already made at the heads; undefined where it was not. */
+function afterMeasured(
+  { cause, head }: WeighedCause,
+  heads: readonly BedHead[],
+  measured?: Measured,
+): string | undefined {
+  if (!measured) return undefined;
+  const gauges = taken(measured.pressures).length;
+  if (cause === "one weak head" && head !== undefined && measured.flows[head] != null) {
+    return `clean or replace head ${heads[head]!.number}, then test again`;
+  }
+  if (cause === "pressure falls along the line" && gauges > 1) {
+    return "look for the loss in the pipe: its size, leaks, a valve half open";
+  }
+  if (cause === "pressure too low" && gauges > 0 && measured.maker) {
+    return "raise the pressure, by fewer heads at once or a larger pipe, then test again";
+  }
+  return undefined;
+}
+
+/** The check at the heads that makes sure of a cause, or what follows where it was made. */
+export function checkOf(bed: ReadBed, one: WeighedCause, measured?: Measured): string {
+  const { cause, head } = one;
+  const after = afterMeasured(one, bed.heads, measured);
+  if (after) return after;
   if (cause !== "one weak head" || head === undefined) return CHECKS[cause];
   if (!headsInReach(bed)) return `set out 4 more cans near ${placeName(bed.heads[head]!)}`;
   return bucket(bed.heads[head]!, neighbour(bed.heads, head));
 }
 
 /** The next measurement: of the leading cause, or what tells it from the second where none is named. */
-export function nextCheck({ bed, causes, doubts, second }: BedCauses): string {
+export function nextCheck({ bed, causes, doubts, second, measured }: BedCauses): string {
   const [lead, other] = [causes[0]!, causes[1]!];
-  if (doubts.length === 0) return checkOf(bed, lead);
+  if (doubts.length === 0) return checkOf(bed, lead, measured);
   if (doubts.includes("cans")) return "set out at least 16 cans";
+  if (doubts.includes("measured")) return "measure at the heads again: bucket, gauge or wind log do not fit the cans";
   if (doubts.includes("weight")) {
     const telling = TELLING.find((cause) => cause === lead.cause || cause === other.cause);
-    return checkOf(bed, lead.cause === telling ? lead : other);
+    return checkOf(bed, lead.cause === telling ? lead : other, measured);
   }
   if (second !== undefined) {
     const one = bed.heads[lead.head ?? second]!;

@@ -4,6 +4,8 @@ import { covariance, readingVariances } from "../nuisance";
 import { type HeadState, overlapColumns, type Wind } from "../overlap-columns";
 import type { ReadBed } from "../read-bed";
 import { ALL_SHAPES, type Shape, SOUND_SHAPES } from "../shapes";
+import { type Claim, Evidence } from "./evidence";
+import type { Measured } from "./measured";
 
 /** Cans that the spread of the rest is taken to rest on beforehand. */
 const PRIOR_CANS = 12;
@@ -38,14 +40,19 @@ export interface Fitted extends HeadState {
 export class Setting {
   readonly bed: ReadBed;
   readonly count: number;
+  /** Shapes of heads that are not under their pressure: hollow ones too where a gauge says that it is right. */
+  readonly shapes: readonly Shape[];
+  readonly evidence: Evidence;
   /** Shift of a sound bed's water, where it is clearly seen. */
   lightWind: Wind | undefined;
   readonly #lower: Float64Array;
   readonly #catches: Float64Array;
   readonly #total: number;
 
-  constructor(bed: ReadBed) {
+  constructor(bed: ReadBed, measured?: Measured) {
     this.bed = bed;
+    this.evidence = new Evidence(bed.heads, measured);
+    this.shapes = this.evidence.rightPressure ? ALL_SHAPES : SOUND_SHAPES;
     this.count = bed.cans.length;
     const y = Float64Array.from(bed.cans, ({ caught }) => caught / bed.mean);
     const first = firstFit(bed, y);
@@ -68,10 +75,11 @@ export class Setting {
     return this.#total;
   }
 
-  /** The score of a rest at a throw, with what the search costs. */
-  score(rest: number, ratio: number, penalty: number): number {
+  /** The score of a rest at a throw, with what the search costs and what was measured at the heads says. */
+  score(rest: number, ratio: number, penalty: number, claim: Claim): number {
     const size = this.count + PRIOR_CANS;
-    return size * Math.log((rest + PRIOR_CANS) / size) + (Math.log(ratio) / THROW_SD) ** 2 + penalty;
+    const cans = size * Math.log((rest + PRIOR_CANS) / size) + (Math.log(ratio) / THROW_SD) ** 2;
+    return cans + penalty + this.evidence.cost(claim);
   }
 
   /** Non-negative amounts of columns that are free of the correlations. */
@@ -84,10 +92,16 @@ export class Setting {
   }
 
   /** The best overlap of heads in a given state. */
-  fit(state: HeadState, shapes: readonly Shape[], ratio: number, penalty: number): Fitted {
+  fit(
+    state: HeadState,
+    shapes: readonly Shape[],
+    ratio: number,
+    penalty: number,
+    claim: Omit<Claim, "outputs" | "wind"> = {},
+  ): Fitted {
     const columns = overlapColumns(this.bed.heads, this.bed.cans, state, shapes).map((column) => this.free(column));
     const { amounts, rest } = this.amounts(columns);
-    return { ...state, shapes, amounts, ratio, rest, score: this.score(rest, ratio, penalty) };
+    return { ...state, shapes, amounts, ratio, rest, score: this.score(rest, ratio, penalty, { ...claim, ...state }) };
   }
 
   /** Heads that are all alike, under the light wind of the test. */
@@ -98,7 +112,7 @@ export class Setting {
 
   /** Finds the wind that a sound bed may have: a small shift, taken on only where it is clearly seen. */
   #findLightWind(): void {
-    const fits = RATIOS.map((ratio) => this.fit(this.alike(ratio), SOUND_SHAPES, ratio, 0));
+    const fits = RATIOS.map((ratio) => this.fit(this.alike(ratio), this.shapes, ratio, 0));
     let best = fits.reduce((lowest, fit) => (fit.score < lowest.score ? fit : lowest));
     const { ratio } = best;
     const penalty = 2 * Math.log(this.count) + LIGHT_WIND_PENALTY;
@@ -106,7 +120,7 @@ export class Setting {
       for (let turn = 0; turn < LIGHT_TURNS; turn += 1) {
         const angle = (turn * 2 * Math.PI) / LIGHT_TURNS;
         const wind = { x: shift * Math.cos(angle), y: shift * Math.sin(angle), drift: 0 };
-        const fitted = this.fit(this.alike(ratio, wind), SOUND_SHAPES, ratio, penalty);
+        const fitted = this.fit(this.alike(ratio, wind), this.shapes, ratio, penalty);
         if (fitted.score < best.score) best = fitted;
       }
     }

@@ -1,5 +1,4 @@
 import { DRIFTS } from "../overlap-columns";
-import { SOUND_SHAPES } from "../shapes";
 import type { Fitted, Setting } from "./setting";
 
 /** Shifts that are tried, in parts of the throw. */
@@ -15,7 +14,7 @@ export function strongWind(setting: Setting, plainFits: readonly Fitted[]): Fitt
   const { ratio: likely } = plainFits.reduce((best, fit) => (fit.score < best.score ? fit : best));
   const under = (shift: number, turn: number, drift: number, ratio: number) => {
     const wind = { x: shift * Math.cos(turn), y: shift * Math.sin(turn), drift };
-    const fitted = setting.fit(setting.alike(ratio, wind), SOUND_SHAPES, ratio, penalty);
+    const fitted = setting.fit(setting.alike(ratio, wind), setting.shapes, ratio, penalty);
     return { shift, turn, drift, fitted };
   };
   const step = (2 * Math.PI) / DIRECTIONS;

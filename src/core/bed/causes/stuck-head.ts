@@ -36,7 +36,7 @@ export function stuckHead(setting: Setting, { throws, outputs, shapes, ratio, wi
         setting.free(column.map((value, i) => value - own[s]![i]! + stuck[s]![i]!)),
       );
       const { amounts, rest } = setting.amounts(columns);
-      const score = setting.score(rest, ratio, penalty);
+      const score = setting.score(rest, ratio, penalty, { outputs, ...(wind && { wind }) });
       if (score < best.score) best = { ...best, amounts, rest, score };
     }
   }

@@ -49,9 +49,9 @@ function oneHead(setting: Setting, plainFits: readonly Fitted[], others: readonl
           target.map((value, s) => value - lost * ownTarget[s]!),
           setting.total,
         );
-        const score = setting.score(rest, ratio, penalty);
+        const changedOutputs = Float64Array.from(outputs, (value, at) => (at === k ? output : value));
+        const score = setting.score(rest, ratio, penalty, { outputs: changedOutputs, ...(wind && { wind }) });
         if (!(score >= (best[k]?.score ?? Infinity))) {
-          const changedOutputs = Float64Array.from(outputs, (value, at) => (at === k ? output : value));
           best[k] = { shapes, amounts, ratio, throws, outputs: changedOutputs, rest, score, ...(wind && { wind }) };
         }
       }
