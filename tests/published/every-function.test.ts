@@ -11,6 +11,7 @@ const FAMILIES = ["register", "uniformity", "application", "cost", "program", "s
 const ELSEWHERE: Record<string, string[]> = {
   "tests/core/annuity.test.ts": ["annuity"],
   "tests/core/application/leaching.test.ts": ["correctedRunTime", "potWater"],
+  "tests/core/application/pot-groups.test.ts": ["potGroups", "reachedShare"],
   "tests/core/application/pulses.test.ts": ["pulses"],
   "tests/core/cost/tariffs.test.ts": ["blockTariffCost", "hourlyPowerCost"],
   "tests/core/cost/upgrade.test.ts": ["netPresentValue", "payingWaterPrice", "simplePayback", "upgradeCost"],
