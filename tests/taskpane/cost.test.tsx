@@ -75,7 +75,7 @@ describe("the step Cost", () => {
     expect(rows()).toEqual([
       "Water1,200600 to 1,800800400 to 1,200400200 to 600",
       "Power30.0020.0010.00",
-      "Fertiliser lost in drainage–––",
+      "Fertiliser lost–––",
       "Labour–––",
       "Plants lost–––",
       "Together1,230630 to 1,830820420 to 1,220410210 to 610",

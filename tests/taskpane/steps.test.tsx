@@ -282,9 +282,9 @@ describe("the run time of an audit", () => {
     await page.shows(
       "Run time needs the net depth wanted: fill it in under Net depth wanted in each pot in the step Run time.",
     );
-    expect(page.place.textContent).not.toContain("of the water drains");
+    expect(page.place.textContent).not.toContain("of the water that reaches pots drains");
     await book.type(cellOf("Net_Depth_mm"), [[5]]);
-    await page.shows("51.2 % of the water drains, on average over the pots");
+    await page.shows("51.2 % of the water that reaches pots drains, on average over the pots");
   });
 
   it("is changed by a field and a choice, each taken back", async () => {

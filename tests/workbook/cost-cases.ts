@@ -50,6 +50,23 @@ const HOURS: Entries[] = [
   { Band_Hours: [[0.5, 0.5]], Band_Prices: [["", 0.3, ""]], Run_Start: 0 },
 ];
 
+/** One size of pots, whose water between them is known; and several. */
+const SIZES: Entries[] = [
+  {},
+  { Pot_Top_mm: 190, Pot_Spacing_mm: 260, Capture_Factor: 1.4 },
+  {
+    Groups_Names: [["small"], ["large"]],
+    Groups_Tops_mm: [[140], [250], [190]],
+    Groups_Spacings_mm: [[200], [300], [220]],
+    Groups_Uses_mL: [[150], [700], [""]],
+    Groups_Captures: [[1.2], [""], [2]],
+    Groups_Depths_mm: [[""], [""], [4]],
+    Groups_Areas: [[60], [90], [30]],
+  },
+  // tops of one group are not known
+  { Pot_Shape: "square", Groups_Depths_mm: [[3], [6]], Groups_Areas: [[1], [3]], Groups_Tops_mm: [[140], [""]] },
+];
+
 /** What is typed into an audit of 24 cans, whose mean over the driest can is `sc`. */
 export const auditOf = (sc: number): Entries => ({
   Bed_Width_m: 12,
@@ -89,6 +106,8 @@ export function costAudits(count: number): Entries[] {
       Waters_To_Driest: index % 5 === 4 ? "no" : "yes",
       ...STEPS[index % STEPS.length],
       ...HOURS[index % HOURS.length],
+      ...SIZES[(index >> 1) % SIZES.length],
+      ...(index % 7 === 3 && { Fertiliser_Water_mgL: 120 }),
       After_Energy_kWh_kL: maybe(some(0.01, 0.5)),
       Fertiliser_mgL: maybe(some(0, 900)),
       After_Fertiliser_mgL: maybe(some(0, 900)),
@@ -115,7 +134,7 @@ const AREAS: Record<string, [rows: number, columns: number]> = {
   Band_Prices: [4, 3],
 };
 const CELLS =
-  "Power_Tariff_Low Power_Tariff_High Fertiliser_Price_Low Fertiliser_Price Fertiliser_Price_High Wage Wage_High Plant_Worth Run_Start After_Energy_kWh_kL Fertiliser_mgL After_Fertiliser_mgL Labour_Hours After_Labour_Hours Plants_Lost After_Plants_Lost Upgrade_Labour Upgrade_Grant Upgrade_Life_years Upgrade_Rate Water_Price Water_Price_Low Power_Tariff After_Capital Pump_kPa Pump_Efficiency In_Bed_Share".split(
+  "Power_Tariff_Low Power_Tariff_High Fertiliser_Price_Low Fertiliser_Price Fertiliser_Price_High Wage Wage_High Plant_Worth Run_Start After_Energy_kWh_kL Fertiliser_mgL After_Fertiliser_mgL Fertiliser_Water_mgL Labour_Hours After_Labour_Hours Plants_Lost After_Plants_Lost Upgrade_Labour Upgrade_Grant Upgrade_Life_years Upgrade_Rate Water_Price Water_Price_Low Power_Tariff After_Capital Pump_kPa Pump_Efficiency In_Bed_Share".split(
     " ",
   );
 

@@ -21,9 +21,10 @@ export const COSTS = {
   },
   Fertiliser: {
     ...money,
-    name: "Fertiliser lost in drainage",
+    name: "Fertiliser lost",
     short: "Fertiliser",
-    definition: "water that drains from the pots · fertiliser in it · its price",
+    definition:
+      "fertiliser in what drains from the pots, and in the water between them where it is injected · its price",
     source: "own reasoning",
   },
   Labour: {

@@ -29,6 +29,7 @@ export const ENTRIES = {
   After_MAR: entry("MAR after", "MAR", "mm/h", [0.01, 1000]),
   Power_Tariff: entry("Tariff of power", "tariff", "per kWh", [0, PRICE_MOST]),
   Fertiliser_mgL: entry("Fertiliser in what drains", "fertiliser", "mg/L", [0, 1e6]),
+  Fertiliser_Water_mgL: entry("Fertiliser in the irrigation water", "fertiliser", "mg/L", [0, 1e6]),
   Fertiliser_Price: entry("Price of fertiliser", "price", "per kg", [0, PRICE_MOST]),
   Labour_Hours: entry("Work on this watering", "hours", "h a year", [0, HOURS_A_YEAR]),
   After_Labour_Hours: entry("Work on this watering after", "hours", "h a year", [0, HOURS_A_YEAR]),

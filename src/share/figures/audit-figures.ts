@@ -5,6 +5,7 @@ import { AuditInputs } from "./audit-inputs";
 import { bedCans } from "./bed-cans";
 import { costFigures } from "./cost-figures";
 import { limitFigures, limitsInUse } from "./limits-in-use";
+import { potFigures } from "./pot-figures";
 import { runTimeFigures } from "./run-time-figures";
 import { type Measures, testMeasures } from "./uniformity-figures";
 import { verdictFigures } from "./verdict-figures";
@@ -69,6 +70,7 @@ function figuresOf(inputs: AuditInputs): Map<string, Stated> {
     ["Mean_Drained_Share", run.drained],
     ["Result_Run_Time_min", run.minutes],
     ["Pulse_Count", run.pulses],
+    ...potFigures(inputs, run.groups, { ...run, mar: used.mar, bedWater: water.onBed.Now }, run.groupWater),
     ["Result_Water_kL", water.water],
     ["Result_Cost", cost.get("Cost_Water_Now_Likely")!],
     ["Result_Power", cost.get("Cost_Power_Now_Likely")!],

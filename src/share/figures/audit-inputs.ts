@@ -36,11 +36,11 @@ export class AuditInputs {
   }
 }
 
-/** The number that a computation gives, or null where its inputs cannot give one. */
-export function ifAll<T extends readonly (number | null)[]>(
+/** What a computation gives, or null where its inputs cannot give it. */
+export function ifAll<T extends readonly (number | null)[], R = number>(
   inputs: readonly [...T],
-  compute: (...numbers: { [K in keyof T]: number }) => number | null,
-): number | null {
+  compute: (...numbers: { [K in keyof T]: number }) => R | null,
+): R | null {
   if (inputs.some((input) => input === null)) return null;
   try {
     return compute(...(inputs as { [K in keyof T]: number }));

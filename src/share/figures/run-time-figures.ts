@@ -1,14 +1,18 @@
 import { leachingMultiplier } from "../../core/application/leaching-depth";
 import { pulses } from "../../core/application/pulses";
 import { runTime } from "../../core/application/run-time";
-import { potDepth } from "../../core/demand/pot-depth";
 import { drainedShare } from "../../core/uniformity/drained-share";
 import { type AuditInputs, ifAll } from "./audit-inputs";
 import type { BedCans } from "./bed-cans";
+import { depthOfPot, groupsWater, neediestDepth, type TypedGroup, typedGroups } from "./pot-figures";
 import type { Measures } from "./uniformity-figures";
 
 /** What the run time rests on and what it comes to; null where something is missing. */
 export interface RunTimeFigures {
+  /** Groups of pots on the sheet Pots. */
+  groups: readonly TypedGroup[];
+  /** What they get, where there are any and it can be given. */
+  groupWater: ReturnType<typeof groupsWater>;
   netDepth: number | null;
   multiplier: number | null;
   /** With leaching. */
@@ -22,14 +26,8 @@ export interface RunTimeFigures {
   pulses: number | null;
 }
 
-function potsDepth(inputs: AuditInputs): number | null {
-  const top = inputs.number("Pot_Top_mm");
-  /** A round top of the same area as a square one. */
-  const round = top !== null && inputs.text("Pot_Shape") === "square" ? (2 * top) / Math.sqrt(Math.PI) : top;
-  return ifAll([inputs.number("Pot_Use_mL"), round], (use, across) =>
-    use > 0 && across > 0 ? potDepth(use, across, inputs.number("Capture_Factor") ?? 1) : null,
-  );
-}
+const potsDepth = (inputs: AuditInputs) =>
+  depthOfPot(inputs, inputs.number("Pot_Top_mm"), inputs.number("Pot_Use_mL"), inputs.number("Capture_Factor"));
 
 function chosenMultiplier(inputs: AuditInputs, used: Measures): number | null {
   const basis = inputs.text("Multiplier_Basis");
@@ -61,20 +59,28 @@ export const times = (value: number | null, factor: number | null): number | nul
 /** The run time of an audit, from what was typed, its measures and its cans. */
 export function runTimeFigures(inputs: AuditInputs, used: Measures, cans: BedCans): RunTimeFigures {
   const typed = inputs.number("Depth_Typed_mm");
-  const netDepth = typed === null ? potsDepth(inputs) : typed > 0 ? typed : null;
+  const groups = typedGroups(inputs);
+  const several = groups.length > 0;
+  const oneSize = typed === null ? potsDepth(inputs) : typed > 0 ? typed : null;
+  const netDepth = several ? neediestDepth(groups) : oneSize;
   const multiplier = chosenMultiplier(inputs, used);
   const grossMultiplier = leached(inputs, multiplier);
   const minutes = ifAll([netDepth, used.mar, grossMultiplier], runTime);
   const factor = valveFactor(inputs.number("Other_Beds_Run_min"), minutes);
   const valveMultiplier = times(grossMultiplier, factor);
   const valveMinutes = times(minutes, factor);
+  const groupWater = several ? groupsWater(groups, valveMultiplier, cans.catches, areasIn(cans)) : null;
   const takeUp = inputs.number("Take_Up_mm");
   return {
+    groups,
+    groupWater,
     netDepth,
     multiplier,
     grossMultiplier,
     valveMultiplier,
-    drained: ifAll([valveMultiplier], (k) => drainedShare(cans.catches, k, areasIn(cans))),
+    drained: several
+      ? (groupWater?.drained ?? null)
+      : ifAll([valveMultiplier], (k) => drainedShare(cans.catches, k, areasIn(cans))),
     minutes,
     valveMinutes,
     pulses: ifAll([valveMinutes, used.mar, takeUp], (run, rate, depth) =>

@@ -7,6 +7,7 @@ import { drainedShareAfter } from "../../core/uniformity/drained-share";
 import type { CostKind, Span } from "../../workbook/audit/cost/places";
 import { type AuditInputs, ifAll } from "./audit-inputs";
 import type { BedCans } from "./bed-cans";
+import { groupsDrainedAfter, reachedIn } from "./pot-figures";
 import { areasIn, type RunTimeFigures } from "./run-time-figures";
 import { powerPrices, waterSteps } from "./tariffs";
 import { eachLevel, namedPrices } from "./typed-prices";
@@ -22,7 +23,9 @@ interface Takes {
   onBed: number | null;
   minutes: number | null;
   energy: number | null;
+  /** Of the water on the bed. */
   drained: number | null;
+  between: number | null;
   fertiliser: number | null;
   hours: number | null;
   plants: number | null;
@@ -41,31 +44,45 @@ function energyNow(inputs: AuditInputs): number | null {
 
 /** What drains after the change; where the cans or their multiplier are not known, as to the driest can. */
 function drainedAfter(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures, cans: BedCans): number | null {
-  return ifAll([water.multiplierAfter], (gross) => {
-    if (run.multiplier === null || cans.catches.length === 0) return Math.max(0, 1 - 1 / gross);
-    const multipliers = { now: run.multiplier, after: inputs.number("After_SC")!, gross };
-    return drainedShareAfter(cans.catches, multipliers, areasIn(cans));
-  });
+  const { multiplier, groups } = run;
+  const drainedAt = (gross: number): number => {
+    if (multiplier === null || cans.catches.length === 0) return Math.max(0, 1 - 1 / gross);
+    const after = inputs.number("After_SC")!;
+    return drainedShareAfter(cans.catches, { now: multiplier, after, gross }, areasIn(cans));
+  };
+  return ifAll([water.multiplierAfter], (gross) =>
+    groups.length > 0 ? groupsDrainedAfter(groups, gross, drainedAt) : drainedAt(gross),
+  );
 }
 
 function takes(inputs: AuditInputs, run: RunTimeFigures, water: WaterFigures, cans: BedCans, span: Span): Takes {
+  const reached = reachedIn(inputs, run.groups);
+  const ofBed = (share: number | null) => ifAll([share], (one) => one * (reached ?? 1));
   const now = {
+    between: ifAll([reached], (share) => 1 - share),
     energy: energyNow(inputs),
     fertiliser: orMore(inputs.number("Fertiliser_mgL")),
     hours: orMore(inputs.number("Labour_Hours")),
     plants: orMore(inputs.number("Plants_Lost")),
   };
   if (span === "Now") {
-    return { ...now, water: water.water, onBed: water.onBed.Now, minutes: run.valveMinutes, drained: run.drained };
+    return {
+      ...now,
+      water: water.water,
+      onBed: water.onBed.Now,
+      minutes: run.valveMinutes,
+      drained: ofBed(run.drained),
+    };
   }
   const after = (name: string, asNow: number | null) =>
     inputs.cells(name).length === 0 ? asNow : orMore(inputs.number(name));
   return {
+    between: now.between,
     water: water.neededAfter,
     onBed: water.onBed.After,
     minutes: water.minutesAfter,
     energy: after("After_Energy_kWh_kL", now.energy),
-    drained: drainedAfter(inputs, run, water, cans),
+    drained: ofBed(drainedAfter(inputs, run, water, cans)),
     fertiliser: after("After_Fertiliser_mgL", now.fertiliser),
     hours: after("After_Labour_Hours", now.hours),
     plants: after("After_Plants_Lost", now.plants),
@@ -109,9 +126,12 @@ export function yearCosts(
     Fertiliser: cost(
       () => namedPrices(inputs, "Fertiliser_Price"),
       (price) =>
-        ifAll([year.onBed, year.drained, year.fertiliser], (kL, share, content) =>
-          drainedFertiliserCost(kL, share, content, price),
-        ),
+        ifAll([year.onBed, year.drained, year.fertiliser], (kL, share, content) => {
+          const drained = drainedFertiliserCost(kL, share, content, price);
+          const injected = inputs.number("Fertiliser_Water_mgL") ?? 0;
+          if (injected === 0) return drained;
+          return year.between === null ? null : drained + drainedFertiliserCost(kL, year.between, injected, price);
+        }),
     ),
     Labour: cost(() => namedPrices(inputs, "Wage"), times(year.hours)),
     Losses: cost(() => namedPrices(inputs, "Plant_Worth"), times(year.plants)),

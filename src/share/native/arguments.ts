@@ -84,6 +84,18 @@ export function numbers(given: readonly Value[], cells: Cells): number[] {
   return all;
 }
 
+/** The products of the values in the same place of each argument; what is no number there is 0. */
+export function products(given: readonly Value[], cells: Cells): number[] {
+  if (given.length === 1) return numbers(given, cells);
+  const [first, ...others] = given.map((value) => flat([value], cells));
+  if (others.some((other) => other.length !== first!.length)) throw new NativeError("#VALUE!");
+  const factor = (value: Scalar) => {
+    if (value instanceof NativeError) throw value;
+    return typeof value === "number" ? value : 0;
+  };
+  return first!.map((value, i) => others.reduce<number>((all, other) => all * factor(other[i]!), factor(value)));
+}
+
 export const nth = (sorted: number[], place: number): number => {
   const found = sorted[place - 1];
   if (found === undefined) throw new NativeError("#NUM!");

@@ -15,6 +15,7 @@ import {
   numbers,
   over,
   place,
+  products,
   rounded,
   statistic,
   sum,
@@ -99,7 +100,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
       );
     })([criterion!], cells);
   },
-  SUMPRODUCT: statistic(sum),
+  SUMPRODUCT: (given, cells) => sum(products(given, cells)),
   TRIM: each((text) => textOf(text).trim().replace(/ +/g, " ")),
   UPPER: each((text) => textOf(text).toUpperCase()),
   VALUE: each((text) => numberOf(text)),

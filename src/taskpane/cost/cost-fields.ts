@@ -21,6 +21,7 @@ export const COST_FIELDS: readonly CostField[] = [
   asked("Water_Price"),
   asked("Power_Tariff"),
   asked("Fertiliser_mgL"),
+  asked("Fertiliser_Water_mgL", ", none where blank"),
   asked("Fertiliser_Price"),
   asked("Labour_Hours", " now"),
   asked("After_Labour_Hours", ", as now where blank"),

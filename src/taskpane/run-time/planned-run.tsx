@@ -7,6 +7,7 @@ import type { Act } from "../workbook/act";
 import { type NamedCells, numberIn, textIn } from "../workbook/named";
 import { useNamed } from "../workbook/use-named";
 import { RUN_TIME_FIELDS } from "./fields";
+import { GROUP_NAMES, PotGroups } from "./pot-groups";
 
 const ANSWERS = [
   "Result_Run_Time_min",
@@ -16,18 +17,21 @@ const ANSWERS = [
   "Run_Multiplier",
   "Gross_Depth_mm",
   "Mean_Drained_Share",
+  "Between_Pots_Share",
+  "Pots_Drained_Share",
   "Pulse_Count",
   "Pulse_min",
   "Pulses_Elapsed_min",
   "Bed_Litres_A_Day",
 ];
-const NAMES = [...ANSWERS, ...RUN_TIME_FIELDS.map(({ name }) => name)];
+const NAMES = [...ANSWERS, ...GROUP_NAMES, ...RUN_TIME_FIELDS.map(({ name }) => name)];
 
 /** One line for each answer that the workbook has; a bare text says what is still needed. */
 function lines(found: NamedCells): string[] {
   const of = (name: string) => numberIn(found[name]);
   const [net, times, gross] = [of("Net_Depth_mm"), of("Run_Multiplier"), of("Gross_Depth_mm")];
   const [count, each, elapsed] = [of("Pulse_Count"), of("Pulse_min"), of("Pulses_Elapsed_min")];
+  const [between, pots] = [of("Between_Pots_Share"), of("Pots_Drained_Share")];
   const [drained, litres] = [of("Mean_Drained_Share"), of("Bed_Litres_A_Day")];
   return [
     net !== undefined && times !== undefined ? `Net depth ${figure(net)} mm; multiplier ${figure(times)}` : "",
@@ -35,9 +39,11 @@ function lines(found: NamedCells): string[] {
     count !== undefined && count > 1 && each !== undefined && elapsed !== undefined
       ? `In ${count} pulses of ${figure(each)} min, ${figure(elapsed)} min from start to end`
       : "",
-    net !== undefined && drained !== undefined
-      ? `${figure(drained * 100)} % of the water drains, on average over the pots`
-      : "",
+    net !== undefined && between !== undefined && pots !== undefined
+      ? `Of the bed's water ${figure(between * 100)} % falls between the pots and ${figure(pots * 100)} % drains from them`
+      : net !== undefined && drained !== undefined
+        ? `${figure(drained * 100)} % of the water that reaches pots drains, on average over the pots`
+        : "",
     litres !== undefined ? `${figure(litres)} L a day falling on ${textIn(found.Valve_Words) || "the bed"}` : "",
   ].filter(Boolean);
 }
@@ -72,6 +78,7 @@ export function PlannedRun({ host, keep }: { host: Host; keep: (act: Act) => voi
     <section aria-labelledby="canfall-planned">
       <h2 id="canfall-planned">Run time in the workbook</h2>
       <Planned found={found} />
+      <PotGroups host={host} found={found} />
       <div className="fields">
         {RUN_TIME_FIELDS.map((field) => {
           const cell = found[field.name];

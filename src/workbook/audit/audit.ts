@@ -6,6 +6,7 @@ import { COST } from "./cost/cost";
 import { COVERAGE } from "./coverage/coverage";
 import { HEADS } from "./heads/heads";
 import { LIMITS } from "./limits/limits";
+import { POTS } from "./pots/pots";
 import { REPORT } from "./report/report";
 import { RESULTS } from "./results/results";
 import { RUN_TIME } from "./run-time/run-time";
@@ -22,6 +23,7 @@ export const AUDIT_SHEETS: readonly SheetSpec[] = [
   RESULTS,
   COVERAGE,
   RUN_TIME,
+  POTS,
   WATER_COST,
   COST,
   ACTIONS,

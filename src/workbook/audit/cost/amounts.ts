@@ -25,6 +25,10 @@ const asked = (name: EntryName): Pick<Amount, "label" | "unit" | "now" | "allowe
   allowed: allowedOf(ENTRIES[name]),
 });
 
+/** Where tops and spacings are not known, all the bed is taken for pots. */
+const IF_REACHED = "IF(ISNUMBER(Reached_Share),Reached_Share,1)";
+const reaching = (share: string) => ifNumber(share, `${IF_REACHED}*${share}`);
+
 const LINES: readonly Amount[] = [
   {
     label: "Water needed",
@@ -60,17 +64,32 @@ const LINES: readonly Amount[] = [
     note: "From Water and cost; after: another where the pressure changes. Blank: as now.",
   },
   {
-    label: "Share of the bed's water that drains",
+    label: "Of the bed's water, drains from pots",
     unit: "share",
     format: "0 %",
-    now: "Mean_Drained_Share",
-    after: ifNumber("Valve_Multiplier_After", DRAINED_AFTER),
-    note: "From Run time, summed over the cans. After: the cans of now, their spread changed so that SC comes out as typed.",
+    now: reaching("Mean_Drained_Share"),
+    after: ifNumber(
+      "Valve_Multiplier_After",
+      `IF(Groups_In_Use>0,${reaching("Groups_Drained_After")},${IF_REACHED}*${DRAINED_AFTER})`,
+    ),
+    note: "From Pots; where the spacing is not known, as if all of it reached pots. After: the cans of now, their spread changed so that SC comes out as typed.",
+  },
+  {
+    label: "Of the bed's water, falls between pots",
+    unit: "share",
+    format: "0 %",
+    now: "Between_Pots_Share",
+    after: "Between_Pots_Share",
+    note: "From Pots; the same after.",
   },
   {
     ...asked("Fertiliser_mgL"),
     after: { name: "After_Fertiliser_mgL" },
     note: "Whole fertiliser, measured or from its label and the conductivity of what drains. After blank: as now.",
+  },
+  {
+    ...asked("Fertiliser_Water_mgL"),
+    note: "Where fertiliser is injected: what falls between the pots is lost too. Blank: none. The same after.",
   },
   {
     ...asked("Labour_Hours"),
@@ -124,6 +143,7 @@ const amount = (line: number, span: "Now" | "After") => `${span === "Now" ? "B" 
 export const WATER = (span: "Now" | "After") => amount(0, span);
 export const RUN = (span: "Now" | "After") => amount(1, span);
 export const RUN_START = amount(2, "Now");
+export const BETWEEN = (span: "Now" | "After") => amount(5, span);
 export const DRAINED = (span: "Now" | "After") => amount(4, span);
 /** What is typed for after, or as now. */
 const orAsNow = (line: number, span: "Now" | "After") =>
@@ -131,6 +151,6 @@ const orAsNow = (line: number, span: "Now" | "After") =>
     ? amount(line, "Now")
     : `IF(${amount(line, "After")}="",${amount(line, "Now")},${amount(line, "After")})`;
 export const ENERGY = (span: "Now" | "After") => orAsNow(3, span);
-export const FERTILISER = (span: "Now" | "After") => orAsNow(5, span);
-export const HOURS = (span: "Now" | "After") => orAsNow(6, span);
-export const PLANTS = (span: "Now" | "After") => orAsNow(7, span);
+export const FERTILISER = (span: "Now" | "After") => orAsNow(6, span);
+export const HOURS = (span: "Now" | "After") => orAsNow(8, span);
+export const PLANTS = (span: "Now" | "After") => orAsNow(9, span);

@@ -1,5 +1,5 @@
 import { nestedIfs } from "../../form/nested-ifs";
-import { DRAINED, ENERGY, FERTILISER, HOURS, PLANTS, WATER } from "./amounts";
+import { BETWEEN, DRAINED, ENERGY, FERTILISER, HOURS, PLANTS, WATER } from "./amounts";
 import { type CostKind, OTHERS, POWER_PRICES, type Span, STEPS_FLAT, workingColumn } from "./places";
 
 const isNo = (formula: string) => `NOT(ISNUMBER(${formula}))`;
@@ -46,6 +46,8 @@ export function lackOf(kind: CostKind, span: Span): string {
           [isNo(BED_WATER[span]), BED_WATER[span]],
           [isNo(DRAINED(span)), DRAINED(span)],
           [bad(FERTILISER(span)), '"needs mg/L of 0 or more"'],
+          [`N(Fertiliser_Water_mgL)<0`, '"needs mg/L of 0 or more"'],
+          [`AND(N(Fertiliser_Water_mgL)>0,${isNo(BETWEEN(span))})`, BETWEEN(span)],
           [noPrice(FERTILISER_ROW, "<=0"), '"needs the price of fertiliser, above 0"'],
         ],
         '""',

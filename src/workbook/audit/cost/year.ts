@@ -1,7 +1,7 @@
 import { COSTS } from "../../../core/figures/costs";
 import type { FormPart } from "../../form/entry-lines";
 import type { CellSpec } from "../../form/sheet-spec";
-import { DRAINED, ENERGY, FERTILISER, HOURS, PLANTS, WATER } from "./amounts";
+import { BETWEEN, DRAINED, ENERGY, FERTILISER, HOURS, PLANTS, WATER } from "./amounts";
 import { headings, MONEY } from "./lines";
 import {
   type CostKind,
@@ -26,7 +26,7 @@ import {
 const MEANS: Readonly<Record<CostKind, string>> = {
   Water: "Each kL at the price of its step, or at the one price.",
   Power: "kL · kWh per kL · mean price over the run.",
-  Fertiliser: "Bed's kL · share that drains · mg/L / 1000 · price.",
+  Fertiliser: "Bed's kL · (share that drains · mg/L in it + share between pots · mg/L in the water) / 1000 · price.",
   Labour: "Hours · price of an hour.",
   Losses: "Plants · what one is worth.",
 };
@@ -36,6 +36,10 @@ const priced = (row: number, level: Level) => {
   const cell = `${priceColumn(level)}${row}`;
   return level === "Likely" ? cell : `IF(ISNUMBER(${cell}),${cell},F${row})`;
 };
+
+const BED_WATER = { Now: "Needed_Now_Bed_kL", After: "Needed_After_Bed_kL" } as const;
+/** Grams of fertiliser in what drains, for each kL on the bed. */
+const drainedGrams = (span: Span) => `${DRAINED(span)}*${FERTILISER(span)}`;
 
 function cost(kind: CostKind, span: Span, level: Level): string {
   switch (kind) {
@@ -47,8 +51,8 @@ function cost(kind: CostKind, span: Span, level: Level): string {
     case "Power":
       return `${WATER(span)}*${ENERGY(span)}*${workingColumn(span)}${POWER_PRICES + LEVELS.indexOf(level)}`;
     case "Fertiliser": {
-      const bed = span === "Now" ? "Needed_Now_Bed_kL" : "Needed_After_Bed_kL";
-      return `${bed}*${DRAINED(span)}*${FERTILISER(span)}/1000*${priced(OTHERS + 1, level)}`;
+      const lost = `(${drainedGrams(span)}+N(Fertiliser_Water_mgL)*N(${BETWEEN(span)}))`;
+      return `${BED_WATER[span]}*${lost}/1000*${priced(OTHERS + 1, level)}`;
     }
     case "Labour":
       return `${HOURS(span)}*${priced(OTHERS + 2, level)}`;
@@ -72,10 +76,16 @@ const missing = KINDS.map((kind) => {
 });
 const NOT_COUNTED = `IF(${KINDS.map((kind) => `${lackCell(kind, "Now")}&${lackCell(kind, "After")}`).join("&")}="","Nothing.",${missing.join("&")}&"what lacks a figure is not counted.")`;
 /** Of the water bill, that part which does no pot any good. */
-const lost = (row: number, label: string, share: (span: Span) => string, note: string): CellSpec[] => [
+const lost = (
+  row: number,
+  label: string,
+  share: (span: Span) => string,
+  note: string,
+  kind: CostKind = "Water",
+): CellSpec[] => [
   { at: `A${row}`, kind: "label", value: label },
   ...SPANS.map((span): CellSpec => {
-    const cell = costCell("Water", span, "Likely");
+    const cell = costCell(kind, span, "Likely");
     const part = share(span);
     return {
       at: `${cell[0]}${row}`,
@@ -132,11 +142,37 @@ const year: CellSpec[] = [
   ),
   ...lost(
     YEAR + 9,
+    "In the water: between the pots",
+    (span) => `IF(ISNUMBER(${BETWEEN(span)}),${BETWEEN(span)}*${share(span)},"")`,
+    "Water · share in the bed · share between pots. Not added again.",
+  ),
+  ...lost(
+    YEAR + 10,
     "In the water: drains from the pots",
     (span) => `IF(ISNUMBER(${DRAINED(span)}),${DRAINED(span)}*${share(span)},"")`,
     "Water · share in the bed · share that drains. Not added again.",
   ),
+  ...lost(
+    YEAR + 11,
+    "In the fertiliser: between the pots",
+    (span) => fertiliserPart(span, `N(Fertiliser_Water_mgL)*N(${BETWEEN(span)})`),
+    "Bed's kL · share between pots · mg/L in the water / 1000 · price. Not added again.",
+    "Fertiliser",
+  ),
+  ...lost(
+    YEAR + 12,
+    "In the fertiliser: drains from the pots",
+    (span) => fertiliserPart(span, drainedGrams(span)),
+    "Bed's kL · share that drains · mg/L in it / 1000 · price. Not added again.",
+    "Fertiliser",
+  ),
 ];
+
+/** Its part of the fertiliser lost, by the grams in each kL on the bed. */
+function fertiliserPart(span: Span, grams: string): string {
+  const all = `(${drainedGrams(span)}+N(Fertiliser_Water_mgL)*N(${BETWEEN(span)}))`;
+  return `IF(ISNUMBER(${costCell("Fertiliser", span, "Likely")}),IF(${all}>0,${grams}/${all},0),"")`;
+}
 
 function share(span: Span): string {
   const name = span === "Now" ? "In_Bed_Share" : "After_Share_Used";

@@ -73,7 +73,12 @@ const WATER = [
 const LOSSES = [
   ["Caught on the bed / metered", percent("Caught_Metered_Share"), "0 %"],
   ["Lands in the bed", percent("In_Bed_Share"), "0 %"],
-  ["Share draining from the pots at this run time", percent("Mean_Drained_Share"), "0 %"],
+  ["Of that: falls between the pots", percent("Between_Pots_Share"), "0 %"],
+  [
+    "Of that: drains from the pots",
+    'IF(ISNUMBER(Pots_Drained_Share),Pots_Drained_Share,IF(ISNUMBER(Mean_Drained_Share),Mean_Drained_Share,"not known"))',
+    "0 %",
+  ],
   ["Run time wanted [min a day]", "Valve_Run_min", "0"],
 ] as const;
 

@@ -144,7 +144,7 @@ export const REPORT: SheetSpec = {
       at: inRow(ALL, COUNTING),
       kind: "note",
       formula:
-        'IF(By_Area,"Each can is weighted by the area that it is for (half-way lines to its neighbours and the bed\'s edges).","Each can has equal weight: places of the cans are not typed.")&" Each SC is named by its definition, since several are in use."',
+        'IF(By_Area,"Each can is weighted by the area that it is for (half-way lines to its neighbours and the bed\'s edges).","Each can has equal weight: places of the cans are not typed.")&" Each SC is named by its definition, since several are in use. "&Groups_Words',
     },
     { at: inRow(ALL, WARNING), kind: "entry", formula: WARNING_CHECKS },
     { at: inRow(ALL, WARNING + 1), kind: "entry", formula: IDLE_CHECKS },

@@ -5,8 +5,8 @@ import { entryField, figureField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
 import { nestedIfs } from "../../form/nested-ifs";
 import { DRAINED_NOW } from "../working/drains";
+import { POT_AREA } from "./pot-area";
 
-const POT_AREA = 'IF(Pot_Shape="square",Pot_Top_mm^2,PI()*Pot_Top_mm^2/4)';
 const FROM_POTS = `1000*Pot_Use_mL/(${POT_AREA})/IF(ISNUMBER(Capture_Factor),Capture_Factor,1)`;
 const CHOSEN =
   'IF(Multiplier_Basis="low quarter",Used_SC_Quarter,IF(Multiplier_Basis="share of pots",Used_SC_Share,IF(Multiplier_Basis="driest can",Used_SC_Can,"choose what sets the run time")))';
@@ -66,8 +66,9 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
   {
     ...figureField(RUN_TIME.NET_DEPTH),
     name: "Net_Depth_mm",
-    formula: 'IF(ISNUMBER(Depth_Typed_mm),IF(Depth_Typed_mm>0,Depth_Typed_mm,"needs a depth above 0"),Pot_Depth_mm)',
-    note: "What each pot should get on a watering day.",
+    formula:
+      'IF(Groups_In_Use>0,Groups_Depth_mm,IF(ISNUMBER(Depth_Typed_mm),IF(Depth_Typed_mm>0,Depth_Typed_mm,"needs a depth above 0"),Pot_Depth_mm))',
+    note: "What each pot should get on a watering day; of the neediest pots where groups are filled in on Pots.",
   },
   "Allowance for uneven watering and leaching",
   {
@@ -110,11 +111,25 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
   },
   {
     unit: "share",
-    label: "Share of the block's water that drains",
+    label: "Of the water that reaches pots, drains",
     name: "Mean_Drained_Share",
     format: "0 %",
-    formula: `IF(ISNUMBER(Valve_Multiplier),${DRAINED_NOW},Valve_Multiplier)`,
+    formula: `IF(ISNUMBER(Valve_Multiplier),IF(Groups_In_Use>0,Groups_Drained,${DRAINED_NOW}),Valve_Multiplier)`,
     note: "Summed over the cans: what each gets above the depth wanted / all that they get. To the driest can it is 1 - 1 / multiplier.",
+  },
+  {
+    unit: "share",
+    label: "Of the bed's water, falls between pots",
+    format: "0 %",
+    formula: "Between_Pots_Share",
+    note: "From Pots: 1 - capture factor · area of the pot's top / spacing².",
+  },
+  {
+    unit: "share",
+    label: "Of the bed's water, drains from pots",
+    format: "0 %",
+    formula: "Pots_Drained_Share",
+    note: "From Pots: what reaches the pots, times the share of it that drains.",
   },
   "Run time",
   {

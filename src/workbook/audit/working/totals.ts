@@ -1,5 +1,6 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
 import type { CellSpec } from "../../form/sheet-spec";
+import { justEnoughAfter } from "./drains";
 import { column, FIRST_ACROSS, FIRST_ALONG, TOTALS } from "./places";
 
 /** Σ area · (t - reading) over the cans under t. */
@@ -74,7 +75,7 @@ const LINES: [label: string, name: string, formula: string][] = [
   [
     "Reading now of a can that gets just enough after [mL]",
     "Just_Enough_After_mL",
-    'IF(AND(ISNUMBER(Used_Reading),ISNUMBER(Spread_After)),IF(Spread_After>0,Used_Reading*(1+(1/Valve_Multiplier_After-1)/Spread_After),""),"")',
+    justEnoughAfter("Valve_Multiplier_After"),
   ],
   [
     "Columns that hold readings",
