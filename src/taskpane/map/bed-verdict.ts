@@ -22,6 +22,7 @@ const WHY: Readonly<Record<Doubt, string>> = {
   weight: "no cause reaches 60 %",
   rest: "the cans differ from every fit by more than reading error",
   "second fault": "a second head looks weak",
+  measured: "what was measured at the heads speaks against it",
   outside: "one head looks too strong or does not turn",
 };
 
