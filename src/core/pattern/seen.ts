@@ -2,6 +2,7 @@ import { InputError } from "../errors";
 import { mean } from "../readings";
 import { type CanField, ratesRead } from "./can-field";
 import { type Edge, edgeName, edgesOf, isLong } from "./edges";
+import { partsOfBed } from "./parts-of-bed";
 
 /** Share of the mean under which a can counts as dry here. */
 const DRY_SHARE = 0.75;
@@ -98,7 +99,7 @@ function where(field: CanField, cans: readonly Can[], pattern: Pattern, bearing:
 }
 
 /**
- * What is seen on a coverage map, as a sentence.
+ * What is seen on a coverage map, in sentences: edges against the middle, one half against the other, then dry cans.
  *
  *     a can is dry where r < 3/4 m        r: its rate; m: mean of the bed
  *
@@ -119,8 +120,9 @@ export function seen(field: CanField, bearing?: number, average?: number): Seen 
   const dry = dryCans(field, average ?? ofCans);
   const pattern = patternOf(field, dry);
   const facts = { pattern, dry: dry.length, cans: rates.length };
-  if (pattern === "none") return { ...facts, sentence: "No can gets under three quarters of the mean." };
+  const parts = partsOfBed(field);
+  if (pattern === "none") return { ...facts, sentence: `${parts}No can gets under three quarters of the mean.` };
   const gets = dry.length === 1 ? "gets" : "get";
-  const sentence = `${dry.length} of ${rates.length} cans ${gets} under three quarters of the mean, ${where(field, dry, pattern, bearing)}.`;
+  const sentence = `${parts}${dry.length} of ${rates.length} cans ${gets} under three quarters of the mean, ${where(field, dry, pattern, bearing)}.`;
   return { ...facts, sentence };
 }

@@ -1,6 +1,7 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
 import { nestedIfs } from "../../form/nested-ifs";
 import type { CellSpec } from "../../form/sheet-spec";
+import { PART_FORMULAS } from "./parts";
 import {
   acrossCell,
   allColumns,
@@ -107,7 +108,7 @@ export function factCells(): CellSpec[] {
     ...Object.entries(SOURCE_LABELS).map(
       ([fact, value]): CellSpec => ({ at: factLabel(fact as Fact), kind: "label", value }),
     ),
-    ...Object.entries(FACT_FORMULAS).flatMap(([fact, [label, formula]]): CellSpec[] => [
+    ...Object.entries({ ...FACT_FORMULAS, ...PART_FORMULAS }).flatMap(([fact, [label, formula]]): CellSpec[] => [
       { at: factLabel(fact as Fact), kind: "label", value: label },
       { at: factCell(fact as Fact).replaceAll("$", ""), kind: "working", formula },
     ]),
@@ -115,4 +116,4 @@ export function factCells(): CellSpec[] {
 }
 
 /** What is seen, in a sentence; what is lacking while there is nothing to see. */
-export const SENTENCE = `IF(ISNUMBER(${$("mean")}),IF(${$("dry")}=0,"No can gets under three quarters of the mean.",${$("dry")}&" of "&${$("cans")}&" cans "&IF(${$("dry")}=1,"gets","get")&" under three quarters of the mean, "&${$("where")}&"."),IF(${$("cans")}<2,"The picture needs readings, minutes and mouth: see Cans.","Every can is dry."))`;
+export const SENTENCE = `IF(ISNUMBER(${$("mean")}),${$("parts")}&IF(${$("dry")}=0,"No can gets under three quarters of the mean.",${$("dry")}&" of "&${$("cans")}&" cans "&IF(${$("dry")}=1,"gets","get")&" under three quarters of the mean, "&${$("where")}&"."),IF(${$("cans")}<2,"The picture needs readings, minutes and mouth: see Cans.","Every can is dry."))`;

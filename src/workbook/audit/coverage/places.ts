@@ -23,7 +23,18 @@ export const acrossCell = (j: number) => absolute(TOP - 1, SOURCE_LEFT + j);
 export const alongCell = (i: number) => absolute(TOP + i, SOURCE_LEFT - 1);
 
 /** What is calculated for each column of cans is above the source block, one quantity a row. */
-export const COLUMN_ROWS = { cans: 3, before: 4, after: 5, from: 6, to: 7, heads: 8, dry: 9, first: 10, last: 11 };
+export const COLUMN_ROWS = {
+  sum: 2,
+  cans: 3,
+  before: 4,
+  after: 5,
+  from: 6,
+  to: 7,
+  heads: 8,
+  dry: 9,
+  first: 10,
+  last: 11,
+};
 /** What is calculated for each row of cans is right of the source block, one quantity a column. */
 export const ROW_COLUMNS = {
   cans: 46,
@@ -35,6 +46,7 @@ export const ROW_COLUMNS = {
   dry: 52,
   first: 53,
   last: 54,
+  sum: 55,
 };
 export type Quantity = keyof typeof COLUMN_ROWS;
 
@@ -81,6 +93,17 @@ const FACTS = [
   "edge name",
   "one place",
   "where",
+  "corners sum",
+  "corners read",
+  "edge mean",
+  "middle mean",
+  "half across",
+  "half along",
+  "left mean",
+  "right mean",
+  "top mean",
+  "bottom mean",
+  "parts",
   "ground mean",
 ] as const;
 export type Fact = (typeof FACTS)[number];

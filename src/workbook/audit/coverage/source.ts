@@ -93,6 +93,7 @@ function lineCells(line: Line): CellSpec[] {
     const cells = cellsOf(index);
     const formulas: Record<Quantity, string> = {
       cans: `COUNT(${line.readings(index)})`,
+      sum: `SUM(${line.readings(index)})`,
       before: nearest(index > 0 ? cellsOf(index - 1) : undefined, "before"),
       after: nearest(index < count - 1 ? cellsOf(index + 1) : undefined, "after"),
       from: stripStart(cells, size),
@@ -108,9 +109,10 @@ function lineCells(line: Line): CellSpec[] {
   });
 }
 
-const LENGTHS = new Set(["before", "after", "from", "to"]);
+const LENGTHS = new Set(["sum", "before", "after", "from", "to"]);
 const QUANTITIES: Record<Quantity, string> = {
   cans: "cans read",
+  sum: "sum mm/h",
   before: "one before m",
   after: "one after m",
   from: "strip from m",
