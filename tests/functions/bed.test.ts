@@ -34,7 +34,7 @@ describe("BED.CAUSES", () => {
     const [header, verdict, ...rows] = call() as [string, number, string, string][];
     expect(header).toEqual(["cause", "weight %", "where", "next check"]);
     expect(verdict![0]).toBe("one weak head");
-    expect(verdict!.slice(2)).toEqual(["head at 3.0, 6.0 m", "bucket the heads at 3.0, 6.0 m and 3.0, 3.0 m"]);
+    expect(verdict!.slice(2)).toEqual(["head at 3.0, 6.0 m", "bucket head 10 at 3.0, 6.0 m and head 6 at 3.0, 3.0 m"]);
     expect(rows[0]).toEqual(verdict);
     expect(rows).toHaveLength(9);
     expect(rows.reduce((sum, [, weight]) => sum + weight, 0)).toBeCloseTo(100, 9);

@@ -73,7 +73,10 @@ function auditOf(cause: "one weak head") {
   for (const [i, value] of Object.values(named).entries()) cells[`A${30 + i}`] = value;
   return memoryHost(
     { Audit: cells },
-    { ...names, Cans_Readings: at("B2:H10"), Cans_Across_m: at("B1:H1"), Cans_Along_m: at("A2:A10") },
+    {
+      ...{ ...names, Cans_Readings: at("B2:H10"), Cans_Across_m: at("B1:H1"), Cans_Along_m: at("A2:A10") },
+      ...{ Head_Throw_m: at("C30"), Flow_Lh: at("D30:D49") },
+    },
   );
 }
 
@@ -168,21 +171,28 @@ describe("the map", () => {
     expect(await host.sheets()).toEqual(["Bed"]);
   });
 
-  it("says what may be wrong once the throw is typed, marks the head, and says what it lacks before", async () => {
+  it("says what may be wrong once the throw is in the workbook, marks the head, and says what it lacks before", async () => {
     const host = auditOf("one weak head");
     page = await screen(<Pane host={host} functions={[]} />);
     await page.step("Map");
-    await page.shows("Type the throw of a head to see the cause.");
+    await page.shows("Type the throw of a head on the sheet Block to see the cause.");
     expect(page.place.querySelectorAll("rect.marked-head")).toHaveLength(0);
-    await page.type("Throw of a head", "3.2");
-    await page.shows("Most likely: one weak head, head at 3.0, 6.0 m");
-    await page.shows("Next: bucket the heads at 3.0, 6.0 m and 3.0, 3.0 m.");
+    const throwCell = (await host.named("Head_Throw_m"))!;
+    await host.type(throwCell, [[3.2]]);
+    await page.shows("Most likely: one weak head, head 10 at 3.0, 6.0 m");
+    await page.shows("Next: bucket head 10 at 3.0, 6.0 m and head 6 at 3.0, 3.0 m.");
     expect(page.place.querySelectorAll("rect.marked-head")).toHaveLength(1);
-    await page.type("Throw of a head", "0");
-    await page.shows("throw must be more than 0 m, got 0");
-    await page.type("Throw of a head", "3.2");
+    expect(page.text("svg .head-number")).toHaveLength(20);
+    await host.type(
+      (await host.named("Flow_Lh"))!,
+      Array.from({ length: 20 }, (_, k) => [k === 9 ? 20 : 200]),
+    );
+    await page.shows("what was measured: bucket at head 10: 10 % of the others");
+    await page.shows("Next: clean or replace head 10, then test again.");
     await host.type({ sheet: "Audit", address: "A30" }, [["other"]]);
-    await page.shows("Fill in the bed, layout and spacings on the sheet Block to see the cause.");
+    await page.shows(
+      "Fill in the bed, layout and spacings on the sheet Block, or the places of the heads on the sheet Heads",
+    );
     await page.shows("under three quarters of the mean");
     expect(await axeFindings(page.place)).toEqual([]);
   });

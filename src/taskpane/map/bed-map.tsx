@@ -19,9 +19,9 @@ export interface MapFacts {
   /** Mean of the bed by area [mm/h]; left out: that of the cans. */
   mean?: number | undefined;
   /** Where heads are [m]. */
-  heads?: readonly { x: number; y: number }[];
+  heads?: readonly { x: number; y: number; number?: number }[];
   /** The head that the cans point to [m]. */
-  marked?: { x: number; y: number } | undefined;
+  marked?: { x: number; y: number; number: number } | undefined;
 }
 
 /** With more cans than this their rates would overlap. */
@@ -128,8 +128,8 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
       <Cans field={field} plot={plot} mean={m} />
       <Axes ground={ground} plot={plot} />
       <Legend rates={rates} mean={m} top={plot.height} of="cans">
-        Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads." : ""}
-        {facts.marked && " Square: the head in question."}
+        Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads, numbered." : ""}
+        {facts.marked && ` Square: head ${facts.marked.number}.`}
         {rates.length < marks.length && (
           <tspan x="40" dy="14">
             ×: not read.{holed && " No rate is known round it, so that ground is hatched."}

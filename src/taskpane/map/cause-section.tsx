@@ -1,31 +1,36 @@
-import type { BedVerdict } from "./bed-verdict";
+import type { BedReading } from "./bed/use-bed-reading";
 
 interface Props {
   id: string;
-  /** Left out where the throw or the layout of the heads is missing. */
-  verdict: BedVerdict | null;
-  missing: string;
+  reading: BedReading;
+  /** What has to be filled in first; "" for nothing. */
+  lack: string;
 }
 
 /** What may be wrong with the bed, how sure that is, and what to measure next. */
-export function CauseSection({ id, verdict, missing }: Props) {
+export function CauseSection({ id, reading, lack }: Props) {
+  const { cause, problem, running } = reading;
   return (
     <section aria-labelledby={`${id}-cause`}>
       <h3 id={`${id}-cause`}>What may be wrong</h3>
-      {!verdict && <p className="note">{missing}</p>}
-      {verdict && (
+      {(lack || problem) && <p className="note">{lack || problem}</p>}
+      {running && !cause && <p className="note">Reading the bed …</p>}
+      {cause && (
         <>
           <p role="status">
-            <strong>{verdict.sentence}</strong>
+            <strong>{cause.verdict.sentence}</strong>
           </p>
-          <p>Next: {verdict.next}.</p>
+          <p>Next: {cause.verdict.next}.</p>
           <ul>
-            {verdict.likely.map((cause) => (
-              <li key={cause}>{cause}</li>
+            {cause.verdict.likely.map((one) => (
+              <li key={one}>{one}</li>
             ))}
           </ul>
           <p className="note">
-            From the cans and the layout of the heads alone. Check at the heads before you buy anything.
+            {cause.verdict.measured
+              ? `From the cans, the places of the heads and what was measured: ${cause.verdict.measured}.`
+              : "From the cans and the places of the heads alone."}{" "}
+            Check at the heads before you buy anything.
           </p>
         </>
       )}

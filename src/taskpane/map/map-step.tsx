@@ -6,6 +6,7 @@ import { TaskLine } from "../parts/task-line";
 import { numberOf } from "../parts/typed-number";
 import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
+import { useBedReading } from "./bed/use-bed-reading";
 import { BedMap } from "./bed-map";
 import { CauseSection } from "./cause-section";
 import type { Spacings, Way } from "./find-source";
@@ -32,14 +33,14 @@ export function MapStep({ host, answer, keep }: StepProps) {
   const [way, setWay] = useState<Way>("audit");
   const [across, setAcross] = useState("");
   const [along, setAlong] = useState("");
-  const [throwText, setThrowText] = useState("");
-  const radius = distance("throw", throwText);
   const [acrossGap, alongGap] = [distance("spacing across", across), distance("spacing along", along)];
   const spacings: Spacings | null =
     acrossGap.value !== undefined && alongGap.value !== undefined
       ? { across: acrossGap.value, along: alongGap.value }
       : null;
-  const { source, facts, seen, verdict, noVerdict, problem } = useMap(host, way, answer, spacings, radius.value);
+  const { source, facts, seen, ask, problem } = useMap(host, way, answer, spacings);
+  const { reading } = useBedReading(ask);
+  const marked = reading.cause?.verdict.head;
   const picture = useRef<HTMLDivElement>(null);
   const task = useTask();
   const svg = () => picture.current!.querySelector("svg")!;
@@ -76,7 +77,6 @@ export function MapStep({ host, answer, keep }: StepProps) {
             <option value="list">selected list: place across, place along, reading</option>
           </Select>
         </Field>
-        {way === "audit" && gap("Throw of a head, by its maker [m]", throwText, radius, setThrowText)}
         {way === "grid" && gap("Cans apart across the width [m]", across, acrossGap, setAcross)}
         {way === "grid" && gap("Cans apart along the length [m]", along, alongGap, setAlong)}
       </div>
@@ -87,7 +87,7 @@ export function MapStep({ host, answer, keep }: StepProps) {
       {source && facts && seen && (
         <>
           <div ref={picture} className="picture">
-            <BedMap field={source.field} facts={{ ...facts, sentence: seen.sentence, marked: verdict?.head }} id={id} />
+            <BedMap field={source.field} facts={{ ...facts, sentence: seen.sentence, marked }} id={id} />
           </div>
           <div className="actions">
             <Button appearance="primary" onClick={paint}>
@@ -99,7 +99,7 @@ export function MapStep({ host, answer, keep }: StepProps) {
         </>
       )}
       <TaskLine task={task} />
-      {seen && way === "audit" && <CauseSection id={id} verdict={verdict} missing={noVerdict} />}
+      {seen && way === "audit" && <CauseSection id={id} reading={reading} lack={facts?.bed?.lack ?? ""} />}
     </section>
   );
 }

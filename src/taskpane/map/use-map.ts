@@ -6,8 +6,8 @@ import type { Answer } from "../answer/answer";
 import { words } from "../parts/words";
 import type { Reading } from "../workbook/reading";
 import { useWatched } from "../workbook/use-watched";
+import type { Ask } from "./bed/bed-messages";
 import { BED_NAMES, type BedFacts, bedFacts } from "./bed-facts";
-import { type BedVerdict, bedVerdict } from "./bed-verdict";
 import { AUDIT_NAMES, findSource, type Spacings, type Way } from "./find-source";
 import type { Source } from "./source";
 
@@ -16,56 +16,43 @@ export interface MapState {
   source: Source | null;
   facts: BedFacts | null;
   seen: Seen | null;
-  /** What the heads and the cans say together; null without a layout of heads or a throw. */
-  verdict: BedVerdict | null;
-  /** Why there is no verdict. */
-  noVerdict: string;
+  /** The bed that can be read for its cause; null while something is lacking. */
+  ask: Ask | null;
   problem: string;
 }
 
-const NOTHING: MapState = { source: null, facts: null, seen: null, verdict: null, noVerdict: "", problem: "" };
+const NOTHING: MapState = { source: null, facts: null, seen: null, ask: null, problem: "" };
 
 /** What a map is drawn from; the selection comes with every snapshot. */
 const CELLS: Reading<Snapshot> = { wants: { names: [...AUDIT_NAMES, ...BED_NAMES] }, read: (snapshot) => snapshot };
 
-/** The verdict, or what it lacks. */
-function verdictOf({ field }: Source, { stand }: BedFacts, radius?: number): Pick<MapState, "verdict" | "noVerdict"> {
-  if (!stand) {
-    return { verdict: null, noVerdict: "Fill in the bed, layout and spacings on the sheet Block to see the cause." };
-  }
-  if (radius === undefined) return { verdict: null, noVerdict: "Type the throw of a head to see the cause." };
-  try {
-    return { verdict: bedVerdict(field, stand, radius), noVerdict: "" };
-  } catch (reason) {
-    return { verdict: null, noVerdict: words(reason) };
-  }
+function askOf({ field: { rates, across, along } }: Source, { bed }: BedFacts): Ask | null {
+  if (!bed?.input) return null;
+  return { input: { grid: rates, across, along, ...bed.input }, measured: bed.measured, slow: true };
 }
 
-function mapOf(snapshot: Snapshot, way: Way, answer: Answer, spacings: Spacings | null, radius?: number): MapState {
+function mapOf(snapshot: Snapshot, way: Way, answer: Answer, spacings: Spacings | null): MapState {
   try {
     const source = findSource(snapshot, way, answer, spacings);
     const facts: BedFacts = way === "audit" ? bedFacts(snapshot) : { title: "The bed from above" };
-    const found = seen(source.field, facts.bearing, facts.mean);
-    return { source, facts, seen: found, ...verdictOf(source, facts, radius), problem: "" };
+    return {
+      ...{ source, facts, problem: "" },
+      seen: seen(source.field, facts.bearing, facts.mean),
+      ask: askOf(source, facts),
+    };
   } catch (reason) {
     return { ...NOTHING, problem: words(reason) };
   }
 }
 
 /** Follows the cans: the newest map. */
-export function useMap(
-  host: Host,
-  way: Way,
-  answer: Answer | null,
-  spacings: Spacings | null,
-  radius?: number,
-): MapState {
+export function useMap(host: Host, way: Way, answer: Answer | null, spacings: Spacings | null): MapState {
   const { found: snapshot, failure } = useWatched(host, CELLS);
   const [across, along] = [spacings?.across, spacings?.along];
   return useMemo(() => {
     if (failure) return { ...NOTHING, problem: failure };
     if (!answer || !snapshot) return NOTHING;
     const given = across !== undefined && along !== undefined ? { across, along } : null;
-    return mapOf(snapshot, way, answer, given, radius);
-  }, [failure, snapshot, way, answer, across, along, radius]);
+    return mapOf(snapshot, way, answer, given);
+  }, [failure, snapshot, way, answer, across, along]);
 }

@@ -1,6 +1,6 @@
 import type { Host } from "../../hosts/host";
+import { ARRANGEMENT_OF } from "../../workbook/bed/head-layout";
 import { numberIn, readNamed, textIn } from "../workbook/named";
-import { ARRANGEMENT_OF } from "./head-layout";
 import { FIRST_LAYOUT, type LayoutEntries } from "./layout-entries";
 
 const NAMES = [

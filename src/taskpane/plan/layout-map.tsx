@@ -106,7 +106,7 @@ export function LayoutMap({ planned, id, title, drag, cans = [] }: Props) {
       {drag && <DragHandles planned={planned} plot={plot} drag={drag} />}
       <Axes ground={ground} plot={plot} />
       <Legend rates={rates.values} mean={judgement.meanRate} top={plot.height} of="cells">
-        Crosses: heads; dotted: what each wets{cans.length > 0 ? "; numbered: cans" : ""}. No wind.
+        Crosses: heads, numbered; dotted: what each wets{cans.length > 0 ? "; circles: cans" : ""}. No wind.
       </Legend>
     </Picture>
   );

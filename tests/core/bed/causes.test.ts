@@ -107,7 +107,7 @@ describe("causes", () => {
   });
 
   it("sends to the head and its neighbour where one is weak, and to the gauge where the pressure is low", () => {
-    expect(nextCheck(read(clearBed("one weak head")))).toBe("bucket the heads at 3.0, 6.0 m and 3.0, 3.0 m");
+    expect(nextCheck(read(clearBed("one weak head")))).toBe("bucket head 10 at 3.0, 6.0 m and head 6 at 3.0, 3.0 m");
     expect(nextCheck(read(clearBed("pressure too low")))).toBe("read the pressure at a head");
   });
 

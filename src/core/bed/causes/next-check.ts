@@ -44,8 +44,13 @@ function neighbour(heads: readonly BedHead[], of: number): BedHead | undefined {
   return heads.filter((_, k) => k !== of).sort((one, other) => far(one) - far(other))[0];
 }
 
+/** A head as it is said: its number on the map and its place. */
+export function headName(head: BedHead): string {
+  return `head ${head.number} at ${placeName(head)}`;
+}
+
 function bucket(one: BedHead, other: BedHead | undefined): string {
-  return `bucket the head${other ? "s" : ""} at ${placeName(one)}${other ? ` and ${placeName(other)}` : ""}`;
+  return `bucket ${headName(one)}${other ? ` and ${headName(other)}` : ""}`;
 }
 
 /** What is to be done where the check was already made at the heads; undefined where it was not. */

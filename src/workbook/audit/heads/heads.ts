@@ -1,3 +1,4 @@
+import { FACES } from "../../bed/faces";
 import { choice, number, timeOfDay, words } from "../../form/allowed";
 import { checkLines } from "../../form/check-lines";
 import { formLines, joined } from "../../form/entry-lines";
@@ -11,18 +12,6 @@ const FIRST = 4;
 const PLACES = 60;
 const LAST = FIRST + PLACES - 1;
 const column = (letter: string) => `${letter}${FIRST}:${letter}${LAST}`;
-
-/** Which way a part circle faces, seen as the cans are typed in. */
-export const FACES = [
-  "right",
-  "bottom right",
-  "bottom",
-  "bottom left",
-  "left",
-  "top left",
-  "top",
-  "top right",
-] as const;
 
 const HEADINGS = [
   "Head",
@@ -156,7 +145,7 @@ export const HEADS: SheetSpec = {
     on(column("B"), words(30)),
     on(`C${FIRST}:D${LAST}`, number(-100, 600, "m")),
     on(column("E"), number(0, 360, "deg")),
-    on(column("F"), choice(...FACES)),
+    on(column("F"), choice(...Object.keys(FACES))),
     on(`G${FIRST}:H${LAST}`, number(0, 2000, "kPa")),
     on(column("J"), number(0, 200000, "mL")),
     on(column("K"), number(0.1, 3600, "s")),

@@ -1,0 +1,56 @@
+import { useCallback, useEffect, useRef, useState } from "react";
+import { words } from "../../parts/words";
+import { type Run, workRun } from "../../parts/work-run";
+import type { Ask, Said } from "./bed-messages";
+import { bedWork } from "./bed-work";
+
+const WORK = { worker: () => new Worker(new URL("./bed-worker.ts", import.meta.url)), near: bedWork };
+
+type Heard<K extends Said["kind"]> = Extract<Said, { kind: K }>;
+
+/** What was read from a bed so far. */
+export interface BedReading {
+  cause?: Heard<"cause">;
+  interval?: Heard<"interval"> | Heard<"no interval">;
+  redrawn?: Heard<"redrawn">;
+  problem: string;
+  running: boolean;
+}
+
+const NOTHING: BedReading = { problem: "", running: false };
+
+function heard(before: BedReading, said: Said): BedReading {
+  if (said.kind === "cause") return { ...before, cause: said };
+  if (said.kind === "redrawn") return { ...before, redrawn: said };
+  if (said.kind === "interval" || said.kind === "no interval") return { ...before, interval: said };
+  return before;
+}
+
+/** Reads a bed beside the page whenever it is another one; `ask` null: there is none to read. */
+export function useBedReading(ask: Ask | null): { reading: BedReading; stop: () => void } {
+  const [reading, setReading] = useState(NOTHING);
+  const current = useRef<Run | null>(null);
+  const key = ask && JSON.stringify(ask);
+  useEffect(() => {
+    if (key === null) {
+      setReading(NOTHING);
+      return;
+    }
+    setReading({ problem: "", running: true });
+    const run = workRun<Ask, Said>(WORK, JSON.parse(key) as Ask, (said) => setReading((before) => heard(before, said)));
+    current.current = run;
+    const end = (problem: string) => {
+      if (current.current === run) setReading((before) => ({ ...before, running: false, problem }));
+    };
+    run.finished.then(
+      () => end(""),
+      (reason) => end(words(reason)),
+    );
+    return () => {
+      current.current = null;
+      run.stop();
+    };
+  }, [key]);
+  const stop = useCallback(() => current.current?.stop(), []);
+  return { reading, stop };
+}
