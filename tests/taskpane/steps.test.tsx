@@ -238,6 +238,12 @@ describe("results of an audit", () => {
     await open(host);
     await page.step("New audit");
     await page.shows("This workbook is of version 1.1 and keeps the rules of that version. New since:");
+    await page.close();
+    const plan = auditHost({ cells: { Block: { C20: "1.0" } } });
+    plan.define("Plan_Version", { sheet: "Block", address: "C20" });
+    await open(plan);
+    await page.step("New audit");
+    await page.shows("This nursery plan is of version 1.0 and keeps the rules of that version. New since:");
   });
 
   it("follow an older workbook, which says in its own way whether areas count", async () => {
