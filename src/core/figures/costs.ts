@@ -58,14 +58,14 @@ export const PAYING = {
     unit: "years",
     digits: 1,
     definition: "capital / what is saved a year together",
-    source: "common practice",
+    source: "simple payback of engineering economics, from memory",
   },
   NPV: {
     ...money,
     name: "Net present value",
     short: "Net present value",
     definition: "saved a year · (1 - (1 + rate)^-life) / rate - capital; above 0 it pays",
-    source: "common practice",
+    source: "present value of an annuity, engineering economics, from memory",
   },
   Paying_Price: {
     ...money,

@@ -46,7 +46,7 @@ export const BUILT_IN_LIMITS: readonly Limit[] = [
   {
     measure: MEASURES.SC_CAN.name,
     ...parseLimit("<= 1.5"),
-    source: "common practice",
+    source: "common practice, no source",
     year: "",
   },
 ];

@@ -30,7 +30,7 @@ export const MEASURES = {
     least: 0,
     definition:
       "mean depth of all cans read, each by its area where places are typed, over the length of the test; depth = 1000 mL / (pi mouth² / 4)",
-    source: "common practice",
+    source: "University of Maryland, nursery irrigation course, 4.7; areas for counts: own reasoning",
     worksheetFunction: "MAR",
   },
   CU: {
@@ -63,7 +63,7 @@ export const MEASURES = {
     digits: 2,
     least: 1,
     definition: "mean of all cans over the lowest reading; it rises with the number of cans",
-    source: "common practice",
+    source: "Sammis, Soils 456, answer 5.10, New Mexico State University: mean over the lowest can",
     worksheetFunction: "SC.CAN",
   },
   SC_QUARTER: {
@@ -74,7 +74,7 @@ export const MEASURES = {
     least: 1,
     definition:
       "mean of all cans over the mean of the driest quarter of the ground, without places of the lowest quarter of the cans",
-    source: "common practice",
+    source: "mean over low-quarter mean, 100 / DU: own reasoning from Merriam and Keller, 1978",
     worksheetFunction: "SC.QUARTER",
   },
   SC_SHARE: {
@@ -85,7 +85,7 @@ export const MEASURES = {
     least: 0,
     definition:
       "mean of all cans over the reading that cans of the wanted share of the area reach, without places the wanted share of the cans",
-    source: "common practice",
+    source: "own reasoning: what share of the pots must get enough",
     worksheetFunction: "SC.SHARE",
   },
 } as const satisfies Record<string, Figure>;

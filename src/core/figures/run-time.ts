@@ -19,7 +19,7 @@ export const RUN_TIME = {
     digits: 2,
     least: 0,
     definition: "the SC that sets the run time: of the driest can, the low quarter or the share of pots",
-    source: "common practice",
+    source: "Solomon, Irrigation Notes 880802, 1988: run time is base time times SC",
     worksheetFunction: "RUNTIME",
   },
   GROSS_MULTIPLIER: {
@@ -47,7 +47,7 @@ export const RUN_TIME = {
     digits: 0,
     least: 0,
     definition: "60 times depth to apply / mean application rate",
-    source: "common practice",
+    source: "Solomon, Irrigation Notes 880802, 1988: run time is base time times SC",
     worksheetFunction: "RUNTIME",
   },
   PULSES: {

@@ -8,7 +8,7 @@ const WORDS = 2 ** 32;
  *
  *     z = normalQuantile((w + 1/2) / 2^32)        w: the generator's next word
  *
- * @source inversion of the distribution function, common practice
+ * @source inversion of the distribution function, from memory
  */
 export class Normals {
   readonly #generator: Generator;
