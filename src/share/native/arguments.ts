@@ -128,6 +128,15 @@ export function rounded(value: number, digits: number, up: boolean): number {
   return Math.sign(value) * shifted(whole, -digits);
 }
 
+/** Rounded where every program rounds alike: a half that binary digits only come near goes up in one and down in another. */
+export function surelyRounded(value: number, digits: number): number {
+  const twice = 2 * shifted(Math.abs(value), digits);
+  const nearest = Math.round(twice);
+  const isHalf = nearest % 2 === 1;
+  if (isHalf && twice !== nearest && Math.abs(twice - nearest) <= 1e-12 * nearest) throw new Unsure();
+  return rounded(value, digits, false);
+}
+
 /** Whether a value meets a criterion such as `>=0.5`. */
 export function meets(criterion: Scalar): (value: Scalar) => boolean {
   const [, sign = "=", rest = ""] = /^(<=|>=|<>|<|>|=)?(.*)$/s.exec(textOf(criterion)) ?? [];

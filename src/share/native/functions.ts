@@ -19,6 +19,7 @@ import {
   rounded,
   statistic,
   sum,
+  surelyRounded,
 } from "./arguments";
 import { alike, compared, NativeError, numberOf, textOf, truthOf } from "./value";
 
@@ -70,7 +71,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
   OR: (given, cells) => flat(given, cells).some(truthOf),
   PI: () => Math.PI,
   RIGHT: each((text, count = 1) => (numberOf(count) === 0 ? "" : textOf(text).slice(-numberOf(count)))),
-  ROUND: each((x, digits) => rounded(numberOf(x), numberOf(digits), false)),
+  ROUND: each((x, digits) => surelyRounded(numberOf(x), numberOf(digits))),
   ROUNDUP: each((x, digits) => rounded(numberOf(x), numberOf(digits), true)),
   ROW: ([of]) => counter(area(of).top, area(of).bottom).map((row) => [row]),
   SEARCH: each((wanted, text, from = 1) => {
