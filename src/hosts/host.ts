@@ -42,6 +42,8 @@ export interface Host {
   write(area: Area, inputs: Input[][]): Promise<void>;
   /** Several areas in one go. */
   writeTogether(writes: readonly Write[]): Promise<void>;
+  /** Writes values that the pane keeps in the workbook; at the desk outside what the typist can undo. */
+  writeKept(writes: readonly Write[]): Promise<void>;
   /** The area behind a defined name, or null where there is none. */
   named(name: string): Promise<Area | null>;
   sheets(): Promise<string[]>;

@@ -44,6 +44,7 @@ export async function pageHost(page: Page): Promise<Host> {
     inputs: call("inputs"),
     write: call("write"),
     writeTogether: call("writeTogether"),
+    writeKept: call("writeKept"),
     named: call("named"),
     sheets: call("sheets"),
     used: call("used"),

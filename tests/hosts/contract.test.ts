@@ -24,6 +24,7 @@ function forgetful(sheets: string[]): Host {
     inputs: async () => [[""]],
     write: async () => {},
     writeTogether: async () => {},
+    writeKept: async () => {},
     named: async () => null,
     sheets: async () => sheets,
     used: async () => null,

@@ -129,6 +129,9 @@ export function memoryHost(
     async writeTogether(writes) {
       for (const { area, inputs } of writes) await this.write(area, inputs);
     },
+    async writeKept(writes) {
+      for (const { area, inputs } of writes) await this.write(area, inputs);
+    },
     type: async (area, inputs) => put(area, inputs),
     named: async (name) => named(name),
     define: (name, area) => void known.set(name, area),

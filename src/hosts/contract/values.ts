@@ -36,6 +36,10 @@ export const VALUE_CHECKS = {
     same(await read("A1:C1"), [[1, 2, null]]);
     same(await read("C3"), [["x"]]);
   },
+  "what the pane keeps is written as values": async ({ read, host, at }: TrialSheet) => {
+    await host.writeKept([{ area: at("B2:C2"), inputs: [["kept", 3]] }]);
+    same(await read("B2:C2"), [["kept", 3]]);
+  },
   "a formula may give an empty text": async ({ write, read }: TrialSheet) => {
     await write("A1", [['=""']]);
     same(await read("A1"), [[""]]);

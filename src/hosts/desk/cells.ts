@@ -1,5 +1,5 @@
 import type { ICellData, Nullable } from "@univerjs/core";
-import { FormulaDataModel } from "@univerjs/preset-sheets-core";
+import { FormulaDataModel, SetRangeValuesMutation } from "@univerjs/preset-sheets-core";
 import type { Area } from "../../cells/area";
 import { boxOf } from "../../cells/box";
 import type { Cell, Input } from "../../cells/cell";
@@ -76,4 +76,18 @@ export function entered(input: Input): ICellData {
   if (TYPED_NUMBER.test(input.trim())) return { ...empty, v: Number(input), t: NUMBER };
   if (/^(true|false)$/i.test(input)) return { ...empty, v: input.toLowerCase() === "true" ? 1 : 0, t: BOOLEAN };
   return { ...empty, v: input.replace(/^'/, ""), t: TEXT };
+}
+
+/** Writes values without a step for Undo. */
+export function keepCells(grid: Grid, area: Area, inputs: Input[][]): void {
+  const { row, column } = boxOf(area);
+  const cellValue: Record<number, Record<number, ICellData>> = {};
+  inputs.forEach((line, i) => {
+    cellValue[row - 1 + i] = Object.fromEntries(line.map((input, j) => [column - 1 + j, entered(input)]));
+  });
+  grid.api.syncExecuteCommand(SetRangeValuesMutation.id, {
+    unitId: bookOf(grid).getId(),
+    subUnitId: sheetOf(grid, area.sheet).getSheetId(),
+    cellValue,
+  });
 }

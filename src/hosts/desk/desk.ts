@@ -2,7 +2,7 @@ import { IUniverInstanceService, UniverInstanceType, type Workbook } from "@univ
 import type { Area } from "../../cells/area";
 import type { Host } from "../host";
 import { snapshotOf } from "../snapshot";
-import { cells, entered, typed } from "./cells";
+import { cells, entered, keepCells, typed } from "./cells";
 import type { DeskFiles } from "./files";
 import { bookOf, type Grid, selectCells, sheetOf } from "./grid";
 import { named } from "./names";
@@ -70,6 +70,9 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
     },
     writeTogether: async (writes) => {
       for (const { area, inputs } of writes) rangeOf(area).setValues(inputs.map((line) => line.map(entered)));
+    },
+    writeKept: async (writes) => {
+      for (const { area, inputs } of writes) keepCells(grid, area, inputs);
     },
     named: async (name) => named(grid, name),
     sheets: async () => sheetNames(grid),

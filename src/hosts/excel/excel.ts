@@ -80,6 +80,7 @@ export function excelHost(): Host {
     inputs: (area) => run(async (context) => (await readAreas(context, [{ area, typed: true }]))[0]!.inputs!),
     write: (area, inputs) => run((context) => writeTogether(context, [{ area, inputs }])),
     writeTogether: (writes) => run((context) => writeTogether(context, writes)),
+    writeKept: (writes) => run((context) => writeTogether(context, writes)),
     named: (name) => run((context) => named(context, name)),
     sheets: () => run(sheetNames),
     used: (sheet) => run((context) => used(context, sheet)),

@@ -3,6 +3,7 @@ import { cellAt } from "../../cells/places";
 import { placeName } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import { AUDIT_SHEETS } from "../../workbook/audit/audit";
+import { COVERAGE_PART } from "../../workbook/audit/coverage/alone";
 import { COVERAGE } from "../../workbook/audit/coverage/coverage";
 import { earlierSheets, newsSince } from "../../workbook/earlier/earlier-sheets";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
@@ -17,6 +18,7 @@ import { auditLine } from "../figures/audit-line";
 import { earlierFigures } from "../figures/earlier-figures";
 import { agrees, NOT_GIVEN } from "./agreement";
 import { calledFigures } from "./called-figures";
+import { causeFindings } from "./cause-check";
 import { inputFindings } from "./evidence-check";
 import { figureLabel } from "./figure-label";
 import { impossibleFindings } from "./impossible-figures";
@@ -33,7 +35,7 @@ export const NO_EVIDENCE = "There is no sheet Evidence, so what was changed sinc
 /** A workbook with so many of the audit's sheets is one; a single Coverage sheet can be in any. */
 const FEWEST_SHEETS = 2;
 /** A painted Coverage sheet is looked at in any workbook. */
-const COVERAGE_ALONE: readonly SheetSpec[] = [COVERAGE];
+const COVERAGE_ALONE: readonly SheetSpec[] = [COVERAGE_PART];
 const MEANING = "This means that the figures follow from these readings, not that the readings are true.";
 
 /** What the cell behind a name says, errors by their name. */
@@ -133,6 +135,7 @@ async function checkedBy(
     evidence ? typed : [NO_EVIDENCE],
     evidence ? replacedFindings(book, evidence) : [],
     impossibleFindings(book, specs),
+    isAudit ? causeFindings(book) : [],
     template,
     remainingCalls(book),
   ];

@@ -7,6 +7,7 @@ import { numberOf } from "../parts/typed-number";
 import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
 import { useBedReading } from "./bed/use-bed-reading";
+import { useKeptCause } from "./bed/use-kept-cause";
 import { BedMap } from "./bed-map";
 import { CauseSection } from "./cause-section";
 import type { Spacings, Way } from "./find-source";
@@ -38,8 +39,9 @@ export function MapStep({ host, answer, keep }: StepProps) {
     acrossGap.value !== undefined && alongGap.value !== undefined
       ? { across: acrossGap.value, along: alongGap.value }
       : null;
-  const { source, facts, seen, ask, problem } = useMap(host, way, answer, spacings);
+  const { source, facts, seen, ask, stamp, problem } = useMap(host, way, answer, spacings);
   const { reading } = useBedReading(ask);
+  useKeptCause(host, reading, stamp);
   const marked = reading.cause?.verdict.head;
   const picture = useRef<HTMLDivElement>(null);
   const task = useTask();

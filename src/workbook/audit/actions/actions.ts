@@ -1,7 +1,7 @@
 import { type Allowed, choice, date, number, words } from "../../form/allowed";
 import type { CellSpec, CheckSpec, SheetSpec } from "../../form/sheet-spec";
 
-const FIRST = 4;
+const FIRST = 5;
 const LINES = 14;
 const LAST = FIRST + LINES - 1;
 const SUMS = LAST + 1;
@@ -60,7 +60,8 @@ export const ACTIONS: SheetSpec = {
   roomy: true,
   widths: [28, 34, 15, 12, 12, 10],
   heights: {
-    3: 30,
+    3: 46,
+    4: 30,
     ...Object.fromEntries(Array.from({ length: LINES }, (_, index) => [FIRST + index, 28])),
     ...Object.fromEntries(PATTERN_LINES.map((_, index) => [PATTERNS + 1 + index, 26])),
   },
@@ -72,7 +73,8 @@ export const ACTIONS: SheetSpec = {
       value:
         "One line for each thing to mend: the cause that was found at the heads, what is done, who does it, until when.",
     },
-    ...HEADINGS.map((value, index): CellSpec => ({ at: `${"ABCDEF"[index]}3`, kind: "heading", value })),
+    { at: "A3:F3", kind: "answer", formula: "Cause_Sentence" },
+    ...HEADINGS.map((value, index): CellSpec => ({ at: `${"ABCDEF"[index]}4`, kind: "heading", value })),
     ...Array.from({ length: LINES }, (_, index) => actionLine(FIRST + index)).flat(),
     { at: `A${SUMS}:B${SUMS}`, kind: "label", value: "Cost of all actions" },
     {

@@ -155,18 +155,15 @@ export const COVERAGE: SheetSpec = {
   heights: {
     2: 30,
     3: 46,
+    [LAST_ROW + 2]: 46,
     [TOP - 1]: 26,
     ...Object.fromEntries(Array.from({ length: 2 * MOST_ALONG }, (_, index) => [TOP + index, HALF_HEIGHT])),
   },
-  printed: `A1:${LAST_COLUMN}${LAST_ROW + 1}`,
+  printed: `A1:${LAST_COLUMN}${LAST_ROW + 2}`,
   cells: [
     { at: `A1:${LAST_COLUMN}1`, kind: "title", value: "Coverage" },
     { at: `A2:${LAST_COLUMN}2`, kind: "answer", name: "Coverage_Sentence", formula: SENTENCE },
-    {
-      at: `A3:${LAST_COLUMN}3`,
-      kind: "said",
-      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head is on the can's ground, by layout and spacing of Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
-    },
+    { at: `A3:${LAST_COLUMN}3`, kind: "answer", formula: "Cause_Sentence" },
     ...legend(),
     ...figures(),
     ...axes(),
@@ -176,6 +173,11 @@ export const COVERAGE: SheetSpec = {
       kind: "note",
       value:
         "Classes are by the mean of the bed as on Results; where other cans are shown, by their mean. What the picture draws on is to the right of it.",
+    },
+    {
+      at: `A${LAST_ROW + 2}:${LAST_COLUMN}${LAST_ROW + 2}`,
+      kind: "said",
+      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head is on the can's ground, by layout and spacing of Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
     },
     ...sourceLabels(),
     ...sourceCells(),

@@ -63,7 +63,8 @@ const on = (range: string, allowed: ReturnType<typeof words>): CheckSpec => ({
 
 const FIGURES_FROM = LAST + 2;
 const WIND_FROM = FIGURES_FROM + HEAD_FIGURES.length + 1;
-const WIND_LINES = 6;
+/** Lines of the wind log. */
+export const WIND_LINES = 6;
 const WIND_FIRST = WIND_FROM + 1;
 const WIND_LAST = WIND_FROM + WIND_LINES;
 const COMPASS = ["N", "NE", "E", "SE", "S", "SW", "W", "NW", "still"];

@@ -129,7 +129,7 @@ export const REPORT: SheetSpec = {
       kind: "caution",
       formula: 'IF(Lack_Rate<>"","Not complete: "&Lack_Rate&". ","")&Readings_Problem&Audit_Remark',
     },
-    { at: inRow(ALL, 3), kind: "answer", formula: "Coverage_Sentence" },
+    { at: inRow(ALL, 3), kind: "answer", formula: 'Coverage_Sentence&" "&Cause_Sentence' },
     ...facts(),
     { at: `E${TOP - 1}:X${TOP - 1}`, kind: "heading", value: "Coverage of the bed, from above" },
     ...scale,

@@ -6,6 +6,7 @@ import { nearest, type StripCells, stripEnd, stripStart } from "../../form/strip
 import { CANS } from "../cans/cans";
 import { AREA_GRID, areaGrid } from "./area-grid";
 import { BASE_ROWS, baseCells } from "./bases";
+import { keptCells } from "./kept";
 import { FIRST, FIRST_ACROSS, FIRST_ALONG, LAST } from "./places";
 import { AFTER_TOTALS, totalCells } from "./totals";
 
@@ -141,6 +142,7 @@ export const WORKING: SheetSpec = {
     }),
     ...totalCells(),
     ...baseCells(BASES),
+    ...keptCells(BASES + BASE_ROWS + 1),
     ...areaGrid(),
   ],
   areas: {
