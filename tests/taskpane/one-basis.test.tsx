@@ -13,6 +13,7 @@ import { cuChristiansen, duQuarter, scCan, scQuarter, scShare } from "../../src/
 import { checkCopy } from "../../src/share/check/check-copy";
 import { namedValue } from "../../src/share/copy/evidence-rows";
 import { shareCopy } from "../../src/share/copy/share-copy";
+import { registerRow } from "../../src/share/register-row";
 import { Pane } from "../../src/taskpane/pane";
 import { figure } from "../../src/taskpane/parts/figure";
 import { type FileBook, namedArea, openBook } from "../../src/xlsx/parts/workbook-file";
@@ -153,6 +154,50 @@ describe("the example audit shows one value of each figure", () => {
   });
 });
 
+describe("water and money of the example, which has two beds on its valve", () => {
+  const [now, after, saved, used] = ["Result_Water_kL", "Needed_After_kL", "Saved_kL", "Used_Now_kL"].map(value) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const sheet = (name: string) =>
+    [...book.sheets.find((one) => one.name === name)!.cells].map(([, cell]) => cell.value);
+
+  it("are of both beds: 2 · 192 m² · 9.405 mm · 300 days · 1.708 / 0.74", () => {
+    expect(value("Beds_On_Valve")).toBe(2);
+    const bed = value("Block_Area_m2") * value("Net_Depth_mm") * value("Water_Days") * value("Gross_Multiplier");
+    expect(now).toBeCloseTo((2 * bed) / value("In_Bed_Share") / 1000, 9);
+    expect(saved).toBeCloseTo(now - after, 9);
+  });
+
+  it("are one value on Water and cost, Cost and Report, which say of which beds", () => {
+    for (const name of ["Water and cost", "Cost", "Report"]) {
+      const has = (wanted: number) => sheet(name).some((cell) => closeTo(cell, wanted));
+      expect([has(now), has(after), has(value("Result_Cost"))], name).toEqual([true, true, true]);
+      expect(sheet(name).join("\n"), name).toContain("all 2 beds on the valve");
+    }
+    for (const wanted of [used, saved]) expect(sheet("Report").some((cell) => closeTo(cell, wanted))).toBe(true);
+    // of one bed, which was said before
+    for (const name of ["Run time", "Water and cost", "Cost", "Report"]) {
+      expect(
+        sheet(name).some((cell) => [now, after, saved].some((wanted) => closeTo(cell, wanted / 2))),
+        name,
+      ).toBe(false);
+    }
+  });
+
+  it("are the same in the register and in the table of checked copies", async () => {
+    const report = await checkCopy(await shareCopy(file, new Date(2026, 10, 25)));
+    expect(report.line!.water).toBeCloseTo(now, 9);
+    expect(registerRow({ name: "a copy", report, problem: "" })[8]).toBeCloseTo(now, 9);
+    const older = await checkCopy(new Uint8Array(readFileSync("tests/share/example-audit-1.1.xlsx")));
+    const stated = older.figures.find(({ name }) => name === "Result_Water_kL")!.stated as number;
+    expect(older.line!.water).toBeCloseTo(2 * stated, 9);
+    expect(registerRow({ name: "older", report: older, problem: "" })[8]).toBeCloseTo(2 * stated, 9);
+  });
+});
+
 describe("the pane over the example audit", () => {
   let page: Awaited<ReturnType<typeof screen>>;
   beforeAll(async () => {
@@ -185,6 +230,18 @@ describe("the pane over the example audit", () => {
         (value("Used_SC_Quarter") * value("Result_MAR"));
       expect(minutes).not.toContain(`${figure(equal)} min`);
     }
+  });
+
+  it("shows the water and the money of the sheets in the step Cost, and of which beds", async () => {
+    await page.step("Cost");
+    const [now, after] = [value("Result_Water_kL"), value("Needed_After_kL")].map(figure);
+    await page.shows(
+      `Water needed: ${now} kL a year now, ${after} after (water from the heads, all 2 beds on the valve).`,
+    );
+    await page.shows("Currency a year, all 2 beds on the valve, at the likely prices");
+    await page.shows(Math.round(value("Result_Cost")).toLocaleString("en-AU"));
+    await page.step("Run time");
+    await page.shows(`${figure(value("Bed_Litres_A_Day"))} L a day falling on all 2 beds on the valve`);
   });
 
   it("draws the map by the mean of the sheets", async () => {

@@ -3,6 +3,7 @@ import { MEASURES } from "../../core/figures/measures";
 import { WATER } from "../../core/figures/water";
 import type { Host } from "../../hosts/host";
 import type { CheckedFile } from "../../share/copy-report";
+import { statedFigure } from "../../share/register-row";
 import { figure } from "../parts/figure";
 import { TaskLine } from "../parts/task-line";
 import { useRevealed } from "../parts/use-revealed";
@@ -14,11 +15,11 @@ const FIGURES = [
   { name: "Used_CU", label: MEASURES.CU.short, unit: MEASURES.CU.unit },
   { name: "Used_DU", label: MEASURES.DU.short, unit: MEASURES.DU.unit },
   { name: "Used_SC_Can", label: MEASURES.SC_CAN.name, unit: MEASURES.SC_CAN.unit },
-  { name: "Result_Water_kL", label: WATER.NOW.short, unit: WATER.NOW.unit },
+  { name: "Result_Water_kL", label: `${WATER.NOW.short} of the valve`, unit: WATER.NOW.unit },
 ];
 
 function stated({ report }: CheckedFile, { name, label, unit }: (typeof FIGURES)[number]): string {
-  const value = report?.figures.find((one) => one.name === name)?.stated;
+  const value = report ? statedFigure(report, name) : "";
   return typeof value === "number" ? `${label} ${figure(value)} ${unit}`.trim() : "";
 }
 

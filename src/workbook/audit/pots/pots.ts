@@ -32,9 +32,9 @@ export const POTS: SheetSpec = {
   name: "Pots",
   roomy: true,
   landscape: true,
-  widths: [20, 10, 10, 12, 10, 13, 12, 13, 10, 12, 10, 10, 3, 9, 9, 9, 9, 9, 9, 9, 9],
-  printed: `A1:L${ALL_FROM + 9}`,
-  heights: { 2: 44, 4: 45, [WHERE]: 30 },
+  widths: [20, 10, 10, 17, 11, 14, 12, 13, 10, 12, 10, 10, 3, 9, 9, 9, 9, 9, 9, 9, 9],
+  printed: `A1:L${ALL_FROM - 1}`,
+  heights: { 2: 30, 4: 45, [WHERE]: 30 },
   cells: [
     { at: "A1:L1", kind: "title", value: "Pots" },
     {

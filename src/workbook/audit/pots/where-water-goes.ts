@@ -119,7 +119,7 @@ export const whereCells = (): CellSpec[] => [
   { at: `G${WHERE}`, kind: "heading", value: "fertiliser, kg a year" },
   { at: `H${WHERE}:L${WHERE}`, kind: "heading", value: "" },
   ...parts,
-  { at: `A${ALL_FROM}:L${ALL_FROM}`, kind: "heading", value: "Intermediate results" },
+  { at: `A${ALL_FROM}:L${ALL_FROM}`, kind: "heading", value: "Intermediate results; not printed" },
   ...ALL.flatMap(([label, called, formula], index): CellSpec[] => {
     const row = ALL_FROM + 1 + index;
     const words = /Problem|Words|Neediest/.test(called);

@@ -168,7 +168,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     label: "Run time of the valve",
     name: "Valve_Run_min",
     unit: "min",
-    format: "0.0",
+    format: "0",
     formula: "IF(ISNUMBER(Result_Run_Time_min),Result_Run_Time_min*Valve_Factor,Result_Run_Time_min)",
     note: "The longest run of the tested beds, for all beds on the valve. Pulses, water and costs are of this run.",
   },
