@@ -6,12 +6,12 @@ describe("a figure", () => {
     [54.123, "54.1"],
     [1.5, "1.50"],
     [100, "100"],
-    [1234.4, "1230"],
+    [1234.4, "1,234"],
     [0.01234, "0.0123"],
     [0, "0"],
     [1e-6, "1.00e-6"],
     [123456789, "1.23e+8"],
-  ])("shows %d with three significant digits as %s", (value, text) => {
+  ])("shows %d with three significant digits, or in whole units from 1,000 on, as %s", (value, text) => {
     expect(figure(value)).toBe(text);
   });
 

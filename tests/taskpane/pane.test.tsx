@@ -53,7 +53,7 @@ describe("the pane", () => {
     expect(row("CU")).toBe("CU (Christiansen)100 %90 % interval 100 to 100 %limit ≥ 85 %✓ within (indicative)");
     // 10 mm in half an hour is 20 mm/h, above the usual 12
     expect(row("Mean")).toContain("✗ outside (indicative)");
-    expect(page.text("details li")).toContain("SC (driest can) ≤ 1.5: common practice");
+    expect(page.text("details li")).toContain("SC (driest can) ≤ 1.5: common practice, no source");
   });
 
   it("says what one can alone cannot tell", async () => {

@@ -1,10 +1,9 @@
-/** A number as the pane shows it: three significant digits, or `unit`-less counts in full. */
+/** A number as the pane shows it: three significant digits, from 1,000 on in whole units as the sheets have it. */
 export function figure(value: number): string {
   if (Number.isInteger(value) && Math.abs(value) < 1) return "0";
   const size = Math.abs(value);
   if (size >= 1e7 || size < 1e-4) return value.toExponential(2);
-  const text = value.toPrecision(3);
-  return text.includes("e") ? String(Number(text)) : text;
+  return size >= 999.5 ? Math.round(value).toLocaleString("en-AU") : value.toPrecision(3);
 }
 
 /** A value from a summary table: whole counts stay whole, words stay words. */
