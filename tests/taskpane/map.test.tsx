@@ -197,6 +197,24 @@ describe("the map", () => {
     expect(await axeFindings(page.place)).toEqual([]);
   });
 
+  it("shows the whole bed by fit beside the sheets' figures, the fitted bed and what is left of the cans", async () => {
+    const host = auditOf("one weak head");
+    await host.type((await host.named("Head_Throw_m"))!, [[3.2]]);
+    page = await screen(<Pane host={host} functions={[]} />);
+    await page.step("Map");
+    await page.shows("The whole bed, by fit");
+    await page.shows("Second opinion: of 30 beds drawn without a fault");
+    await page.shows("chance alone seldom looks like this");
+    expect(page.text("table th[scope=row]").slice(0, 3)).toEqual(["MAR", "CU", "DU"]);
+    await page.type("Shown", "fitted");
+    await page.shows("as fitted; mm/h caught at each can");
+    await page.shows("share of bed");
+    await page.type("Shown", "left");
+    await page.shows("Difference, of the mean");
+    await page.shows("−10 to +10 %");
+    expect(await axeFindings(page.place)).toEqual([]);
+  });
+
   it("axe finds nothing in it", async () => {
     await open("E1:G4");
     await page.type("Cans from", "list");

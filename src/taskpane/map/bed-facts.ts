@@ -3,7 +3,7 @@ import { BED_CELLS, bedOfWorkbook, type WorkbookBed } from "../../workbook/bed/b
 import { namedCells, numberIn, textIn } from "../workbook/named";
 import type { MapFacts } from "./bed-map";
 
-const TITLE_NAMES = ["Site_Name", "Block_Name", "By_Area", "Used_MAR"] as const;
+const TITLE_NAMES = ["Site_Name", "Block_Name", "By_Area", "Used_MAR", "Used_CU", "Used_DU"] as const;
 export const BED_NAMES: readonly string[] = [...TITLE_NAMES, ...BED_CELLS];
 
 /** What the workbook says of the bed, as far as it is filled in. */
@@ -13,6 +13,8 @@ export interface BedFacts extends Pick<MapFacts, "width" | "length" | "heads" | 
   bearing?: number | undefined;
   /** Its heads and what was measured at them; left out where the cans are not the workbook's. */
   bed?: WorkbookBed;
+  /** The figures as the sheets have them. */
+  reported?: { mean?: number | undefined; cu?: number | undefined; du?: number | undefined };
 }
 
 export function bedFacts(snapshot: Snapshot): BedFacts {
@@ -27,5 +29,10 @@ export function bedFacts(snapshot: Snapshot): BedFacts {
     mean: found.By_Area?.value === true ? numberIn(found.Used_MAR) : undefined,
     heads: bed.heads,
     bed,
+    reported: {
+      mean: numberIn(found.Used_MAR),
+      cu: numberIn(found.Used_CU),
+      du: numberIn(found.Used_DU),
+    },
   };
 }

@@ -1,13 +1,14 @@
 import { type CanField, ratesRead } from "../../core/pattern/can-field";
-import { rateClass } from "../../core/pattern/rate-classes";
 import { mean } from "../../core/readings";
 import { figure } from "../parts/figure";
 import { Bands } from "./bands";
-import { canBands, readGround } from "./can-bands";
+import { readGround } from "./can-bands";
+import { CanMarks } from "./can-marks";
 import { Hatching } from "./hatching";
 import { HeadMarks } from "./head-marks";
 import { LEGEND_HEIGHT, Legend } from "./legend";
-import { Axes, INK, PAPER, Picture, type Plot, plotOf } from "./plot";
+import { type FittedView, mapView } from "./map-view";
+import { Axes, INK, Picture, plotOf } from "./plot";
 
 /** What a map shows beside the cans. */
 export interface MapFacts {
@@ -24,77 +25,20 @@ export interface MapFacts {
   marked?: { x: number; y: number; number: number } | undefined;
 }
 
-/** With more cans than this their rates would overlap. */
-const MOST_NUMBERED = 150;
-
-interface CanProps {
-  x: number;
-  y: number;
-  rate: number | null;
-  mean: number;
-  extreme: boolean;
-  numbered: boolean;
-}
-
-function Can({ x, y, rate, mean: m, extreme, numbered }: CanProps) {
-  if (rate === null) {
-    return (
-      <text x={x} y={y + 4} textAnchor="middle" fill={INK}>
-        ×
-      </text>
-    );
-  }
-  return (
-    <>
-      <circle
-        cx={x}
-        cy={y}
-        r={extreme ? 5 : 3}
-        fill={rateClass(rate, m).colour}
-        stroke={INK}
-        strokeWidth={extreme ? 2 : 1}
-      />
-      {(numbered || extreme) && (
-        <text
-          x={x}
-          y={y + 15}
-          textAnchor="middle"
-          fill={INK}
-          stroke={PAPER}
-          strokeWidth="3"
-          paintOrder="stroke"
-          fontWeight={extreme ? 700 : 400}
-        >
-          {figure(rate)}
-        </text>
-      )}
-    </>
-  );
-}
-
-function Cans({ field, plot, mean: m }: { field: CanField; plot: Plot; mean: number }) {
-  const rates = ratesRead(field);
-  const [low, high] = [Math.min(...rates), Math.max(...rates)];
-  return field.rates.flatMap((line, row) =>
-    line.map((rate, column) => (
-      <Can
-        key={`${field.across[column]} ${field.along[row]}`}
-        x={plot.x(field.across[column]!)}
-        y={plot.y(field.along[row]!)}
-        rate={rate}
-        mean={m}
-        extreme={rate === low || rate === high}
-        numbered={rates.length <= MOST_NUMBERED}
-      />
-    )),
-  );
+interface Props {
+  field: CanField;
+  facts: MapFacts;
+  id: string;
+  /** The fitted bed, or what the cans differ from it, instead of the ground between the cans. */
+  shown?: FittedView | undefined;
 }
 
 /** A bed from above: rates between the cans by class, the lines between the classes, the cans and the heads. */
-export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts; id: string }) {
+export function BedMap({ field, facts, id, shown }: Props) {
   const { across, along } = field;
   const rates = ratesRead(field);
   const m = facts.mean ?? mean(rates, 2);
+  const drawn = mapView(field, m, facts, shown);
   const ground = {
     left: facts.width === undefined ? across[0]! : 0,
     right: facts.width ?? across.at(-1)!,
@@ -102,19 +46,19 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
     bottom: facts.length ?? along.at(-1)!,
   };
   const plot = plotOf(ground);
-  const coloured = readGround(field);
-  const holed = coloured.length < (across.length - 1) * (along.length - 1);
+  const coloured = drawn.ground ?? readGround(field);
+  const holed = !drawn.ground && coloured.length < (across.length - 1) * (along.length - 1);
   const heads = facts.heads ?? [];
   const marks = along.flatMap((y) => across.map((x) => [x, y] as const));
   return (
     <Picture
       title={facts.title}
-      said={`mm/h at each can; mean ${figure(m)} mm/h`}
+      said={`${drawn.said}; mean ${figure(m)} mm/h`}
       words={`${facts.title}. ${facts.sentence}`}
       height={plot.height + LEGEND_HEIGHT}
     >
       {holed && <Hatching {...{ across, along, plot, id }} />}
-      <Bands bands={canBands(field, m)} plot={plot} ground={coloured} marks={marks} id={id} />
+      <Bands bands={drawn.bands} plot={plot} ground={coloured} marks={marks} id={id} />
       <rect
         x={plot.x(ground.left)}
         y={plot.y(ground.top)}
@@ -125,9 +69,15 @@ export function BedMap({ field, facts, id }: { field: CanField; facts: MapFacts;
         strokeDasharray="4 3"
       />
       <HeadMarks heads={heads} marked={facts.marked} plot={plot} />
-      <Cans field={field} plot={plot} mean={m} />
+      <CanMarks field={drawn.cans} plot={plot} mean={m} said={drawn.number} />
       <Axes ground={ground} plot={plot} />
-      <Legend rates={rates} mean={m} top={plot.height} of="cans">
+      <Legend
+        rates={drawn.rates}
+        mean={m}
+        top={plot.height}
+        of={drawn.of}
+        {...(drawn.classes && { classes: drawn.classes })}
+      >
         Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads, numbered." : ""}
         {facts.marked && ` Square: head ${facts.marked.number}.`}
         {rates.length < marks.length && (

@@ -17,10 +17,6 @@ export function CauseSection({ id, reading, lack }: Props) {
       {running && !cause && <p className="note">Reading the bed …</p>}
       {cause && (
         <>
-          <p role="status">
-            <strong>{cause.verdict.sentence}</strong>
-          </p>
-          <p>Next: {cause.verdict.next}.</p>
           <ul>
             {cause.verdict.likely.map((one) => (
               <li key={one}>{one}</li>

@@ -11,6 +11,8 @@ interface Props {
   top: number;
   /** What is counted: cans, or cells of a computed bed, which are shown as a share alone. */
   of: "cans" | "cells";
+  /** What the classes are of, and their ranges in words, where that is not the rate over the mean. */
+  classes?: { heading: string; ranges: readonly string[] };
   /** What else the picture shows. */
   children: ReactNode;
 }
@@ -22,7 +24,7 @@ function counts(rates: ArrayLike<number>, mean: number): number[] {
 }
 
 /** The seven classes with number, symbol, range and colour, and how many belong to each. */
-export function Legend({ rates, mean, top, of, children }: Props) {
+export function Legend({ rates, mean, top, of, classes, children }: Props) {
   const numbers = counts(rates, mean);
   const y = (line: number) => top + line * LINE_PX + 12;
   const heading = (x: number, words: string, anchor: "start" | "end") => (
@@ -32,7 +34,7 @@ export function Legend({ rates, mean, top, of, children }: Props) {
   );
   return (
     <g fill={INK}>
-      {heading(40, "Rate over the mean", "start")}
+      {heading(40, classes?.heading ?? "Rate over the mean", "start")}
       {of === "cans" && heading(300, "cans", "end")}
       {heading(356, of === "cans" ? "share" : "share of bed", "end")}
       {RATE_CLASSES.map(({ number, symbol, range, colour }, index) => (
@@ -45,7 +47,7 @@ export function Legend({ rates, mean, top, of, children }: Props) {
             {symbol}
           </text>
           <text x="128" y={y(index + 1)}>
-            {range}
+            {classes?.ranges[index] ?? range}
           </text>
           {of === "cans" && (
             <text x="300" y={y(index + 1)} textAnchor="end">

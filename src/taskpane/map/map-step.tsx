@@ -11,10 +11,12 @@ import { useKeptCause } from "./bed/use-kept-cause";
 import { BedMap } from "./bed-map";
 import { CauseSection } from "./cause-section";
 import type { Spacings, Way } from "./find-source";
+import type { FittedView } from "./map-view";
 import { paintCoverage } from "./paint-coverage";
 import { placeAtSelection } from "./place-picture";
 import { pngOf } from "./png";
 import { useMap } from "./use-map";
+import { WholeBedSection } from "./whole-bed-section";
 
 const PICTURE = "Canfall map";
 
@@ -40,8 +42,11 @@ export function MapStep({ host, answer, keep }: StepProps) {
       ? { across: acrossGap.value, along: alongGap.value }
       : null;
   const { source, facts, seen, ask, stamp, problem } = useMap(host, way, answer, spacings);
-  const { reading } = useBedReading(ask);
+  const { reading, stop } = useBedReading(ask);
   useKeptCause(host, reading, stamp);
+  const [view, setView] = useState<"cans" | FittedView["what"]>("cans");
+  const fitted = reading.cause?.fitted;
+  const shown = view === "cans" || !fitted ? undefined : { what: view, fitted };
   const marked = reading.cause?.verdict.head;
   const picture = useRef<HTMLDivElement>(null);
   const task = useTask();
@@ -85,11 +90,25 @@ export function MapStep({ host, answer, keep }: StepProps) {
       <div role="status">
         {problem && <p className="problem">{problem}</p>}
         {seen && <p className="seen">{seen.sentence}</p>}
+        {reading.cause && (
+          <p className="seen">
+            {reading.cause.verdict.sentence} Next: {reading.cause.verdict.next}.
+          </p>
+        )}
       </div>
+      {fitted && (
+        <Field label="Shown">
+          <Select value={view} onChange={(_, { value }) => setView(value as typeof view)}>
+            <option value="cans">what the cans caught</option>
+            <option value="fitted">the bed as the heads are fitted to the cans</option>
+            <option value="left">measured minus fitted</option>
+          </Select>
+        </Field>
+      )}
       {source && facts && seen && (
         <>
           <div ref={picture} className="picture">
-            <BedMap field={source.field} facts={{ ...facts, sentence: seen.sentence, marked }} id={id} />
+            <BedMap field={source.field} facts={{ ...facts, sentence: seen.sentence, marked }} id={id} shown={shown} />
           </div>
           <div className="actions">
             <Button appearance="primary" onClick={paint}>
@@ -102,6 +121,9 @@ export function MapStep({ host, answer, keep }: StepProps) {
       )}
       <TaskLine task={task} />
       {seen && way === "audit" && <CauseSection id={id} reading={reading} lack={facts?.bed?.lack ?? ""} />}
+      {seen && way === "audit" && (
+        <WholeBedSection id={id} reading={reading} stop={stop} reported={facts?.reported ?? {}} />
+      )}
     </section>
   );
 }

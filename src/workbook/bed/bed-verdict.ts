@@ -44,10 +44,13 @@ function whereIn({ bed }: BedCauses, one: BedCauses["causes"][number]): string {
   return where && one.head !== undefined ? headName(bed.heads[one.head]!) : where;
 }
 
+/** A weight in words: no fit is certain. */
+const percent = (weight: number) => (weight > 99 ? "over 99 %" : `${weight.toFixed(0)} %`);
+
 function told(found: BedCauses): string {
   const { cause, weight } = found.causes[0]!;
   const where = whereIn(found, found.causes[0]!);
-  const lead = `${cause}${where ? `, ${where}` : ""} (${weight.toFixed(0)} %)`;
+  const lead = `${cause}${where ? `, ${where}` : ""} (${percent(weight)})`;
   if (found.doubts.length === 0) return `${cause === "nothing wrong found" ? "" : "Most likely: "}${lead}.`;
   return `Cannot tell: ${found.doubts.map((doubt) => WHY[doubt]).join("; ")}. Leading: ${lead}.`;
 }
@@ -62,7 +65,7 @@ export function verdictOf(found: BedCauses): BedVerdict {
     measured: found.measured ? measuredWords(found.bed.heads, found.measured).join("; ") : "",
     likely: found.causes
       .filter(({ weight }) => weight >= LISTED)
-      .map((one) => [`${one.cause}: ${one.weight.toFixed(0)} %`, whereIn(found, one)].filter(Boolean).join(", ")),
+      .map((one) => [`${one.cause}: ${percent(one.weight)}`, whereIn(found, one)].filter(Boolean).join(", ")),
     ...(head && { head: { x: head.x, y: head.y, number: head.number } }),
   };
 }

@@ -67,6 +67,16 @@ export class Setting {
     return lowerSolved(this.#lower, column);
   }
 
+  /** Normal numbers with the correlations of a sound bed. */
+  correlated(normal: Float64Array): Float64Array {
+    const n = this.count;
+    return normal.map((_, i) => {
+      let sum = 0;
+      for (let k = 0; k <= i; k += 1) sum += (this.#lower[i * n + k] as number) * (normal[k] as number);
+      return sum;
+    });
+  }
+
   get catches(): Float64Array {
     return this.#catches;
   }

@@ -2,7 +2,7 @@ import type { BedPlace } from "../bed-heads";
 import type { ReadBed } from "../read-bed";
 
 /** Places across the bed, and along it, at which a drawn bed is kept: the middles of equal cells. */
-const CELLS = 16;
+export const CELLS = 16;
 
 /** Where a bed is drawn: at its cans, and all over. */
 export interface BedPlaces {

@@ -16,18 +16,27 @@ const SEED = 20_261_129;
 /** Squared misfit a can of the likeliest model, 1 on average, above which no model is like the bed. */
 const MOST_MISFIT = 3;
 
+/** A whole bed that was drawn. */
+export interface DrawnBed {
+  indices: CellIndices;
+  /** Rates at the middles of equal cells, row after row, over the mean of the readings. */
+  cells: Float64Array;
+  /** Relative error of reading that it was drawn with. */
+  reading: number;
+}
+
 /**
- * Indices of whole beds drawn given the readings of their cans.
+ * Whole beds drawn given the readings of their cans.
  *
  *     each of the likeliest models with each setting as often as exp(-(e' V^-1 e + ln |V|) / 2) and its prior say
  *
  * @param bed The bed
  * @param count How many beds
- * @returns Mean [over the mean of the readings], CU and DU [%] of each; the same for the same readings, since the seed is fixed
+ * @returns Rates, and mean [over the mean of the readings], CU and DU [%] of each; the same for the same readings, since the seed is fixed
  * @throws InputError if no head reaches a can, or no model is like the readings
  * @source own reasoning
  */
-export function drawnBeds(bed: ReadBed, count: number): CellIndices[] {
+export function drawnBeds(bed: ReadBed, count: number): DrawnBed[] {
   const readings = Float64Array.from(bed.cans, ({ caught }) => caught / bed.mean);
   const places = bedPlaces(bed);
   const alike = alikeness(places.all, bed.cans, bed.radius);
@@ -49,7 +58,10 @@ export function drawnBeds(bed: ReadBed, count: number): CellIndices[] {
     if (times === 0) return [];
     const { model, setting } = choices[i]!;
     const factor = factorOf(choices[i]!);
-    return Array.from({ length: times }, () => cellIndices(conditionalDraw(ground, model, setting, factor)));
+    return Array.from({ length: times }, () => {
+      const cells = conditionalDraw(ground, model, setting, factor);
+      return { indices: cellIndices(cells.slice()), cells, reading: setting.reading };
+    });
   });
 
   function checkMisfit(likeliest: number): void {

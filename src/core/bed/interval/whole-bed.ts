@@ -2,7 +2,7 @@ import { within } from "../../checks";
 import { InputError } from "../../errors";
 import { normalQuantile } from "../../uniformity/normal";
 import type { ReadBed } from "../read-bed";
-import { drawnBeds } from "./drawn-beds";
+import { type DrawnBed, drawnBeds } from "./drawn-beds";
 
 const DRAWS = 240;
 const FEWEST_CANS = 16;
@@ -89,11 +89,20 @@ function checkUse({ high, low, estimate }: WholeBedInterval, of: "DU" | "mean"):
  * @source own reasoning; measured by `npm run coverage:interval`
  */
 export function wholeBed(bed: ReadBed, level = STATED): WholeBed {
-  within("level", level, 0.5, 0.99);
+  return wholeBedOf(bed, bedsDrawn(bed), level);
+}
+
+/** The whole beds that an interval is taken from. */
+export function bedsDrawn(bed: ReadBed): DrawnBed[] {
   checkCount(bed);
-  const drawn = drawnBeds(bed, DRAWS);
+  return drawnBeds(bed, DRAWS);
+}
+
+/** The intervals of beds that were drawn; see wholeBed. */
+export function wholeBedOf(bed: ReadBed, drawn: readonly DrawnBed[], level = STATED): WholeBed {
+  within("level", level, 0.5, 0.99);
   const at = (index: number, asked: number): WholeBedInterval => {
-    const sorted = Float64Array.from(drawn, (indices) => indices[index]!).sort();
+    const sorted = Float64Array.from(drawn, ({ indices }) => indices[index]!).sort();
     const middle = atShare(sorted, 0.5);
     if (index === 0) return intervalOf(sorted, asked, UNSEEN_OF_MEAN * middle);
     const found = intervalOf(sorted, asked, UNSEEN_SHARE * (100 - middle));

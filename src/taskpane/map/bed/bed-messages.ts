@@ -1,4 +1,6 @@
 import type { Measured } from "../../../core/bed/causes/measured";
+import type { Redrawn } from "../../../core/bed/causes/redraw";
+import type { NextCans } from "../../../core/bed/interval/next-cans";
 import type { WholeBed } from "../../../core/bed/interval/whole-bed";
 import type { BedInput } from "../../../core/bed/read-bed";
 import type { BedVerdict } from "../../../workbook/bed/bed-verdict";
@@ -24,8 +26,8 @@ export interface FittedGround {
 /** What the worker says, one after the other. */
 export type Said =
   | { kind: "cause"; verdict: BedVerdict; fitted: FittedGround }
-  | { kind: "interval"; whole: WholeBed; advice: string }
+  | { kind: "interval"; whole: WholeBed; next: NextCans }
   | { kind: "no interval"; why: string }
-  | { kind: "redrawn"; done: number; as: number; of: number }
+  | ({ kind: "redrawn" } & Redrawn)
   | { kind: "done" }
   | { kind: "failed"; message: string };

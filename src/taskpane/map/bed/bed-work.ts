@@ -1,18 +1,37 @@
 import { type BedCauses, causes } from "../../../core/bed/causes/causes";
 import { fittedAt, GROUND_SIDE, groundOf } from "../../../core/bed/causes/ground";
-import { readBed } from "../../../core/bed/read-bed";
+import { redrawn } from "../../../core/bed/causes/redraw";
+import { nextCans } from "../../../core/bed/interval/next-cans";
+import { bedsDrawn, wholeBedOf } from "../../../core/bed/interval/whole-bed";
+import { type ReadBed, readBed } from "../../../core/bed/read-bed";
+import { InputError } from "../../../core/errors";
 import { verdictOf } from "../../../workbook/bed/bed-verdict";
 import { words } from "../../parts/words";
 import type { Ask, FittedGround, Said } from "./bed-messages";
 
 /** Reads a bed, quick parts first; the last thing said is that it is done or that it failed. */
-export function* bedWork({ input, measured }: Ask): Generator<Said, void> {
+export function* bedWork({ input, measured, slow }: Ask): Generator<Said, void> {
   try {
-    const found = causes(readBed(input), measured);
+    const bed = readBed(input);
+    const found = causes(bed, measured);
     yield { kind: "cause", verdict: verdictOf(found), fitted: fittedGround(found) };
+    if (slow) {
+      yield interval(bed);
+      for (const redraw of redrawn(bed)) yield { kind: "redrawn", ...redraw };
+    }
     yield { kind: "done" };
   } catch (error) {
     yield { kind: "failed", message: words(error) };
+  }
+}
+
+function interval(bed: ReadBed): Said {
+  try {
+    const drawn = bedsDrawn(bed);
+    return { kind: "interval", whole: wholeBedOf(bed, drawn), next: nextCans(bed, drawn) };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { kind: "no interval", why: error.message };
   }
 }
 
