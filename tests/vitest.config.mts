@@ -4,8 +4,8 @@ import { defineConfig } from "vitest/config";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const BROWSER = "tests/browser/**/*.test.ts";
 const PANE = "tests/taskpane/**/*.test.{ts,tsx}";
-/** Puts another module in place of one that other tests of the pane import, so it shares no test process with them. */
-const MOCKED = "tests/taskpane/night.test.tsx";
+/** Each has a process of its own: it replaces a module, or takes Microsoft's client into the page. */
+const ALONE = ["tests/taskpane/night.test.tsx", "tests/taskpane/excel-requests.test.tsx"];
 
 export default defineConfig({
   cacheDir: `${root}.cache/vitest`,
@@ -46,11 +46,11 @@ export default defineConfig({
         test: {
           name: "pane",
           include: [PANE],
-          exclude: [MOCKED],
+          exclude: ALONE,
           isolate: false, // the files of a test process share what they import: Fluent takes seconds
         },
       },
-      { extends: true, test: { name: "mocked", include: [MOCKED] } },
+      { extends: true, test: { name: "alone", include: ALONE } },
       {
         extends: true,
         test: {

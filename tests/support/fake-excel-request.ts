@@ -61,6 +61,7 @@ function selected(member: Member, select: string[]): Record<string, unknown> {
 /** Keeps the objects that a client holds between requests. */
 export class Server {
   readonly #references = new Map<string, Member>();
+  #kept = 0;
 
   constructor(
     readonly root: Member,
@@ -123,6 +124,7 @@ export class Server {
       return member.items ? { _Items: member.items().map((item) => selected(item, select)) } : selected(member, select);
     }
     const parameters = this.#parameters(request, found, action.ArgumentInfo);
+    if (action.Name === "_RemoveReference") return void this.#references.delete(String(parameters[0]));
     if (action.ActionType === SET) {
       member[own(action.Name)] = parameters[0];
       return null;
@@ -134,7 +136,8 @@ export class Server {
 
   #identity(member: Member): unknown {
     if (member.kind !== "range") return {};
-    const reference = String(this.#references.size + 1);
+    this.#kept += 1;
+    const reference = String(this.#kept);
     this.#references.set(reference, member);
     return { _ReferenceId: reference };
   }

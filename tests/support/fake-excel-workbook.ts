@@ -21,6 +21,8 @@ export class Workbook {
   refusesFiles = false;
   /** As Excel on the web does with sheets of a file that holds charts. */
   refusesCharts = false;
+  /** Whether a change calculates the formulas again. */
+  calculates = true;
   /** The files whose sheets were inserted. */
   readonly inserted: string[] = [];
   selection!: { sheet: Sheet; area: Rectangle };
@@ -53,6 +55,7 @@ export class Workbook {
 
   /** Calculates until nothing changes; formulas read what the pass before left. */
   calculate(): void {
+    if (!this.calculates) return;
     for (let pass = 0, before = ""; pass < 20; pass++) {
       for (const sheet of this.sheets) this.#calculate(sheet);
       const now = JSON.stringify(this.sheets.map(({ cells }) => [...cells]));

@@ -56,6 +56,8 @@ export class FakeExcel {
   readonly requests: Request[] = [];
   /** How long a request takes [ms]. */
   latency = 0;
+  /** How many requests have no answer yet. */
+  unanswered = 0;
   /** Files that were opened in windows of their own, as base64. */
   readonly windows: string[] = [];
   /** The part of Office that is not Excel's. */
@@ -90,7 +92,7 @@ export class FakeExcel {
         return excel.registered;
       },
       changed: () => this.#calculate("DataChanged"),
-      selected: () => this.#tell("Selection", ""),
+      selected: () => this.tell("Selection"),
       listen: (event, on) => {
         if (on) this.listening.push(event);
         else this.listening.splice(this.listening.indexOf(event), 1);
@@ -103,7 +105,7 @@ export class FakeExcel {
   #calculate(event: "DataChanged" | "Calculated"): void {
     this.#untilDone = 1;
     this.workbook.calculate();
-    this.#tell(event, "Workbook");
+    this.tell(event);
   }
 
   #call(id: string, ranges: boolean[] | undefined, parameters: Matrix[]): Matrix {
@@ -136,12 +138,16 @@ export class FakeExcel {
   async #receive(text: string): Promise<void> {
     const { id, message } = JSON.parse(text) as Message;
     this.requests.push(message.body);
+    this.unanswered += 1;
     if (this.latency > 0) await pause(this.latency);
     const answer = await this.#server.answer(message.body);
+    this.unanswered -= 1;
     this.#post({ type: RESPONSE, id, message: { statusCode: 200, headers: {}, body: JSON.stringify(answer) } });
   }
 
-  #tell(event: keyof typeof EVENT_TYPES, targetId: string): void {
+  /** Tells the client of an event, as after an act of a person. */
+  tell(event: keyof typeof EVENT_TYPES): void {
+    const targetId = event === "Selection" ? "" : "Workbook";
     const messageType = EVENT_TYPES[event];
     this.#send([{ messageCategory: WORKBOOK_CATEGORY, messageType, targetId, message: "{}" }]);
   }
