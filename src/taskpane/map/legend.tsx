@@ -36,7 +36,7 @@ export function Legend({ rates, mean, top, of, classes, children }: Props) {
     <g fill={INK}>
       {heading(40, classes?.heading ?? "Rate over the mean", "start")}
       {of === "cans" && heading(300, "cans", "end")}
-      {heading(356, of === "cans" ? "share" : "share of bed", "end")}
+      {heading(356, of === "cans" ? "of them" : "share of bed", "end")}
       {RATE_CLASSES.map(({ number, symbol, range, colour }, index) => (
         <g key={number}>
           <rect x="40" y={y(index + 1) - 10} width="20" height="12" fill={colour} stroke={INK} strokeWidth="0.8" />

@@ -102,7 +102,7 @@ function legend(): CellSpec[] {
     { at: `B${head}:D${head}`, kind: "heading", value: "Class" },
     { at: `E${head}:H${head}`, kind: "heading", value: "of the mean" },
     { at: `I${head}:J${head}`, kind: "heading", value: "Cans" },
-    { at: `K${head}:L${head}`, kind: "heading", value: "Share" },
+    { at: `K${head}:L${head}`, kind: "heading", value: "Of them" },
     ...lines,
   ];
 }
