@@ -57,6 +57,9 @@ function productionManifest(text, url) {
 }
 
 const assets = { from: "src/taskpane/assets", to: "assets" };
+const picture = { from: "src/desk/desk.png", to: "assets/desk.png" };
+/** For hosts that read one: Excel fetches functions.json from its own address. */
+const hostHeaders = { from: "src/home/headers.txt", to: "_headers", toType: "file" };
 const fontLicense = { from: require.resolve("@fontsource/carlito/LICENSE"), to: "carlito-license.txt" };
 const templates = { from: "templates/*.xlsx", to: "[name][ext]", noErrorOnMissing: true };
 
@@ -180,16 +183,28 @@ const serverForExcel = async () => ({
 
 const addIn = async (url, serving) => ({
   ...shared("add-in", url !== null),
-  entry: { functions: FUNCTIONS, taskpane: "./src/taskpane/index.tsx" },
-  output: { path: resolve(__dirname, "dist"), filename: "[name].js", clean: { keep: /^desk\// } },
+  entry: {
+    functions: FUNCTIONS,
+    taskpane: "./src/taskpane/index.tsx",
+    home: "./src/home/home.ts",
+    probe: "./src/home/probe.ts",
+  },
+  output: {
+    path: resolve(__dirname, "dist"),
+    filename: "[name].js",
+    ...(url ? { chunkFilename: "[name].[contenthash:8].js" } : {}),
+    clean: { keep: /^desk\// },
+  },
   plugins: [
     metadata(),
     new CopyPlugin({
       patterns: [
         assets,
         templates,
+        picture,
         ...(url
           ? [
+              hostHeaders,
               {
                 from: "manifest.xml",
                 transform: (text) => productionManifest(text.toString("utf8"), url),
@@ -199,6 +214,8 @@ const addIn = async (url, serving) => ({
       ],
     }),
     page("src/taskpane/taskpane.html", ["functions", "taskpane"]),
+    page("src/home/index.ejs", ["home"], { url: url ?? DEVELOPMENT_URL }),
+    page("src/home/probe.html", ["probe"]),
     await helpPage(),
     finishedMetadata(url ?? DEVELOPMENT_URL),
     ...(url ? [] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),

@@ -1,0 +1,56 @@
+import { type Browser, chromium, type Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, expect, inject, test } from "vitest";
+import { built } from "./desk-page";
+import { DIST } from "./dist";
+import { serve } from "./serve";
+
+let browser: Browser;
+let page: Page;
+let host: Awaited<ReturnType<typeof serve>>;
+
+beforeAll(async () => {
+  await built();
+  browser = await chromium.connect(inject("desk").browser);
+});
+afterEach(async () => {
+  await page.context().close();
+  host.close();
+});
+afterAll(() => browser.close());
+
+/** The built folder below the root of a plain host. */
+async function open(headers: Record<string, string>, name = ""): Promise<void> {
+  host = await serve(DIST, { under: "/tools/canfall/", headers });
+  page = await (await browser.newContext()).newPage();
+  await page.goto(host.address + name);
+}
+const result = () => page.locator("#host-result");
+
+test("the folder's first page leads to the desk and to the manifest, and the check of the host names its address", async () => {
+  await open({ "Access-Control-Allow-Origin": "*" });
+  const download = page.waitForEvent("download");
+  await page.getByRole("link", { name: "download the manifest" }).click();
+  expect((await download).suggestedFilename()).toBe("canfall-manifest.xml");
+  await page.getByText("It was built for another address than this page's").waitFor();
+  await page.getByRole("button", { name: "Check this host" }).click();
+  await result().getByText("not ready").waitFor();
+  const found = await result().locator("li").allTextContents();
+  expect(found).toHaveLength(2); // this host is plain http at another address; all else is as Excel needs it
+  expect(found[0]).toContain("Excel takes https addresses only");
+  expect(found[1]).toContain(`build it again with CANFALL_URL=${host.address}`);
+  await page.getByRole("link", { name: "Open the desk" }).click();
+  await page.locator("#open").waitFor();
+  expect(page.url()).toBe(`${host.address}desk/index.html`);
+});
+
+test("the check of a host without the header for other origins names that header", async () => {
+  await open({});
+  await page.getByRole("button", { name: "Check this host" }).click();
+  await result().getByText("Access-Control-Allow-Origin: *").waitFor();
+});
+
+test("the pane's page opened without Excel leads to the first page", async () => {
+  await open({}, "taskpane.html");
+  await page.waitForURL(`${host.address}index.html`);
+  await page.getByRole("heading", { name: "Put it into Excel" }).waitFor();
+});
