@@ -34,6 +34,8 @@ const ARCS: Readonly<Record<string, Arcs>> = {
 const SIDES = ["top", "bottom", "left", "right"] as const;
 const NO_HEADS =
   "Fill in the bed, layout and spacings on the sheet Block, or the places of the heads on the sheet Heads, to see the cause.";
+const EARLIER =
+  "This workbook is of a version that does not ask for the throw of a head, so the cause is not read. A new audit asks for it.";
 const NO_THROW = "Type the throw of a head on the sheet Block to see the cause.";
 
 function linesOf(cells: CellsOf): HeadLine[] {
@@ -78,6 +80,18 @@ function measuredOf(cells: CellsOf, heads: readonly BedHead[]): Measured {
   };
 }
 
+/** Why a flow or a pressure is at no head, as a sentence; "" where each is at one. */
+function measuredElsewhere(cells: CellsOf, heads: readonly BedHead[]): string {
+  const numbers = new Set(heads.map(({ number }) => number));
+  const lost = [...Array(listOf(cells, "Flow_Lh").length).keys()].find(
+    (line) =>
+      !numbers.has(line + 1) &&
+      ["Flow_Lh", "Pressure_kPa"].some((name) => typeof listOf(cells, name)[line] === "number"),
+  );
+  if (lost === undefined) return "";
+  return `Head ${lost + 1} on the sheet Heads has a bucket or a pressure, but there is no such head: put it in the line of its number on the map.`;
+}
+
 /** The heads of the lines; why there are none where a line is not in order. */
 function headsIn(lines: readonly HeadLine[], stand: Stand | undefined): { typed: TypedHead[]; problem: string } {
   try {
@@ -108,6 +122,8 @@ export function bedOfWorkbook(cells: CellsOf): WorkbookBed {
   const heads = bedHeads(given, asLaidOut ? undefined : typed);
   const measured = measuredOf(cells, heads);
   const radius = numberOf(cells, "Head_Throw_m");
-  if (!radius) return { heads, measured, lack: NO_THROW };
+  const homeless = measuredElsewhere(cells, heads);
+  if (homeless) return { heads, measured, lack: homeless };
+  if (!radius) return { heads, measured, lack: cells("Head_Throw_m") ? NO_THROW : EARLIER };
   return { heads, measured, lack: "", input: { ...given, radius, ...(!asLaidOut && { heads: typed }) } };
 }
