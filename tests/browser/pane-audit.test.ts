@@ -55,7 +55,7 @@ describe("an audit from the pane", () => {
     await pane().getByRole("alertdialog").getByRole("button", { name: "Open as a new workbook" }).click();
     await says("The audit is open as a workbook of its own.");
     expect(await desk.page.evaluate(() => window.desk.host.sheets())).toEqual([
-      ...["Start", "Block", "Cans", "Heads", "Results", "Coverage", "Run time", "Water and cost", "Cost"],
+      ...["Start", "Block", "Cans", "Heads", "Results", "Coverage", "Run time", "Pots", "Water and cost", "Cost"],
       ...["Actions", "Report", "Limits", "Working"],
     ]);
   });
