@@ -1,5 +1,5 @@
 import { FluentProvider } from "@fluentui/react-components";
-import { useState } from "react";
+import { useCallback, useRef, useState } from "react";
 import type { Host } from "../hosts/host";
 import { FIRST_STEP } from "./first-step";
 import type { FunctionInfo } from "./help/function-info";
@@ -7,6 +7,7 @@ import "./pane.css";
 import { useAnswer } from "./answer/use-answer";
 import { Failure } from "./parts/failure";
 import { useDark } from "./parts/use-dark";
+import { useSheetFollows } from "./sheet-follows";
 import { StepList } from "./step-list";
 import { theme } from "./theme";
 import { UndoBar } from "./undo-bar";
@@ -22,20 +23,35 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
   const first = useWatched(host, FIRST_STEP);
   const step = first.found ?? (first.failure ? "new" : null);
   if (current === null && step !== null) setCurrent(step);
+  const place = useRef<HTMLDivElement>(null);
+  const { clear } = undo.task;
+  const go = useCallback(
+    (id: string) => {
+      clear();
+      setCurrent(id);
+    },
+    [clear],
+  );
+  const toSheetOf = useSheetFollows(host, place, current, go);
+  const choose = (id: string) => {
+    go(id);
+    toSheetOf(id);
+  };
 
   return (
     <FluentProvider theme={theme(dark)} className="canfall">
-      <h1>Canfall</h1>
-      <p className="note">Sprinkler audit from catch cans</p>
-      <Failure words={failure} />
-      {current && (
-        <StepList
-          {...{ host, answer, readings, entries, change, functions, current }}
-          keep={undo.keep}
-          choose={setCurrent}
-        />
-      )}
-      <UndoBar undo={undo} />
+      <div ref={place}>
+        <h1>Canfall</h1>
+        <Failure words={failure} />
+        {current && (
+          <StepList
+            {...{ host, answer, readings, entries, change, functions, current }}
+            keep={undo.keep}
+            choose={choose}
+          />
+        )}
+        <UndoBar undo={undo} />
+      </div>
     </FluentProvider>
   );
 }

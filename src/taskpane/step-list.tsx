@@ -1,22 +1,38 @@
-import { Spinner, Tab, TabList } from "@fluentui/react-components";
+import { Button, Spinner, Tab, TabList, ToggleButton } from "@fluentui/react-components";
 import { Activity, Suspense, useState } from "react";
 import type { StepProps } from "./step";
-import { STEPS } from "./steps";
+import { GROUPS, type Group, groupOf, STEPS } from "./steps";
 
-/** The steps as tabs; a step that was once open keeps what was typed in it. */
-export function StepList({ current, choose, ...props }: StepProps & { current: string; choose: (id: string) => void }) {
+type Props = StepProps & { current: string; choose: (id: string) => void };
+
+/** The steps of one group as tabs; a step that was once open keeps what was typed in it. */
+export function StepList({ current, choose, ...props }: Props) {
   const [opened, setOpened] = useState<readonly string[]>([]);
+  const [before, setBefore] = useState<Readonly<Partial<Record<Group, string>>>>({});
+  const group = groupOf(current);
   if (!opened.includes(current)) setOpened([...opened, current]);
+  if (before[group] !== current) setBefore({ ...before, [group]: current });
+  const enter = (id: Group) => choose(before[id] ?? STEPS.find((step) => step.group === id)!.id);
   return (
     <>
+      <fieldset className="groups" aria-label="What the pane is about">
+        {GROUPS.map(({ id, title }) => (
+          <ToggleButton key={id} size="small" checked={id === group} onClick={() => enter(id)}>
+            {title}
+          </ToggleButton>
+        ))}
+        <Button size="small" appearance="subtle" aria-pressed={group === "help"} onClick={() => enter("help")}>
+          Functions
+        </Button>
+      </fieldset>
       <TabList
         className="steps"
         size="small"
-        aria-label="Steps of the audit"
+        aria-label="Steps"
         selectedValue={current}
         onTabSelect={(_, { value }) => choose(String(value))}
       >
-        {STEPS.map(({ id, title }) => (
+        {STEPS.filter((step) => step.group === group).map(({ id, title }) => (
           <Tab
             key={id}
             id={`canfall-tab-${id}`}
@@ -29,7 +45,11 @@ export function StepList({ current, choose, ...props }: StepProps & { current: s
       </TabList>
       {STEPS.filter(({ id }) => opened.includes(id)).map(({ id, Part }) => (
         <Activity key={id} mode={id === current ? "visible" : "hidden"}>
-          <div role="tabpanel" id={`canfall-step-${id}`} aria-labelledby={`canfall-tab-${id}`}>
+          <div
+            role="tabpanel"
+            id={`canfall-step-${id}`}
+            aria-labelledby={id === current ? `canfall-tab-${id}` : undefined}
+          >
             <Suspense fallback={<Spinner size="tiny" label="Loading …" />}>
               <Part {...props} />
             </Suspense>

@@ -7,6 +7,7 @@ import { readStartTimes } from "../../src/taskpane/night/start-times";
 import { readNow } from "../../src/taskpane/workbook/reading";
 import { programOf } from "../../src/workbook/nursery/program/entries";
 import { type Desk, type Desks, desks } from "./desk-page";
+import { openStep } from "./open-step";
 import { pageSnapshot } from "./page-host";
 
 let all: Desks;
@@ -14,7 +15,7 @@ let desk: Desk;
 beforeAll(async () => {
   all = await desks();
   desk = await all.open();
-  await desk.page.getByRole("tab", { name: "Night" }).click();
+  await openStep(desk.page, "Schedule");
   await pane().getByRole("button", { name: "Open the example" }).click();
   await pane().getByText("July: 8 blocks").waitFor();
 });

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { bytesOf, type Desk, type Desks, desks } from "./desk-page";
+import { openStep } from "./open-step";
 
 let all: Desks;
 let desk: Desk;
@@ -20,7 +21,7 @@ const CANS = [
 const METRES = [0.6, 1.8, 3, 4.2, 5.4];
 
 const pane = () => desk.page.locator("#pane");
-const step = (name: string) => pane().getByRole("tab", { name }).click();
+const step = (name: string) => openStep(desk.page, name);
 const press = (name: string) => pane().getByRole("button", { name, exact: true }).click();
 const says = (words: string | RegExp) => pane().getByText(words).first().waitFor();
 
@@ -49,7 +50,7 @@ const mean = flat.reduce((sum, can) => sum + can, 0) / flat.length;
 
 describe("an audit from the pane", () => {
   test("starts as a workbook of its own where the open one uses its names", async () => {
-    await step("New audit");
+    await step("Set up");
     await press("Add the audit sheets to this workbook");
     await says(/is already defined in this workbook.*Open the audit as a new workbook instead\?/);
     await pane().getByRole("alertdialog").getByRole("button", { name: "Open as a new workbook" }).click();
@@ -86,15 +87,16 @@ describe("an audit from the pane", () => {
       METRES.map((metres) => [metres]),
     );
     expect(await value("Result_SC_Can")).toBeCloseTo(mean / 18, 9);
-    await step("Results");
+    await step("Answer");
     const rate = ((mean * 1000) / (Math.PI * 50 ** 2)) * 4; // mL in a mouth of 100 mm, in 15 min
     await says(`${rate.toPrecision(3)} mm/h`);
-    await says("As the workbook states them");
+    await says("Against your limits");
     expect(await value("Result_MAR")).toBeCloseTo(rate, 9);
   });
 
   test("gives a run time for a depth typed in the pane, and takes the depth back", async () => {
-    await step("Run time");
+    await step("Answer");
+    await pane().getByText("What the run time is calculated from").click();
     await fill("Net depth wanted in each pot [mm a day]", "9.4");
     await says("entry in 'Run time'!");
     const times = (await value("Run_Multiplier")) as number;

@@ -1,12 +1,13 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type Desk, type Desks, desks } from "./desk-page";
+import { openStep } from "./open-step";
 
 let all: Desks;
 let desk: Desk;
 beforeAll(async () => {
   all = await desks();
   desk = await all.open();
-  await desk.page.getByRole("tab", { name: "Plan a layout" }).click();
+  await openStep(desk.page, "Layout");
   await pane().getByText("Plan the cans").waitFor();
 });
 afterAll(() => all?.close());

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Cell } from "../../src/cells/cell";
 import { clickCell, selected as selectedIn, startAt, typeByHand, typeLine } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
+import { openStep } from "./open-step";
 
 let all: Desks;
 let desk: Desk;
@@ -26,7 +27,7 @@ async function newAudit(): Promise<void> {
   desk = await all.open();
   desk.page.setDefaultTimeout(120_000);
   const pane = desk.page.locator("#pane");
-  await pane.getByRole("tab", { name: "New audit" }).click();
+  await openStep(desk.page, "Set up");
   await pane.getByRole("button", { name: "Open as a new workbook", exact: true }).click();
   await pane.getByText("The audit is open as a workbook of its own.").waitFor();
 }

@@ -10,6 +10,7 @@ const FAMILIES = ["register", "uniformity", "application", "cost", "program", "s
 /** Functions that no printed value checks directly, by the file that holds a property or a reference for each. */
 const ELSEWHERE: Record<string, string[]> = {
   "tests/core/annuity.test.ts": ["annuity"],
+  "tests/core/application/controller-setting.test.ts": ["controllerSetting"],
   "tests/core/application/leaching.test.ts": ["correctedRunTime", "potWater"],
   "tests/core/application/pot-groups.test.ts": ["potGroups", "reachedShare"],
   "tests/core/application/pulses.test.ts": ["pulses"],

@@ -60,7 +60,14 @@ export async function screen(element: ReactNode) {
     },
     /** Opens a step of the pane. */
     async step(title: string) {
-      const tab = await found(() => all("[role=tab]").find((each) => each.textContent?.startsWith(title)));
+      const tabOf = () => all("[role=tab]").find((each) => each.textContent?.startsWith(title));
+      await found(() => all("[role=tab]").length);
+      for (const group of all(".groups button")) {
+        if (tabOf()) break;
+        await act(async () => group.click());
+        await later();
+      }
+      const tab = await found(tabOf);
       await act(async () => tab.click());
       await later();
     },

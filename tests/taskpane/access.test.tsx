@@ -41,7 +41,7 @@ describe("access", () => {
     await page.type("Length of the test", "no");
     await page.shows('got "no"');
     expect(await axeFindings(page.place)).toEqual([]);
-    await page.step("Results");
+    await page.step("Answer");
     await page.type("Into the cell", "F3");
     await page.type("Into the cell", "B1");
     await page.type("Measure", "2");

@@ -94,7 +94,7 @@ describe("a new audit", () => {
 describe("the first facts", () => {
   it("are written into the cells that have their names, and taken back", async () => {
     await open(auditHost());
-    await page.step("New audit");
+    await page.step("Set up");
     await page.type("Site", "Example Nursery");
     await leave("Site");
     await page.type("Bed width", "6.5");
@@ -109,7 +109,7 @@ describe("the first facts", () => {
 
   it("can no longer be taken back once another workbook is open", async () => {
     await open(auditHost());
-    await page.step("New audit");
+    await page.step("Set up");
     await page.type("Site", "Example Nursery");
     await leave("Site");
     await page.shows("takes back: entry in Block!C4");
@@ -121,7 +121,7 @@ describe("the first facts", () => {
 
   it("say what is wrong beside the field, keep what was typed and write nothing", async () => {
     await open(auditHost());
-    await page.step("New audit");
+    await page.step("Set up");
     await page.type("Bed width", "6,5 m");
     await leave("Bed width");
     expect(page.beside("Bed width")).toBe('bed width must be a number, got "6,5 m"');
@@ -138,7 +138,7 @@ describe("the first facts", () => {
 
   it("follow what is typed into the workbook", async () => {
     await open(auditHost());
-    await page.step("New audit");
+    await page.step("Set up");
     await act(() => host.type(cellOf("Test_Minutes"), [[15]]));
     await page.shows("kept in Cans!C5");
     expect(page.field("Length of the test").value).toBe("15");

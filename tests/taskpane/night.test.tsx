@@ -26,7 +26,7 @@ afterEach(() => page.close());
 async function open(entries: Record<string, Input[][]> = SMALL) {
   const host = nightBook(entries);
   page = await screen(<Pane host={host} functions={[]} />);
-  await page.step("Night");
+  await page.step("Schedule");
   await page.shows("Fit the night");
   return host;
 }
@@ -312,7 +312,7 @@ describe("a night in the pane", () => {
     const host = nightBook({});
     await host.removeSheet("Program");
     page = await screen(<Pane host={host} functions={[]} />);
-    await page.step("Night");
+    await page.step("Schedule");
     await page.shows("Add the nursery plan sheets to this workbook");
   });
 });

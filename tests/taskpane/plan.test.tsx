@@ -30,7 +30,7 @@ const PLACES: Record<string, Area> = {
 async function open(names: Record<string, Area> = {}, cells: Record<string, Input> = {}) {
   const host = memoryHost({ Cans: cells, Cost: {} }, names);
   page = await screen(<Pane host={host} functions={[]} />);
-  await page.step("Plan a layout");
+  await page.step("Layout");
   await page.shows("Plan the cans");
   return host;
 }

@@ -11,7 +11,7 @@ export const NEEDED = {
 export type Needed = keyof typeof NEEDED;
 
 /** The depth of an audit workbook is calculated on its sheet Run time, from what that step's fields say. */
-const IN_RUN_TIME = "under Net depth wanted in each pot in the step Run time";
+const IN_RUN_TIME = "under Net depth wanted in each pot in the step Answer";
 const IN_READINGS = "under Test settings in the step Readings";
 
 /** `Run time needs the can's mouth: fill it in under Test settings in the step Readings`. */

@@ -51,7 +51,7 @@ export function CostStep({ host, keep }: StepProps) {
         <h2 id={`${id}-cost`}>Cost</h2>
         <p>
           The open workbook has no sheet Cost: it holds no audit, or one that was made before there was such a sheet.
-          The step New audit opens one.
+          The step Set up opens one.
         </p>
       </section>
     );

@@ -31,6 +31,14 @@ function AuditReadings({ host, found, keep }: { host: Host; found: NamedCells; k
 export function ReadingsStep({ host, answer, entries, change, keep }: StepProps) {
   const { found, failure } = useNamed(host, NAMES);
   const audit = answer?.audit;
+  const settings = (
+    <TestSettings
+      entries={entries}
+      settings={answer?.settings ?? null}
+      sheet={answer?.selected.sheet ?? ""}
+      change={change}
+    />
+  );
   return (
     <>
       <section aria-labelledby="canfall-readings">
@@ -45,12 +53,14 @@ export function ReadingsStep({ host, answer, entries, change, keep }: StepProps)
           </>
         )}
       </section>
-      <TestSettings
-        entries={entries}
-        settings={answer?.settings ?? null}
-        sheet={answer?.selected.sheet ?? ""}
-        change={change}
-      />
+      {found?.Readings_Problem ? (
+        <details>
+          <summary>Test settings for other cells than the sheet Cans</summary>
+          {settings}
+        </details>
+      ) : (
+        settings
+      )}
     </>
   );
 }

@@ -29,8 +29,7 @@ function Stated({ audit, stated, depth }: { audit: Audit; stated: StatedRunTime;
           alone:{" "}
         </>
       )}
-      Set the run time to <strong>{figure(stated.minutes)} min</strong> ({stated.basis}, {weighting}), as on the sheet
-      Run time.
+      Run time <strong>{figure(stated.minutes)} min</strong> ({stated.basis}, {weighting}), as on the sheet Run time.
       {stated.basis !== "driest can" && "minutes" in driest && depth !== undefined && (
         <>
           {" "}

@@ -23,6 +23,8 @@ export interface BedVerdict {
   likely: string[];
   /** The head in question. */
   head?: MarkedHead;
+  /** The leading cause; certain where no doubt is left. */
+  lead: { cause: string; where: string; weight: number; certain: boolean };
 }
 
 /** The cans of a bed, laid out as in it. */
@@ -67,6 +69,7 @@ export function verdictOf(found: BedCauses): BedVerdict {
       .filter(({ weight }) => weight >= LISTED)
       .map((one) => [`${one.cause}: ${percent(one.weight)}`, whereIn(found, one)].filter(Boolean).join(", ")),
     ...(head && { head: { x: head.x, y: head.y, number: head.number } }),
+    lead: { cause: lead.cause, where: whereIn(found, lead), weight: lead.weight, certain: found.doubts.length === 0 },
   };
 }
 

@@ -17,7 +17,7 @@ const STATUS = nestedIfs(
   [
     [
       `COUNTA($B$${FIRST}:$E$${LAST})=0`,
-      '"No start times yet. In the pane, step Night: Fit the night, then Write the start times."',
+      '"No start times yet. In the pane, step Schedule: Fit the night, then Write the start times."',
     ],
     [
       "Hours_Wrong>0",

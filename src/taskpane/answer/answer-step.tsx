@@ -1,0 +1,143 @@
+import { Button } from "@fluentui/react-components";
+import { useMemo } from "react";
+import type { Snapshot } from "../../hosts/snapshot";
+import { answerSentence } from "../../workbook/answer/answer-sentence";
+import { useBedReading } from "../map/bed/use-bed-reading";
+import { useKeptCause } from "../map/bed/use-kept-cause";
+import { CauseSection } from "../map/cause-section";
+import { MapPicture } from "../map/map-picture";
+import { SelectedMap } from "../map/selected-map";
+import { useMap } from "../map/use-map";
+import { WholeBedSection } from "../map/whole-bed-section";
+import { CellLink } from "../parts/cell-link";
+import { Failure } from "../parts/failure";
+import { DataChecks } from "../readings/data-checks";
+import { SPEAKING_CHECKS } from "../readings/read-checks";
+import { ShownReadings } from "../readings/shown-readings";
+import { InsertFunction } from "../results/insert-function";
+import { MeasureTable } from "../results/measure-table";
+import { StatedResults } from "../results/stated-results";
+import { PlannedRun } from "../run-time/planned-run";
+import type { StepProps } from "../step";
+import { namedCells } from "../workbook/named";
+import type { Reading } from "../workbook/reading";
+import { areCans } from "../workbook/use-stated";
+import { useWatched } from "../workbook/use-watched";
+import { answerFacts, FACT_NAMES } from "./answer-facts";
+import { FiguresTable } from "./figures-table";
+import { ACTION_NAMES, firstActions, freeActionLine } from "./first-actions";
+import { NeededList } from "./needed-list";
+import { SettingBox } from "./setting-box";
+import { STILL_NEEDED } from "./still-needed";
+import { ZeroQuestion } from "./zero-question";
+
+const CELLS: Reading<Snapshot> = {
+  wants: { names: [...FACT_NAMES, ...ACTION_NAMES, ...SPEAKING_CHECKS.wants.names!] },
+  read: (snapshot) => snapshot,
+};
+
+/** How long, why, what first; everything else is folded. */
+export function AnswerStep({ host, answer, readings, keep }: StepProps) {
+  const { found: needed, failure } = useWatched(host, STILL_NEEDED);
+  const { found: snapshot } = useWatched(host, CELLS);
+  const map = useMap(host, "audit", answer, null);
+  const { reading, stop } = useBedReading(map.ask);
+  useKeptCause(host, reading, map.stamp);
+  const verdict = reading.cause?.verdict;
+  const audit = answer?.audit ?? null;
+  const cans = snapshot?.named("Cans_Readings")?.area;
+  const named = useMemo(() => snapshot && namedCells(snapshot, ["Cans_Readings", "Multiplier_Basis"]), [snapshot]);
+  const own = areCans(named, answer?.area);
+  const facts = useMemo(
+    () => (snapshot && audit && own ? answerFacts(snapshot, audit, map.source, verdict) : null),
+    [snapshot, audit, own, map.source, verdict],
+  );
+  const actions = useMemo(
+    () => (snapshot && facts ? firstActions(snapshot, facts, verdict, SPEAKING_CHECKS.read(snapshot)) : []),
+    [snapshot, facts, verdict],
+  );
+
+  return (
+    <>
+      <section aria-labelledby="canfall-answer">
+        <h2 id="canfall-answer">Answer</h2>
+        <Failure words={failure} />
+        {facts && (
+          <p role="status" className="answer">
+            {answerSentence(facts)}
+          </p>
+        )}
+        {needed && <NeededList host={host} needed={needed} />}
+        {facts?.zero && cans && (
+          <ZeroQuestion
+            {...{ host, keep, zero: facts.zero, sheet: cans.sheet }}
+            basis={named?.Multiplier_Basis}
+            freeAction={freeActionLine(snapshot!)}
+          />
+        )}
+        {!facts && audit && cans && (
+          <p className="note">
+            These are the selected cells.{" "}
+            <Button size="small" onClick={() => host.select(cans)}>
+              Back to the cans of this audit
+            </Button>
+          </p>
+        )}
+        {facts && own && (
+          <MapPicture {...{ host, answer, keep, id: "canfall-answer-map", way: "audit", map, reading }} />
+        )}
+        {facts && map.problem && <p className="note">{map.problem}</p>}
+        {audit && <FiguresTable rows={audit.rows} />}
+        {facts?.setting && <SettingBox setting={facts.setting} audit={audit!} basis={named?.Multiplier_Basis} />}
+        {actions.length > 0 && (
+          <>
+            <h3>What first</h3>
+            <ol>
+              {actions.map(({ words, cell }) => (
+                <li key={words}>
+                  {words} <CellLink host={host} cell={cell} />
+                </li>
+              ))}
+            </ol>
+          </>
+        )}
+      </section>
+      {facts && map.seen && (
+        <details>
+          <summary>What is seen, and the cause</summary>
+          <p className="seen">{map.seen.sentence}</p>
+          <CauseSection id="canfall-answer" reading={reading} lack={map.facts?.bed?.lack ?? ""} />
+          <WholeBedSection id="canfall-answer" reading={reading} stop={stop} reported={map.facts?.reported ?? {}} />
+        </details>
+      )}
+      <details>
+        <summary>Readings and run times</summary>
+        <ShownReadings answer={answer} host={host} />
+        <DataChecks host={host} />
+      </details>
+      <details>
+        <summary>All figures, intervals and where the limits come from</summary>
+        {audit && <MeasureTable audit={audit} />}
+        <StatedResults host={host} />
+      </details>
+      <details>
+        <summary>What the run time is calculated from</summary>
+        <PlannedRun host={host} keep={keep} />
+      </details>
+      <details>
+        <summary>Map of other cells</summary>
+        <SelectedMap {...{ host, answer, keep }} />
+      </details>
+      <details>
+        <summary>Insert a live function</summary>
+        <InsertFunction
+          host={host}
+          selected={answer?.selected ?? null}
+          readings={readings}
+          settings={answer?.settings ?? null}
+          keep={keep}
+        />
+      </details>
+    </>
+  );
+}

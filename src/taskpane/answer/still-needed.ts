@@ -1,0 +1,39 @@
+import type { Area } from "../../cells/area";
+import { cellAt } from "../../cells/box";
+import type { Snapshot } from "../../hosts/snapshot";
+import type { Reading } from "../workbook/reading";
+
+/** Something that the answer still needs, and the cell for it. */
+export interface Needed {
+  label: string;
+  cell: Area;
+}
+
+const NEEDS: readonly { label: string; name: string }[] = [
+  { label: "Width of the bed", name: "Bed_Width_m" },
+  { label: "Length of the bed", name: "Bed_Length_m" },
+  { label: "Minutes of the test", name: "Test_Minutes" },
+  { label: "Can opening, inside diameter", name: "Can_Mouth_mm" },
+  { label: "Places of the cans across the bed", name: "Cans_Across_m" },
+  { label: "Places of the cans along the bed", name: "Cans_Along_m" },
+  { label: "Readings of the cans", name: "Cans_Readings" },
+];
+const DEPTH = { label: "Water that one pot uses, or the depth", name: "Depth_Typed_mm" };
+const NAMES = [...NEEDS, DEPTH, { name: "Net_Depth_mm" }].map(({ name }) => name);
+
+const holdsNumber = (snapshot: Snapshot, name: string) =>
+  (snapshot.named(name)?.cells ?? []).flat().some((cell) => typeof cell === "number");
+
+/** What an audit still needs before it has an answer, in the order of the sheets; null where there is no audit. */
+export const STILL_NEEDED: Reading<Needed[] | null> = {
+  wants: { names: NAMES },
+  read: (snapshot) => {
+    if (!snapshot.named("Cans_Readings")) return null;
+    const lacking = NEEDS.filter(({ name }) => snapshot.named(name) && !holdsNumber(snapshot, name));
+    const depth = snapshot.named(DEPTH.name) && !holdsNumber(snapshot, "Net_Depth_mm") ? [DEPTH] : [];
+    return [...lacking, ...depth].map(({ label, name }) => ({
+      label,
+      cell: cellAt(snapshot.named(name)!.area, 0, 0),
+    }));
+  },
+};

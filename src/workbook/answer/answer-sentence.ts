@@ -1,0 +1,101 @@
+import type { ControllerSetting } from "../../core/application/controller-setting";
+
+/** Mean wind of a test [m/s] over which it gives no setting (Irrigation Association, Recommended Audit Guidelines, 2009). */
+export const MOST_WIND_ms = 2.2;
+/** Change of pressure during a test over which it gives no setting (common practice, no source). */
+export const MOST_DRIFT = 0.1;
+/** What is chosen on Block where a test must be repeated. */
+export const NOT_VALID = "not valid";
+
+/** What the answer is made of: what was typed, and what follows from it. */
+export interface AnswerFacts {
+  /** "" where it has no name. */
+  block: string;
+  /** Cans read. */
+  cans: number;
+  /** Whether the test was marked as not valid. */
+  notValid: boolean;
+  wind?: number | undefined;
+  /** Mean pressure after / before the test, less 1. */
+  drift?: number | undefined;
+  setting?: ControllerSetting | undefined;
+  /** Why there is no setting, such as "the run time needs the net depth"; "" where there is one. */
+  lack: string;
+  /** Whether a measure of uniformity is outside its limit. */
+  uneven: boolean;
+  /** Edges against the middle, one half against the other; "" for nothing. */
+  parts: string;
+  cause?: { cause: string; where: string; weight: number; certain: boolean } | undefined;
+  /** A can that reads 0 among wet ones. */
+  zero?: { cell: string; between: readonly [number, number] } | undefined;
+  /** What the planned change saves [kL a year]. */
+  saved?: number | undefined;
+}
+
+const NO_CAUSE = "nothing wrong found";
+const shown = (value: number) => String(Number(value.toPrecision(3)));
+const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`;
+
+/** Why a test gives no setting, and what is to be repeated. */
+function toRepeat({ notValid, wind, drift }: AnswerFacts): string {
+  const reasons: string[] = [];
+  const how: string[] = [];
+  if (notValid) reasons.push("the test is marked as not valid");
+  if (wind !== undefined && wind > MOST_WIND_ms) {
+    reasons.push(`the mean wind was ${shown(wind)} m/s (limit ${MOST_WIND_ms})`);
+    how.push("in less wind");
+  }
+  if (drift !== undefined && Math.abs(drift) > MOST_DRIFT) {
+    reasons.push(
+      `the pressure ${drift > 0 ? "rose" : "fell"} by ${percent(Math.abs(drift))} during the test (limit 10 %)`,
+    );
+    how.push("at steady pressure");
+  }
+  if (reasons.length === 0) return "";
+  return `no setting, because ${reasons.join(" and ")}. Test again${how.length > 0 ? ` ${how.join(" and ")}` : ""}.`;
+}
+
+/** `68 min (2 × 34)`. */
+export function settingWords({ pulses, each, total }: ControllerSetting): string {
+  return `${shown(total)} min${pulses > 1 ? ` (${pulses} × ${shown(each)})` : ""}`;
+}
+
+/** `K9 reads 0 between 71 and 58`. */
+export const zeroWords = ({ cell, between: [one, other] }: NonNullable<AnswerFacts["zero"]>): string =>
+  `${cell} reads 0 between ${shown(one)} and ${shown(other)}`;
+
+function whyUneven({ parts, cause }: AnswerFacts): string {
+  const seen = parts.trim().replace(/\.$/, "");
+  if (!cause || cause.cause === NO_CAUSE) return seen ? ` ${seen}; the cause is not known yet.` : "";
+  const lead = `${cause.cause}${cause.where ? `, ${cause.where}` : ""} (${cause.weight.toFixed(0)} %)`;
+  const told = cause.certain ? `cause: ${lead}` : `the cause is not certain; leading: ${lead}`;
+  return ` ${seen ? `${seen}; ${told}` : `${told[0]!.toUpperCase()}${told.slice(1)}`}.`;
+}
+
+function whatToDo(facts: AnswerFacts): string {
+  const { setting, lack, uneven, cause, zero } = facts;
+  const known = cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
+  if (!setting) {
+    const why = zero ? `${zeroWords(zero)}: unread, blocked head or typing error?` : `${lack}.`;
+    return `${uneven && known ? "mend first, then test again" : "no setting yet"}: ${why}`;
+  }
+  const asked = zero ? ` ${zeroWords(zero)}: check it.` : "";
+  if (!uneven) return `set ${settingWords(setting)}.${asked}`;
+  const first = known ? "mend first, then test again" : "find the cause at the heads and mend it, then test again";
+  return `${first}; until then set ${settingWords(setting)}.${asked}`;
+}
+
+/** The answer of an audit in one line: what to do first, how long to run, why it is uneven, what mending saves. */
+export function answerSentence(facts: AnswerFacts): string {
+  const start = facts.block ? `${facts.block}: ` : "";
+  const begun = (words: string) => (start ? `${start}${words}` : `${words[0]!.toUpperCase()}${words.slice(1)}`);
+  if (facts.cans === 0) return begun("no readings yet.");
+  const repeat = toRepeat(facts);
+  if (repeat) return begun(repeat);
+  const why = facts.uneven ? whyUneven(facts) : "";
+  const saved =
+    facts.uneven && facts.saved !== undefined && facts.saved > 0
+      ? ` The planned change saves about ${shown(facts.saved)} kL a year.`
+      : "";
+  return begun(`${whatToDo(facts)}${why}${saved}`);
+}

@@ -1,0 +1,90 @@
+import { describe, expect, it } from "vitest";
+import { type AnswerFacts, answerSentence } from "../../src/workbook/answer/answer-sentence";
+
+const SETTING = { pulses: 2, each: 34, total: 68 };
+const EVEN: AnswerFacts = {
+  block: "Block 7",
+  cans: 30,
+  notValid: false,
+  setting: SETTING,
+  lack: "",
+  uneven: false,
+  parts: "",
+};
+const CAUSE = { cause: "heads inside the edge", where: "", weight: 82, certain: true };
+const UNEVEN: AnswerFacts = { ...EVEN, uneven: true, parts: "The edges get 64 % of the middle. ", cause: CAUSE };
+
+/** The forms are those of the issue; the figures are made up. */
+const CASES: [what: string, facts: AnswerFacts, says: string][] = [
+  ["nothing is to be mended", EVEN, "Block 7: set 68 min (2 × 34)."],
+  ["there is one pulse", { ...EVEN, setting: { pulses: 1, each: 68, total: 68 } }, "Block 7: set 68 min."],
+  ["the block has no name", { ...EVEN, block: "" }, "Set 68 min (2 × 34)."],
+  ["there are no readings", { ...EVEN, cans: 0 }, "Block 7: no readings yet."],
+  [
+    "the cause is known and a change is planned",
+    { ...UNEVEN, saved: 159.3 },
+    "Block 7: mend first, then test again; until then set 68 min (2 × 34). The edges get 64 % of the middle; cause: heads inside the edge (82 %). The planned change saves about 159 kL a year.",
+  ],
+  [
+    "the cause has a place",
+    { ...UNEVEN, parts: "", cause: { ...CAUSE, cause: "one weak head", where: "head 10 at 3.0, 6.0 m" } },
+    "Block 7: mend first, then test again; until then set 68 min (2 × 34). Cause: one weak head, head 10 at 3.0, 6.0 m (82 %).",
+  ],
+  [
+    "the cause is not certain",
+    { ...UNEVEN, cause: { ...CAUSE, weight: 55, certain: false } },
+    "Block 7: find the cause at the heads and mend it, then test again; until then set 68 min (2 × 34). The edges get 64 % of the middle; the cause is not certain; leading: heads inside the edge (55 %).",
+  ],
+  [
+    "there are no heads to find a cause from",
+    { ...UNEVEN, cause: undefined },
+    "Block 7: find the cause at the heads and mend it, then test again; until then set 68 min (2 × 34). The edges get 64 % of the middle; the cause is not known yet.",
+  ],
+  ["no limit is broken, whatever the cause", { ...EVEN, cause: CAUSE, saved: 159 }, "Block 7: set 68 min (2 × 34)."],
+  [
+    "a change that saves nothing is not praised",
+    { ...UNEVEN, parts: "", cause: undefined, saved: 0 },
+    "Block 7: find the cause at the heads and mend it, then test again; until then set 68 min (2 × 34).",
+  ],
+  [
+    "there is no run time",
+    { ...EVEN, setting: undefined, lack: "the run time needs water use and pot top" },
+    "Block 7: no setting yet: the run time needs water use and pot top.",
+  ],
+  [
+    "one can reads 0 and the driest can sets the run time",
+    { ...UNEVEN, setting: undefined, lack: "a can is dry", cause: undefined, zero: { cell: "K9", between: [71, 58] } },
+    "Block 7: no setting yet: K9 reads 0 between 71 and 58: unread, blocked head or typing error? The edges get 64 % of the middle; the cause is not known yet.",
+  ],
+  [
+    "one can reads 0 and the low quarter sets the run time",
+    { ...EVEN, zero: { cell: "K9", between: [71, 58] } },
+    "Block 7: set 68 min (2 × 34). K9 reads 0 between 71 and 58: check it.",
+  ],
+  [
+    "the wind was over 2.2 m/s",
+    { ...UNEVEN, wind: 3.1 },
+    "Block 7: no setting, because the mean wind was 3.1 m/s (limit 2.2). Test again in less wind.",
+  ],
+  ["the wind was at the limit", { ...EVEN, wind: 2.2 }, "Block 7: set 68 min (2 × 34)."],
+  [
+    "the pressure fell by more than 10 %",
+    { ...UNEVEN, drift: -0.124 },
+    "Block 7: no setting, because the pressure fell by 12 % during the test (limit 10 %). Test again at steady pressure.",
+  ],
+  ["the pressure moved by 10 %", { ...EVEN, drift: 0.1 }, "Block 7: set 68 min (2 × 34)."],
+  [
+    "the test was marked as not valid",
+    { ...UNEVEN, notValid: true },
+    "Block 7: no setting, because the test is marked as not valid. Test again.",
+  ],
+  [
+    "two things spoil the test",
+    { ...UNEVEN, wind: 4, drift: 0.2 },
+    "Block 7: no setting, because the mean wind was 4 m/s (limit 2.2) and the pressure rose by 20 % during the test (limit 10 %). Test again in less wind and at steady pressure.",
+  ],
+];
+
+describe("the answer in one line", () => {
+  it.each(CASES)("where %s", (_, facts, says) => expect(answerSentence(facts)).toBe(says));
+});
