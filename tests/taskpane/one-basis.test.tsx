@@ -240,7 +240,7 @@ describe("the pane over the example audit", () => {
     );
     await page.shows("Currency a year, all 2 beds on the valve, at the likely prices");
     await page.shows(Math.round(value("Result_Cost")).toLocaleString("en-AU"));
-    await page.step("Run time");
+    await page.step("Answer");
     await page.shows(`${figure(value("Bed_Litres_A_Day"))} L a day falling on all 2 beds on the valve`);
   });
 

@@ -106,6 +106,11 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
         <details>
           <summary>What is seen, and the cause</summary>
           <p className="seen">{map.seen.sentence}</p>
+          {verdict && (
+            <p className="seen">
+              {verdict.sentence} Next: {verdict.next}.
+            </p>
+          )}
           <CauseSection id="canfall-answer" reading={reading} lack={map.facts?.bed?.lack ?? ""} />
           <WholeBedSection id="canfall-answer" reading={reading} stop={stop} reported={map.facts?.reported ?? {}} />
         </details>

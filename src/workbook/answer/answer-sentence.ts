@@ -1,4 +1,5 @@
 import type { ControllerSetting } from "../../core/application/controller-setting";
+import { weightWords } from "../bed/weight-words";
 
 /** Mean wind of a test [m/s] over which it gives no setting (Irrigation Association, Recommended Audit Guidelines, 2009). */
 export const MOST_WIND_ms = 2.2;
@@ -67,7 +68,7 @@ export const zeroWords = ({ cell, between: [one, other] }: NonNullable<AnswerFac
 function whyUneven({ parts, cause }: AnswerFacts): string {
   const seen = parts.trim().replace(/\.$/, "");
   if (!cause || cause.cause === NO_CAUSE) return seen ? ` ${seen}; the cause is not known yet.` : "";
-  const lead = `${cause.cause}${cause.where ? `, ${cause.where}` : ""} (${cause.weight.toFixed(0)} %)`;
+  const lead = `${cause.cause}${cause.where ? `, ${cause.where}` : ""} (${weightWords(cause.weight)})`;
   const told = cause.certain ? `cause: ${lead}` : `the cause is not certain; leading: ${lead}`;
   return ` ${seen ? `${seen}; ${told}` : `${told[0]!.toUpperCase()}${told.slice(1)}`}.`;
 }
@@ -77,7 +78,7 @@ function whatToDo(facts: AnswerFacts): string {
   const known = cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
   if (!setting) {
     const why = zero ? `${zeroWords(zero)}: unread, blocked head or typing error?` : `${lack}.`;
-    return `${uneven && known ? "mend first, then test again" : "no setting yet"}: ${why}`;
+    return `${uneven && known ? "mend first, then test again; " : ""}no setting yet: ${why}`;
   }
   const asked = zero ? ` ${zeroWords(zero)}: check it.` : "";
   if (!uneven) return `set ${settingWords(setting)}.${asked}`;

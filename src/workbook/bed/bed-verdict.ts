@@ -3,6 +3,7 @@ import { measuredWords } from "../../core/bed/causes/measured-words";
 import { headName, nextCheck, whereOf } from "../../core/bed/causes/next-check";
 import { type BedInput, readBed } from "../../core/bed/read-bed";
 import type { WorkbookBed } from "./bed-of-workbook";
+import { weightWords } from "./weight-words";
 
 /** A head that is marked on the map. */
 export interface MarkedHead {
@@ -46,13 +47,10 @@ function whereIn({ bed }: BedCauses, one: BedCauses["causes"][number]): string {
   return where && one.head !== undefined ? headName(bed.heads[one.head]!) : where;
 }
 
-/** A weight in words: no fit is certain. */
-const percent = (weight: number) => (weight > 99 ? "over 99 %" : `${weight.toFixed(0)} %`);
-
 function told(found: BedCauses): string {
   const { cause, weight } = found.causes[0]!;
   const where = whereIn(found, found.causes[0]!);
-  const lead = `${cause}${where ? `, ${where}` : ""} (${percent(weight)})`;
+  const lead = `${cause}${where ? `, ${where}` : ""} (${weightWords(weight)})`;
   if (found.doubts.length === 0) return `${cause === "nothing wrong found" ? "" : "Most likely: "}${lead}.`;
   return `Cannot tell: ${found.doubts.map((doubt) => WHY[doubt]).join("; ")}. Leading: ${lead}.`;
 }
@@ -67,7 +65,7 @@ export function verdictOf(found: BedCauses): BedVerdict {
     measured: found.measured ? measuredWords(found.bed.heads, found.measured).join("; ") : "",
     likely: found.causes
       .filter(({ weight }) => weight >= LISTED)
-      .map((one) => [`${one.cause}: ${percent(one.weight)}`, whereIn(found, one)].filter(Boolean).join(", ")),
+      .map((one) => [`${one.cause}: ${weightWords(one.weight)}`, whereIn(found, one)].filter(Boolean).join(", ")),
     ...(head && { head: { x: head.x, y: head.y, number: head.number } }),
     lead: { cause: lead.cause, where: whereIn(found, lead), weight: lead.weight, certain: found.doubts.length === 0 },
   };
