@@ -126,5 +126,8 @@ describe("a verdict with what was measured at the heads", () => {
       "mean wind: 1.2 m/s, towards top left",
       "supply: top side",
     ]);
+    expect(measuredWords(HEADS, measured({ flows: [0, 0, null, null], pressures: [150, null, null, null] }))).toEqual([
+      "bucket at 2 heads: all 0",
+    ]);
   });
 });

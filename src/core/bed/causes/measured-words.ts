@@ -27,7 +27,7 @@ function compared(what: string, values: readonly Value[], heads: readonly BedHea
     return `${what} at head ${heads[lowest.at]!.number}: ${share} % of the others`;
   }
   const all = values.reduce((sum, { value }) => sum + value, 0) / values.length;
-  return `${what} at ${values.length} heads: ${span(values, all)}`;
+  return `${what} at ${values.length} heads: ${all > 0 ? span(values, all) : "all 0"}`;
 }
 
 /**
