@@ -3,6 +3,7 @@ import { act } from "react";
 import { afterEach, describe, expect, it } from "vitest";
 import type { Input } from "../../src/cells/cell";
 import { Pane } from "../../src/taskpane/pane";
+import { axeFindings } from "../support/axe-findings";
 import { type MemoryHost, memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";
 import { auditHost, cellOf } from "./audit-book";
@@ -275,6 +276,48 @@ describe("the run time of an audit", () => {
     await page.step("Answer");
     await page.shows("calculated by the workbook in 'Run time'!C3");
     expect((page.field("Net depth wanted") as HTMLInputElement).readOnly).toBe(true);
+  });
+
+  it("is that of the valve where another bed runs longer, and shows what each pot size gets", async () => {
+    const book = filled({ Result_Run_Time_min: 30, Net_Depth_mm: 6 });
+    const rows: Record<string, Input> = {
+      Valve_Run_min: 45,
+      Valve_Words: "all 2 beds on the valve",
+      Bed_Litres_A_Day: 3600,
+      Between_Pots_Share: 0.444,
+      Pots_Drained_Share: 0.178,
+      Mean_Drained_Share: 0.32,
+      Groups_Names: "small",
+      Groups_In_Use: 2,
+      Groups_Problem: "",
+      Groups_Neediest: "small",
+      Group_1_Depth_mm: 6,
+      Group_1_Share: 0.6,
+      Group_1_Run_min: 30,
+      Group_1_Times: 1.5,
+      Group_1_Drained: 0.25,
+      Group_2_Depth_mm: 3,
+      Group_2_Share: 0.4,
+      Group_2_Run_min: 15,
+      Group_2_Times: 3,
+      Group_2_Drained: 0.625,
+    };
+    for (const [index, [name, value]] of Object.entries(rows).entries()) {
+      const area = { sheet: "Run time", address: `G${index + 1}` };
+      await book.type(area, [[value]]);
+      book.define(name, area);
+    }
+    await open(book);
+    await page.step("Run time");
+    await page.shows("Run for 45.0 min a day: the longest run of the beds on the valve. This bed alone needs 30.0 min");
+    await page.shows("Of the bed's water 44.4 % falls between the pots and 17.8 % drains from them");
+    await page.shows("3,600 L a day falling on all 2 beds on the valve");
+    await page.shows("The run time is that of small.");
+    expect(page.text("tbody tr").filter((row) => row.startsWith("Group"))).toEqual([
+      "Group 160.0 % of the area6.0030.01.5025.0 %",
+      "Group 240.0 % of the area3.0015.03.0062.5 %",
+    ]);
+    expect(await axeFindings(page.place)).toEqual([]);
   });
 
   it("says in the workbook's words what it still needs", async () => {

@@ -111,7 +111,7 @@ describe("a block of several pot sizes", () => {
       "needs the depth of every pot group: see Pots",
     ]);
     near(4, { Net_Depth_mm: 6, Mean_Drained_Share: 0.6 / 6 + 0.4 / 2 });
-    expect(at(4, "Reached_Share")).toBe("needs pot top and spacing");
+    expect(at(4, "Reached_Share")).toBe("needs top and spacing of each group");
   });
 });
 

@@ -5,7 +5,7 @@ import { ALL_FROM, column, GROUPS, rowOf, WHERE } from "./places";
 
 const FACTOR = "IF(ISNUMBER(Capture_Factor),Capture_Factor,1)";
 const ONE_SIZE = `IF(COUNT(Pot_Top_mm,Pot_Spacing_mm)<2,"needs pot top and spacing",IF(OR(MIN(Pot_Top_mm,Pot_Spacing_mm)<=0,${FACTOR}<=0),"needs pot top and spacing above 0",MIN(1,${FACTOR}*${POT_AREA}/Pot_Spacing_mm^2)))`;
-const GROUPS_REACHED = `IF(Groups_Problem<>"",Groups_Problem,IF(COUNT(${column("P")})<Groups_In_Use,"needs pot top and spacing",SUMPRODUCT(${column("I")},${column("P")})))`;
+const GROUPS_REACHED = `IF(Groups_Problem<>"",Groups_Problem,IF(COUNT(${column("P")})<Groups_In_Use,"needs top and spacing of each group",SUMPRODUCT(${column("I")},${column("P")})))`;
 
 interface Part {
   label: string;

@@ -112,7 +112,9 @@ export const REPORT: SheetSpec = {
   printed: `A1:X${SIGNATURES + 2}`,
   widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
   heights: {
+    3: 28,
     [LEGEND]: 26,
+    [COUNTING]: 36,
     [METHOD_ROW + 1]: 26,
     [SIGNATURES]: 30,
     [SIGNATURES + 1]: 24,
