@@ -16,6 +16,7 @@ import { listOpening } from "./list-opening";
 import { listSpelling } from "./list-spelling";
 import { listValues } from "./list-values";
 import { oldValues } from "./old-values";
+import { parsedFormulas } from "./parsed-formulas";
 import { plainPaste } from "./plain-paste";
 import { plainTexts } from "./plain-texts";
 import { refusals } from "./refusals";
@@ -41,6 +42,7 @@ export const FIXES: Fix[] = [
   drawing,
   editing,
   formulaCache,
+  parsedFormulas,
   checks,
   closedBooks,
   listValues,
