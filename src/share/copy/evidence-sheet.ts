@@ -1,10 +1,10 @@
 import { cellAt } from "../../cells/places";
 import type { Stated } from "../../cells/stated";
 import { escaped } from "../../xlsx/parts/escaped";
+import { SPREADSHEET, XML_HEAD } from "../../xlsx/parts/namespaces";
 import type { EvidenceLooks } from "./evidence-looks";
 import type { EvidenceRow } from "./evidence-rows";
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const WIDTHS = [26, 40, 44, 16, 30, 26];
 /** Looks whose rows hold one sentence across all columns. */
 const ACROSS: readonly (keyof EvidenceLooks)[] = ["title", "text"];
@@ -45,7 +45,7 @@ export function evidenceXml(rows: readonly EvidenceRow[], looks: EvidenceLooks):
   const body = rows.map((row, i) => rowXml(row, i + 1, looks[row.look]));
   const merged = rows.flatMap((row, i) => (isAcross(row) ? [`<mergeCell ref="A${i + 1}:F${i + 1}"/>`] : []));
   return (
-    `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${MAIN}">` +
+    `${XML_HEAD}<worksheet xmlns="${SPREADSHEET}">` +
     `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><dimension ref="A1:F${rows.length}"/>` +
     '<sheetViews><sheetView showGridLines="0" workbookViewId="0"/></sheetViews><sheetFormatPr defaultRowHeight="15"/>' +
     `<cols>${columns.join("")}</cols><sheetData>${body.join("")}</sheetData>` +

@@ -8,6 +8,9 @@ const OFFICE = [
   "http://purl.oclc.org/ooxml/officeDocument/relationships",
 ];
 
+/** The head of a part of ours. */
+export const XML_HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
+export const SPREADSHEET = MAIN[0]!;
 export const RELATIONS = OFFICE[0]!;
 export const PACKAGE_RELATIONS = "http://schemas.openxmlformats.org/package/2006/relationships";
 export const CONTENT_TYPES_SPACE = "http://schemas.openxmlformats.org/package/2006/content-types";

@@ -1,8 +1,6 @@
 import { strToU8, zipSync } from "fflate";
-import { CONTENT_TYPES_SPACE, PACKAGE_RELATIONS, RELATIONS } from "../parts/namespaces";
+import { CONTENT_TYPES_SPACE, PACKAGE_RELATIONS, RELATIONS, SPREADSHEET, XML_HEAD } from "../parts/namespaces";
 
-const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml";
 const RELS_TYPE = "application/vnd.openxmlformats-package.relationships+xml";
 
@@ -21,11 +19,11 @@ const PARTS: Record<string, string> = {
     `<Override PartName="/xl/workbook.xml" ContentType="${KIND}.sheet.main+xml"/>` +
     `<Override PartName="/xl/styles.xml" ContentType="${KIND}.styles+xml"/></Types>`,
   "_rels/.rels": `<Relationships xmlns="${PACKAGE_RELATIONS}"><Relationship Id="rId1" Type="${RELATIONS}/officeDocument" Target="xl/workbook.xml"/></Relationships>`,
-  "xl/workbook.xml": `<workbook xmlns="${MAIN}" xmlns:r="${RELATIONS}"><sheets/></workbook>`,
+  "xl/workbook.xml": `<workbook xmlns="${SPREADSHEET}" xmlns:r="${RELATIONS}"><sheets/></workbook>`,
   "xl/_rels/workbook.xml.rels": `<Relationships xmlns="${PACKAGE_RELATIONS}"><Relationship Id="rId1" Type="${RELATIONS}/styles" Target="styles.xml"/></Relationships>`,
-  "xl/styles.xml": `<styleSheet xmlns="${MAIN}">${STYLES}</styleSheet>`,
+  "xl/styles.xml": `<styleSheet xmlns="${SPREADSHEET}">${STYLES}</styleSheet>`,
 };
 
 /** A workbook file without a sheet. */
 export const blankFile = (): Uint8Array =>
-  zipSync(Object.fromEntries(Object.entries(PARTS).map(([part, text]) => [part, strToU8(HEAD + text)])));
+  zipSync(Object.fromEntries(Object.entries(PARTS).map(([part, text]) => [part, strToU8(XML_HEAD + text)])));

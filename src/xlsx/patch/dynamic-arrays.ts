@@ -1,10 +1,9 @@
 import { appendEdit, edited, tagEdit } from "../parts/edits";
-import { isMain } from "../parts/namespaces";
+import { isMain, SPREADSHEET, XML_HEAD } from "../parts/namespaces";
 import { onlyRelation, relationsOf, textOf } from "../parts/relations";
 import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
 import { declareType, freePart, type Parts, relate, writePart } from "./write-part";
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const DYNAMIC = "http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray";
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml";
 const NAME = "XLDAPR";
@@ -24,8 +23,7 @@ function begin(parts: Parts, main: string): number {
   const body =
     `<metadataTypes count="1">${kind("")}</metadataTypes>${future("")}` +
     `<cellMetadata count="1">${mark("", 1)}</cellMetadata>`;
-  const head = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
-  writePart(parts, part, `${head}<metadata xmlns="${MAIN}">${body}</metadata>`);
+  writePart(parts, part, `${XML_HEAD}<metadata xmlns="${SPREADSHEET}">${body}</metadata>`);
   relate(parts, main, "sheetMetadata", part);
   declareType(parts, part, TYPE);
   return 1;

@@ -2,7 +2,7 @@ import type { BookPicture, Spot } from "../desk-file/book";
 import { type DrawnPicture, drawingOf, drawnPictures } from "../desk-file/picture";
 import { appendEdit, type Edit, edited, tagEdit } from "../parts/edits";
 import { escapedAttribute } from "../parts/escaped";
-import { RELATIONS } from "../parts/namespaces";
+import { RELATIONS, XML_HEAD } from "../parts/namespaces";
 import { textOf } from "../parts/relations";
 import { within, type XmlElement, xmlTree } from "../parts/xml-tree";
 import { declareType, freePart, type Parts, relate, writePart } from "./write-part";
@@ -11,7 +11,6 @@ const EMU_A_PIXEL = 9525;
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 const SHAPES = "http://schemas.openxmlformats.org/drawingml/2006/main";
 const DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
-const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 /** What follows the drawing of a sheet in its part. */
 const BEHIND = [
   "legacyDrawing",
@@ -55,7 +54,7 @@ function anchorText({ name, alternative, from, to }: BookPicture, image: string,
 /** Adds an empty drawing to a sheet. */
 function newDrawing(parts: Parts, sheet: string): string {
   const drawing = freePart(parts, "xl/drawings", "drawing", "xml");
-  writePart(parts, drawing, `${HEAD}<xdr:wsDr xmlns:xdr="${DRAWING}" xmlns:a="${SHAPES}"/>`);
+  writePart(parts, drawing, `${XML_HEAD}<xdr:wsDr xmlns:xdr="${DRAWING}" xmlns:a="${SHAPES}"/>`);
   declareType(parts, drawing, DRAWING_TYPE);
   const id = relate(parts, sheet, "drawing", drawing);
   const xml = textOf(parts, sheet);

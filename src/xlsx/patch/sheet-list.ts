@@ -1,14 +1,12 @@
 import { type Edit, edited, tagEdit } from "../parts/edits";
 import { escapedAttribute } from "../parts/escaped";
-import { isMain, isRelations, RELATIONS } from "../parts/namespaces";
+import { isMain, isRelations, RELATIONS, SPREADSHEET, XML_HEAD } from "../parts/namespaces";
 import { relationsOf, relationsPart, textOf } from "../parts/relations";
 import { removeParts } from "../parts/remove-parts";
 import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
 import { declareType, freePart, type Parts, relate, writePart } from "./write-part";
 
-const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const SHEET_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
-const HEAD = '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n';
 
 const sheetsOf = (root: XmlElement): XmlElement => childOf(root, isMain, "sheets")!;
 const entriesOf = (root: XmlElement): XmlElement[] => childrenOf(sheetsOf(root), isMain, "sheet");
@@ -127,7 +125,7 @@ export function listSheet(parts: Parts, main: string, name: string, part: string
 /** Adds an empty sheet; answers its part. */
 export function newSheet(parts: Parts, main: string, name: string): string {
   const part = freePart(parts, `${main.slice(0, main.lastIndexOf("/"))}/worksheets`, "sheet", "xml");
-  writePart(parts, part, `${HEAD}<worksheet xmlns="${MAIN}"><sheetData/></worksheet>`);
+  writePart(parts, part, `${XML_HEAD}<worksheet xmlns="${SPREADSHEET}"><sheetData/></worksheet>`);
   listSheet(parts, main, name, part);
   return part;
 }

@@ -1,6 +1,6 @@
 import { mustAppend } from "../parts/edits";
 import { escapedAttribute } from "../parts/escaped";
-import { CONTENT_TYPES_SPACE, RELATIONS } from "../parts/namespaces";
+import { CONTENT_TYPES_SPACE, PACKAGE_RELATIONS, RELATIONS, XML_HEAD } from "../parts/namespaces";
 import { inPackage, relationsOf, relationsPart, textOf } from "../parts/relations";
 import { childrenOf, xmlTree } from "../parts/xml-tree";
 
@@ -31,12 +31,7 @@ export function relate(parts: Parts, from: string, type: string, to: string): st
   const full = type.includes("/") ? type : `${RELATIONS}/${type}`;
   const rels = relationsPart(from);
   if (!parts.has(rels)) {
-    const space = "http://schemas.openxmlformats.org/package/2006/relationships";
-    writePart(
-      parts,
-      rels,
-      `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<Relationships xmlns="${space}"/>`,
-    );
+    writePart(parts, rels, `${XML_HEAD}<Relationships xmlns="${PACKAGE_RELATIONS}"/>`);
   }
   const text = textOf(parts, rels);
   const [root] = [xmlTree(text)];
