@@ -16,7 +16,7 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/application/pulses.test.ts": ["pulses"],
   "tests/core/cost/tariffs.test.ts": ["blockTariffCost", "hourlyPowerCost"],
   "tests/core/cost/upgrade.test.ts": ["netPresentValue", "payingWaterPrice", "simplePayback", "upgradeCost"],
-  "tests/core/cost/yearly-cost.test.ts": ["costRange", "drainedFertiliserCost", "yearlyCost"],
+  "tests/core/cost/yearly-cost.test.ts": ["drainedFertiliserCost", "yearlyCost"],
   "tests/core/bed/causes.test.ts": ["causes", "nextCheck", "whereOf"],
   "tests/core/bed/evidence.test.ts": ["Evidence", "meanTaken", "measuredWords", "nozzle", "taken"],
   "tests/core/bed/slow.test.ts": ["bedsDrawn", "nextCans", "redrawn", "wholeBedOf"],

@@ -70,17 +70,3 @@ export interface Range<Value> {
   likely: Value;
   high: Value;
 }
-
-/**
- * Costs of a year at low, likely and high prices.
- *
- * @param year As for `yearlyCost`
- * @param prices Three sets of prices
- * @returns Three sets of costs; in rising order where the prices are
- * @throws InputError as `yearlyCost`
- * @source arithmetic: the same at three prices
- */
-export function costRange(year: Year, prices: Range<Prices>): Range<YearlyCost> {
-  const at = (which: keyof Range<Prices>) => yearlyCost(year, prices[which]);
-  return { low: at("low"), likely: at("likely"), high: at("high") };
-}

@@ -10,8 +10,6 @@ import type { TypedInput } from "./input-list";
 import type { ReplacedCell } from "./replaced-cells";
 
 export const EVIDENCE = "Evidence";
-/** Columns that the sheet uses, A to G. */
-export const EVIDENCE_COLUMNS = 7;
 
 export interface EvidenceRow {
   look: keyof EvidenceLooks;

@@ -21,5 +21,3 @@ export function colourOf(colour: Partial<Color> | undefined): string | undefined
     .map((part) => tinted(part, tint))
     .join("")}`;
 }
-
-export const argb = (colour: string): { argb: string } => ({ argb: `FF${colour.replace("#", "").toUpperCase()}` });

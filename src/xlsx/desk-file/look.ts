@@ -1,6 +1,6 @@
-import type { Borders, Cell as FileCell, Style } from "@cj-tech-master/excelts";
+import type { Borders, Style } from "@cj-tech-master/excelts";
 import { LINES, type Look, SIDES } from "./book";
-import { argb, colourOf } from "./colour";
+import { colourOf } from "./colour";
 
 const ALIGNMENTS = ["left", "center", "right"] as const;
 const HEIGHTS = ["top", "middle", "bottom"] as const;
@@ -41,37 +41,4 @@ export function lookOf({ font, fill, alignment, numFmt, border }: Dressed): Look
     ...(alignment?.wrapText && { wrap: true }),
   };
   return Object.keys(look).length > 0 ? look : undefined;
-}
-
-function border(borders: Look["borders"]): Partial<Borders> {
-  return Object.fromEntries(
-    Object.entries(borders ?? {}).map(([side, { line, colour }]) => [
-      side,
-      { style: line, ...(colour && { color: argb(colour) }) },
-    ]),
-  );
-}
-
-/** Gives a file's cell a look and leaves alone what a look does not say, such as whether it is locked. */
-export function setLook(cell: FileCell, look: Look): void {
-  cell.font = {
-    ...cell.font,
-    bold: look.bold ?? false,
-    italic: look.italic ?? false,
-    underline: look.underline ?? false,
-    ...(look.font && { name: look.font }),
-    ...(look.size && { size: look.size }),
-    ...(look.colour && { color: argb(look.colour) }),
-  };
-  if (look.fill) cell.fill = { type: "pattern", pattern: "solid", fgColor: argb(look.fill) };
-  else if (cell.fill) cell.fill = { type: "pattern", pattern: "none" };
-  cell.numFmt = look.format ?? "General";
-  cell.border = border(look.borders);
-  const { horizontal: _, vertical: __, ...alignment } = cell.alignment ?? {};
-  cell.alignment = {
-    ...alignment,
-    ...(look.align && { horizontal: look.align }),
-    ...(look.vertical && { vertical: look.vertical }),
-    wrapText: look.wrap ?? false,
-  };
 }

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { drainedFertiliserCost } from "../../../src/core/cost/fertiliser";
-import { costRange, type Prices, type Year, yearlyCost } from "../../../src/core/cost/yearly-cost";
+import { type Prices, type Year, yearlyCost } from "../../../src/core/cost/yearly-cost";
 
 const YEAR: Year = { water: 1200, energy: 0.25, drained: 0.3, concentration: 150, hours: 40, plantsLost: 90 };
 const PRICES: Prices = {
@@ -23,13 +23,6 @@ it("halves water and power where the water is halved, at one price", () => {
   const before = yearlyCost(YEAR, flat);
   const after = yearlyCost({ ...YEAR, water: 600 }, flat);
   expect([after.water, after.power]).toEqual([before.water / 2, before.power / 2]);
-});
-
-it("gives low, likely and high costs over the prices", () => {
-  const priced = (price: number): Prices => ({ ...PRICES, water: [{ price }] });
-  const range = costRange(YEAR, { low: priced(1), likely: priced(2), high: priced(4) });
-  expect([range.low.water, range.likely.water, range.high.water]).toEqual([1200, 2400, 4800]);
-  expect(range.high.total - range.low.total).toBe(3600);
 });
 
 it.each([
