@@ -11,6 +11,7 @@ const PORT = 3000;
 const DEVELOPMENT_URL = `https://localhost:${PORT}/`;
 const DEVELOPMENT_ID = "58e23272-da88-485b-bd96-4547cf5c8ad1";
 const PRODUCTION_ID = "b7f3f1c2-4f0e-4d57-9a43-0c6f3a5d8e21";
+/** The files of the worksheet functions: of functions.json, of the add-in and of the desk. */
 const FUNCTIONS = ["uniformity", "application", "water", "summary", "areas", "layout", "demand", "bed"].map((family) =>
   resolve(__dirname, `src/functions/${family}.ts`),
 );
@@ -160,7 +161,7 @@ const server = { port: PORT, host: "localhost", hot: false, static: false, clien
 
 const desk = async (url) => ({
   ...shared("desk", url !== null),
-  entry: { desk: "./src/desk/index.tsx" },
+  entry: { desk: ["./src/desk/functions/custom-functions.ts", ...FUNCTIONS, "./src/desk/index.tsx"] },
   output: { path: resolve(__dirname, "dist/desk"), filename: "[name].js", clean: true },
   plugins: [
     metadata(),

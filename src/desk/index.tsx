@@ -1,12 +1,3 @@
-import "./functions/custom-functions";
-import "../functions/uniformity";
-import "../functions/application";
-import "../functions/water";
-import "../functions/summary";
-import "../functions/demand";
-import "../functions/areas";
-import "../functions/bed";
-import "../functions/layout";
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk/desk";
