@@ -62,9 +62,7 @@ describe("a file that could be read in two ways is refused:", () => {
       changed(
         "xl/_rels/workbook.xml.rels",
         "</Relationships>",
-        ["a", "b"]
-          .map((id) => `<Relationship Id="${id}" Type="${OFFICE}/sharedStrings" Target="${id}.xml"/>`)
-          .join("") + "</Relationships>",
+        `${["a", "b"].map((id) => `<Relationship Id="${id}" Type="${OFFICE}/sharedStrings" Target="${id}.xml"/>`).join("")}</Relationships>`,
       ),
       "the file must lead to one part as its sharedStrings, got 2",
     ],

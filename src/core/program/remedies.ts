@@ -55,9 +55,9 @@ export function* remedies(program: Program, night: Night, effort = EFFORT): Gene
   const { blocks } = program;
   const thirstiest = [...blocks].sort((a, b) => gain(b) - gain(a)).filter((block) => gain(block) > 0);
   yield* firstFew(thirstiest, (block) => {
-    const evener = (to: number) =>
+    const moreUniform = (to: number) =>
       fits({ blocks: blocks.map((each) => (each === block ? withMultiplier(each, to) : each)) });
-    const to = most(block.multiplier, evener);
+    const to = most(block.multiplier, moreUniform);
     return to === undefined ? undefined : { change: "multiplier", block: block.name, to };
   });
   const smallest = blocks.filter(({ depth }) => depth > 0).sort((a, b) => work(a) - work(b));
