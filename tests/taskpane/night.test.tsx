@@ -3,6 +3,7 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
 import type { Input } from "../../src/cells/cell";
 import { verifyNight } from "../../src/core/program/verify-night";
+import type { Run } from "../../src/taskpane/night/night-run";
 import { PROGRAM_SHEET } from "../../src/taskpane/night/program-sheet";
 import { readStartTimes } from "../../src/taskpane/night/start-times";
 import { Pane } from "../../src/taskpane/pane";
@@ -19,6 +20,22 @@ vi.mock("../../src/taskpane/map/png", () => ({
     return { bytes: new Uint8Array([1, 2, 3]), width: svg.viewBox?.baseVal?.width ?? 480, height: 200 };
   },
 }));
+
+/** Whether the search for changes goes on until it is stopped; the rest of a night is as always. */
+let endless = false;
+vi.mock("../../src/taskpane/night/night-run", async (original) => {
+  const { nightRun } = await original<typeof import("../../src/taskpane/night/night-run")>();
+  const untilStopped = (): Run => {
+    let stop = () => {};
+    const finished = new Promise<boolean>((ended) => {
+      stop = () => ended(false);
+    });
+    return { finished, stop };
+  };
+  const run: typeof nightRun = (ask, hear) =>
+    endless && ask.kind === "remedies" ? untilStopped() : nightRun(ask, hear);
+  return { nightRun: run };
+});
 
 let page: Awaited<ReturnType<typeof screen>>;
 afterEach(() => page.close());
@@ -229,6 +246,17 @@ describe("a night in the pane", () => {
     await page.shows("The last hours end 30 min later, at 21:30");
     await page.shows("=Bed 3 watered at another time, or from elsewhere");
     await page.shows("Each of them alone is enough.");
+  });
+
+  it("stops the search for changes on request, and says that not all were tried", async () => {
+    endless = true;
+    await open({ ...JANUARY, Program_Windows: [[20 / 24, 21 / 24]] });
+    await page.press("Fit the night");
+    await page.shows("Trying changes one by one");
+    await page.press("Stop");
+    await page.shows("Stopped: not all changes were tried.");
+    expect(page.place.textContent).not.toContain("Trying changes one by one");
+    endless = false;
   });
 
   it("says what flow and what water are lacking", async () => {
