@@ -44,6 +44,25 @@ export async function bytesOf(download: Download): Promise<Uint8Array> {
   return new Uint8Array(Buffer.concat(parts));
 }
 
+/** Opens a file at the desk by its button, in a page that nothing was left unsaved in; `said` is what the page then shows. */
+export async function openFile({ page }: Desk, bytes: Uint8Array, name: string, said = name): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: "Open .xlsx" }).click(),
+  ]);
+  await chooser.setFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
+  await page.getByText(said, { exact: said === name }).waitFor();
+}
+
+/** The file that Save gives. */
+export async function savedFile({ page }: Desk): Promise<Uint8Array> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save .xlsx" }).click(),
+  ]);
+  return bytesOf(download);
+}
+
 let kept: Promise<BrowserContext> | undefined;
 
 /** One for all pages of a test process, so that they share what was fetched and compiled. */

@@ -2,7 +2,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { sampleFile, unseen } from "../xlsx/xlsx-sample";
 import { clickCell } from "./by-hand";
-import { bytesOf, type Desk, type Desks, desks } from "./desk-page";
+import { type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
 
 let all: Desks;
 beforeAll(async () => {
@@ -15,21 +15,8 @@ let count = 0;
 /** Opens a file at the desk, in a page that nothing was left unsaved in. */
 async function opened(desk: Desk, bytes: Uint8Array): Promise<Desk> {
   const name = `bed ${++count}.xlsx`;
-  const [chooser] = await Promise.all([
-    desk.page.waitForEvent("filechooser"),
-    desk.page.getByRole("button", { name: "Open .xlsx" }).click(),
-  ]);
-  await chooser.setFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
-  await desk.page.getByText(name, { exact: true }).waitFor();
+  await openFile(desk, bytes, name);
   return desk;
-}
-
-async function saved(desk: Desk): Promise<Uint8Array> {
-  const [download] = await Promise.all([
-    desk.page.waitForEvent("download"),
-    desk.page.getByRole("button", { name: "Save .xlsx" }).click(),
-  ]);
-  return bytesOf(download);
 }
 
 async function load(bytes: Uint8Array): Promise<Workbook> {
@@ -69,7 +56,7 @@ describe("files at the desk", () => {
     const desk = await opened(await all.open(), before);
     await desk.write("A2:A5", [[10], [30], [40], [40]], "Bed 7");
     await desk.write("F1", "=CANFALL.SC.CAN(A2:A5)", "Bed 7");
-    const after = await saved(desk);
+    const after = await savedFile(desk);
     expect(await unseen(after)).toEqual(await unseen(before));
     const sheet = (await load(after)).getWorksheet("Bed 7")!;
     expect(sheet.getCell("A2").value).toBe(10);
@@ -87,7 +74,7 @@ describe("files at the desk", () => {
   test("the example saves as a file that opens again with the same values", async () => {
     const desk = await all.open();
     const values = await desk.read("A1:L26");
-    const file = await saved(desk);
+    const file = await savedFile(desk);
     const again = await opened(desk, file);
     expect(await again.read("A1:L26")).toEqual(values);
     expect(await again.page.evaluate(() => window.desk.host.named("Cans_Readings"))).toEqual({
@@ -101,12 +88,7 @@ describe("files at the desk", () => {
 
   test("a file that is no workbook is refused in words and the open one stays", async () => {
     const desk = await all.restored();
-    const [chooser] = await Promise.all([
-      desk.page.waitForEvent("filechooser"),
-      desk.page.getByRole("button", { name: "Open .xlsx" }).click(),
-    ]);
-    await chooser.setFiles({ name: "notes.xlsx", mimeType: "text/plain", buffer: Buffer.from("no workbook") });
-    await desk.page.getByText("Opening notes.xlsx failed").waitFor();
+    await openFile(desk, Buffer.from("no workbook"), "notes.xlsx", "Opening notes.xlsx failed");
     expect(await desk.read("B2")).toEqual([[15]]);
   });
 
