@@ -1,7 +1,3 @@
-import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { strFromU8, unzipSync, zipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { CellChange } from "../../src/xlsx/desk-file/book";
@@ -11,6 +7,7 @@ import { converted } from "../support/libreoffice";
 import { chartFile } from "../xlsx/chart-sample";
 import { formFile } from "../xlsx/form-sample";
 import { foreignParts } from "./foreign-parts";
+import { readByOpenpyxl } from "./openpyxl";
 
 type Files = Record<string, Uint8Array>;
 
@@ -28,30 +25,6 @@ const differing = (before: Files, after: Files): string[] =>
     .sort();
 
 const text = (files: Files, part: string) => strFromU8(files[part]!);
-
-/** What openpyxl reads of a file: sheets, then `Sheet!A1 value` of each cell, and whether it could save it again. */
-function readByOpenpyxl(file: Uint8Array): string[] {
-  const folder = mkdtempSync(join(tmpdir(), "canfall-"));
-  writeFileSync(join(folder, "file.xlsx"), file);
-  const script = [
-    "import openpyxl, sys",
-    "book = openpyxl.load_workbook(sys.argv[1])",
-    "for sheet in book.worksheets:",
-    "    for row in sheet.iter_rows():",
-    "        for cell in row:",
-    "            if cell.value is not None: print(sheet.title + '!' + cell.coordinate, cell.value)",
-    "book.save(sys.argv[1] + '.again.xlsx')",
-  ];
-  try {
-    const said = execFileSync("/usr/bin/python3", ["-c", script.join("\n"), join(folder, "file.xlsx")], {
-      encoding: "utf8",
-      stdio: ["ignore", "pipe", "pipe"],
-    });
-    return said.trim().split("\n");
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
 
 describe("a file of another program, opened and saved", () => {
   const foreign = foreignParts();

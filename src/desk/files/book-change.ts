@@ -2,6 +2,7 @@ import type { DeskDrawing } from "../../hosts/desk/drawing";
 import type { BookChange, BookName, CellChange, SheetChange } from "../../xlsx/desk-file/book";
 import type { BookState, CellState, SheetState } from "./book-state";
 import { pictureOf } from "./drawings";
+import { type ShiftsBySheet, shiftedState } from "./shifted-state";
 
 const alike = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
@@ -36,6 +37,19 @@ function cellChange(before: CellState | undefined, after: CellState): CellChange
   };
 }
 
+type Sizes = Record<number, number>;
+
+/** The sizes that are new. */
+const differing = (before: Sizes, after: Sizes): Sizes =>
+  Object.fromEntries(Object.entries(after).filter(([place, size]) => before[Number(place)] !== size));
+
+/** The places that are hidden now and were not, or the other way round. */
+const turned = (before: number[], after: number[]): Record<number, boolean> =>
+  Object.fromEntries([
+    ...before.filter((place) => !after.includes(place)).map((place) => [place, false] as const),
+    ...after.filter((place) => !before.includes(place)).map((place) => [place, true] as const),
+  ]);
+
 function sheetChange(before: SheetState | undefined, after: SheetState): SheetChange {
   const cells: CellChange[] = [];
   for (const [place, { row, column, look }] of before?.cells ?? []) {
@@ -45,13 +59,16 @@ function sheetChange(before: SheetState | undefined, after: SheetState): SheetCh
     const change = cellChange(before?.cells.get(place), cell);
     if (change) cells.push(change);
   }
-  const widths = Object.entries(after.widths).filter(([column, width]) => before?.widths[Number(column)] !== width);
+  const { heights = {}, hiddenRows = [], hiddenColumns = [] } = before ?? {};
   const frozen = !alike(before?.frozen ?? NOTHING_FROZEN, after.frozen);
   const drawn = !alike((before?.drawings ?? []).map(seen), after.drawings.map(seen));
   return {
     key: after.key,
     name: after.name,
-    widths: Object.fromEntries(widths),
+    widths: differing(before?.widths ?? {}, after.widths),
+    heights: differing(heights, after.heights),
+    rowsHidden: turned(hiddenRows, after.hiddenRows),
+    columnsHidden: turned(hiddenColumns, after.hiddenColumns),
     ...(frozen && { frozen: after.frozen }),
     ...(!alike(before?.merges ?? [], after.merges) && { merges: after.merges }),
     ...(drawn && { pictures: after.drawings.flatMap((one) => pictureOf(one) ?? []) }),
@@ -63,16 +80,21 @@ const without = (names: BookName[], others: BookName[]): BookName[] =>
   names.filter((one) => !others.some((other) => alike(one, other)));
 
 /** What happened between two states of a book. */
-export function bookChange(before: BookState | null, after: BookState, stale = false): BookChange {
+export function bookChange(
+  opened: BookState | null,
+  after: BookState,
+  shifts: ShiftsBySheet = new Map(),
+  stale = false,
+): BookChange {
+  const before = opened && shiftedState(opened, shifts);
   const names = before?.names ?? [];
   return {
     stale,
-    sheets: after.sheets.map((sheet) =>
-      sheetChange(
-        before?.sheets.find(({ key }) => key === sheet.key),
-        sheet,
-      ),
-    ),
+    sheets: after.sheets.map((sheet) => {
+      const old = before?.sheets.find(({ key }) => key === sheet.key);
+      const moved = old && shifts.get(sheet.key);
+      return { ...sheetChange(old, sheet), ...(moved && { shifts: moved }) };
+    }),
     addedNames: without(after.names, names),
     removedNames: without(names, after.names),
   };

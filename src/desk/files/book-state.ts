@@ -22,6 +22,9 @@ export interface SheetState {
   key: string;
   name: string;
   widths: Record<number, number>;
+  heights: Record<number, number>;
+  hiddenRows: number[];
+  hiddenColumns: number[];
   frozen: Frozen;
   merges: Place[];
   drawings: DeskDrawing[];
@@ -63,6 +66,23 @@ function drawings(grid: Grid, sheet: Sheet): DeskDrawing[] {
   return service.getDrawingOrder(unit, key).flatMap((id) => (all[id] && "source" in all[id] ? [all[id]] : []));
 }
 
+interface Lines<T> {
+  [place: number]: T | undefined;
+}
+
+const sizes = <T>(lines: Lines<T>, size: (line: T) => number | undefined): Record<number, number> =>
+  Object.fromEntries(
+    Object.entries<T | undefined>({ ...lines }).flatMap(([place, line]) => {
+      const given = line && size(line);
+      return given ? [[Number(place), given]] : [];
+    }),
+  );
+
+const hiddenOf = (lines: Lines<{ hd?: number }>): number[] =>
+  Object.entries<{ hd?: number } | undefined>({ ...lines }).flatMap(([place, line]) =>
+    line?.hd === 1 ? [Number(place)] : [],
+  );
+
 function sheetState(grid: Grid, sheet: Sheet): SheetState {
   const found = new Map<string, CellState>();
   const all = sheetCells(grid, sheet);
@@ -73,12 +93,14 @@ function sheetState(grid: Grid, sheet: Sheet): SheetState {
       found.set(`${row} ${column}`, cellState(grid, sheet, all, row, column));
     });
   const { xSplit, ySplit } = sheet.getFreeze();
-  const columns = sheet.getSheet().getConfig().columnData;
-  const widths = Object.entries(columns).flatMap(([column, data]) => (data?.w ? [[column, data.w]] : []));
+  const { columnData, rowData } = sheet.getSheet().getConfig();
   return {
     key: sheet.getSheetId(),
     name: sheet.getSheetName(),
-    widths: Object.fromEntries(widths),
+    widths: sizes(columnData, ({ w }) => w),
+    heights: sizes(rowData, ({ h }) => h),
+    hiddenRows: hiddenOf(rowData),
+    hiddenColumns: hiddenOf(columnData),
     frozen: { rows: ySplit, columns: xSplit },
     merges: sheet
       .getSheet()

@@ -164,8 +164,11 @@ export class Files implements DeskFiles {
   /** What saving would leave at its old place, as a sentence; "" where nothing. */
   misplaced(): string {
     const book = bookOf(this.grid);
-    const sheets = this.shifted.all().flatMap((key) => {
-      const kinds = this.file?.anchored(key) ?? [];
+    const shifts = this.shifted.shifts();
+    const moved = this.shifted.moved();
+    const sheets = [...new Set([...shifts.keys(), ...moved])].flatMap((key) => {
+      const all = moved.includes(key);
+      const kinds = (all ? this.file?.anchored(key) : this.file?.leftBehind(key, shifts.get(key) ?? [])) ?? [];
       const name = book.getSheetBySheetId(key)?.getSheetName();
       return name === undefined || kinds.length === 0 ? [] : [`in ${name}: ${kinds.join(", ")}`];
     });
@@ -198,7 +201,8 @@ export class Files implements DeskFiles {
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);
-    const bytes = await this.file.save(bookChange(this.written, state, this.stale));
+    const bytes = await this.file.save(bookChange(this.written, state, this.shifted.shifts(), this.stale));
+    this.shifted.written();
     this.written = state;
     return { bytes, state };
   }

@@ -158,11 +158,25 @@ export interface CellChange {
   was?: Look;
 }
 
+/** Rows or columns that were inserted in a sheet (count above 0) or deleted (below 0), the first at `at` from 0. */
+export interface Shift {
+  axis: "rows" | "columns";
+  at: number;
+  count: number;
+}
+
 /** A sheet as it should be saved; one without a known key is added. */
 export interface SheetChange {
   key: string;
   name: string;
+  /** In their order, before all else. */
+  shifts?: readonly Shift[];
   widths: Record<number, number>;
+  /** In pixels, by row, where they changed. */
+  heights?: Record<number, number>;
+  /** Whether rows and columns are hidden, where that changed. */
+  rowsHidden?: Record<number, boolean>;
+  columnsHidden?: Record<number, boolean>;
   frozen?: Frozen;
   /** All merged cells of the sheet, where they changed. */
   merges?: Place[];

@@ -7,8 +7,9 @@ import { blankFile } from "../patch/blank";
 import { patchBook } from "../patch/book-patch";
 import { dynamicMark } from "../patch/dynamic-arrays";
 import { importSheets } from "../patch/import-sheets";
+import { leftBehind } from "../patch/shift-parts";
 import { anchoredKinds } from "./anchored";
-import type { Book, BookChange } from "./book";
+import type { Book, BookChange, Shift } from "./book";
 import { checkForDesk } from "./desk-limits";
 import { drawnPictures } from "./picture";
 import { namesOf, sheetOf } from "./read";
@@ -79,7 +80,13 @@ export class XlsxFile {
     return other.book();
   }
 
-  /** What a sheet of the file holds that would stay where it is if rows or columns were inserted or deleted. */
+  /** What a sheet of the file holds that would stay where it is if these rows or columns were inserted or deleted. */
+  leftBehind(key: string, shifts: readonly Shift[]): string[] {
+    const part = this.sheets.get(key);
+    return part === undefined ? [] : leftBehind(this.source.parts, part, shifts);
+  }
+
+  /** What a sheet of the file holds that would stay where it is if rows or columns were moved. */
   anchored(key: string): string[] {
     const part = this.sheets.get(key);
     return part === undefined ? [] : anchoredKinds(this.source.parts, part);

@@ -8,6 +8,7 @@ import { patchPictures } from "./pictures";
 import { renameReferences } from "./renamed-references";
 import { deleteSheet, nameSheet, newSheet, orderSheets } from "./sheet-list";
 import { patchSheet, type SheetTools } from "./sheet-patch";
+import { shiftSheet } from "./shift-parts";
 import { Styles } from "./styles";
 import { type Parts, writePart } from "./write-part";
 
@@ -44,6 +45,10 @@ function patchSheets(parts: Parts, main: string, sheets: Map<string, string>, ch
 /** Puts what changed at the desk into the parts of a file; all else in them stays byte for byte. */
 export function patchBook(parts: Parts, main: string, sheets: Map<string, string>, change: BookChange): void {
   let formulas = patchSheets(parts, main, sheets, change);
+  for (const { key, name, shifts = [] } of change.sheets) {
+    for (const shift of shifts) shiftSheet(parts, sheets.get(key)!, name, shift);
+    if (shifts.length > 0) formulas = true;
+  }
   const relations = relationsOf(parts, main);
   const strings = onlyRelation(relations, "sharedStrings")?.part;
   const part = onlyRelation(relations, "styles")?.part;

@@ -4,7 +4,8 @@ import { textOf } from "../parts/relations";
 import { sheetContent } from "../parts/sheet-cells";
 import { xmlTree } from "../parts/xml-tree";
 import { CellEdits } from "./cell-edits";
-import { columnStyle, frozenEdits, mergeEdits, widthEdits } from "./sheet-shape";
+import { withRows } from "./row-shape";
+import { columnEdits, columnStyle, frozenEdits, mergeEdits } from "./sheet-shape";
 import type { Styles } from "./styles";
 import { type Parts, writePart } from "./write-part";
 
@@ -17,10 +18,13 @@ export interface SheetTools {
 
 /** Changes a sheet's part where the desk changed it; answers whether formulas came, went or changed. */
 export function patchSheet(parts: Parts, part: string, change: SheetChange, tools: SheetTools): boolean {
-  const xml = textOf(parts, part);
+  const source = textOf(parts, part);
+  const xml = withRows(source, tools.texts, change.heights, change.rowsHidden);
   const edits: Edit[] = [];
   let formulas = false;
-  const shaped = Object.keys(change.widths).length > 0 || change.frozen !== undefined || change.merges !== undefined;
+  const { widths, columnsHidden = {}, frozen, merges } = change;
+  const columns = Object.keys({ ...widths, ...columnsHidden }).length > 0;
+  const shaped = columns || frozen !== undefined || merges !== undefined || xml !== source;
   if (change.cells.length === 0 && !shaped) return false;
   const root = xmlTree(xml, (name) => name === "sheetData");
   if (change.cells.length > 0) {
@@ -33,9 +37,9 @@ export function patchSheet(parts: Parts, part: string, change: SheetChange, tool
     edits.push(...cells.edits);
     formulas = cells.formulas;
   }
-  edits.push(...widthEdits(root, change.widths));
-  if (change.frozen) edits.push(...frozenEdits(xml, root, change.frozen));
-  if (change.merges) edits.push(...mergeEdits(root, change.merges));
-  if (edits.length > 0) writePart(parts, part, edited(xml, edits));
+  edits.push(...columnEdits(root, widths, columnsHidden));
+  if (frozen) edits.push(...frozenEdits(xml, root, frozen));
+  if (merges) edits.push(...mergeEdits(root, merges));
+  if (edits.length > 0 || xml !== source) writePart(parts, part, edited(xml, edits));
   return formulas;
 }

@@ -29,11 +29,11 @@ export function columnStyle(root: XmlElement, column: number): number {
   return Number(found?.raw.get("style") ?? 0);
 }
 
-/** Sets one column's width; the columns that shared its entry keep theirs. */
-function widened(all: Columns[], column: number, width: string): Columns[] {
-  const own = { width, customWidth: "1" };
+/** Gives one column other attributes; the columns that shared its entry keep theirs. */
+function dressed(all: Columns[], column: number, changes: Readonly<Record<string, string>>): Columns[] {
   const found = all.find(({ min, max }) => min <= column && column <= max);
-  const changed = { min: column, max: column, raw: new Map([...(found?.raw ?? []), ...Object.entries(own)]) };
+  const raw = new Map([...(found?.raw ?? []), ...Object.entries(changes)]);
+  const changed = { min: column, max: column, raw };
   if (!found) return [...all, changed].sort((one, other) => one.min - other.min);
   return all.flatMap((one) => {
     if (one !== found) return [one];
@@ -43,15 +43,26 @@ function widened(all: Columns[], column: number, width: string): Columns[] {
   });
 }
 
-/** The edits that give columns other widths in pixels, by column from 0. */
-export function widthEdits(root: XmlElement, widths: Readonly<Record<number, number>>): Edit[] {
-  const entries = Object.entries(widths);
-  if (entries.length === 0) return [];
+/** The edits that give columns their widths in pixels and hide or show them, by column from 0. */
+export function columnEdits(
+  root: XmlElement,
+  widths: Readonly<Record<number, number>>,
+  hidden: Readonly<Record<number, boolean>>,
+): Edit[] {
+  const places = new Set([...Object.keys(widths), ...Object.keys(hidden)].map(Number));
+  if (places.size === 0) return [];
   const p = root.prefix;
   const cols = childOf(root, isMain, "cols");
   let all = columnsOf(cols);
-  for (const [column, pixels] of entries) {
-    all = widened(all, Number(column) + 1, String((pixels - CELL_PADDING_PX) / PIXELS_A_CHARACTER));
+  for (const place of places) {
+    const [pixels, away] = [widths[place], hidden[place]];
+    all = dressed(all, place + 1, {
+      ...(pixels !== undefined && {
+        width: String((pixels - CELL_PADDING_PX) / PIXELS_A_CHARACTER),
+        customWidth: "1",
+      }),
+      ...(away !== undefined && { hidden: away ? "1" : "0" }),
+    });
   }
   const texts = all.map(({ min, max, raw }) => {
     const given = new Map([...raw, ["min", String(min)], ["max", String(max)]]);

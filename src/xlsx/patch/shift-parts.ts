@@ -1,0 +1,84 @@
+import type { Shift } from "../desk-file/book";
+import { edited } from "../parts/edits";
+import { relationsOf, textOf } from "../parts/relations";
+import { decoded } from "../parts/xml";
+import { type XmlElement, xmlTree } from "../parts/xml-tree";
+import { type FormulaPlace, shiftedPlace, shiftedReference } from "./shift";
+import { cellShift } from "./shift-cells";
+import { elementShift } from "./shift-elements";
+import { type Parts, writePart } from "./write-part";
+
+/** Parts that can speak of the cells of another sheet. */
+const SPEAKING =
+  /^(xl\/)?(workbook|worksheets\/|charts\/|chartex\/|drawings\/|pivotCache\/pivotCacheDef|tables\/|ctrlProps\/)/i;
+/** Parts of a sheet that go along with its cells. */
+const KINDS = ["drawing", "comments", "table", "ctrlProp", "pivotTable"];
+const isThreaded = (type: string) => type.endsWith("/threadedComment");
+
+const treeOf = (xml: string): XmlElement => xmlTree(xml, (name) => name === "sheetData");
+
+function shiftPart(parts: Parts, part: string, shift: Shift, place: FormulaPlace): void {
+  const xml = decoded(parts.get(part)!);
+  const root = treeOf(xml);
+  const cells = root.name === "worksheet" ? cellShift(xml, shift, place) : [];
+  const edits = [...cells, ...elementShift(root, shift, place)];
+  if (edits.length > 0) writePart(parts, part, edited(xml, edits));
+}
+
+/** The number that a drawing of old notes gives as a row or a column. */
+function shiftNotes(parts: Parts, part: string, shift: Shift): void {
+  const [tag, first] = shift.axis === "rows" ? ["Row", 2] : ["Column", 0];
+  const text = decoded(parts.get(part)!).replace(/<(\w+:)?shape\b[\s\S]*?<\/\1shape>/g, (shape) => {
+    const held = new RegExp(`<(\\w+:)?${tag}>\\s*(\\d+)\\s*<`).exec(shape);
+    if (held && shiftedPlace(Number(held[2]), shift) === null) return "";
+    const moved = (one: string) => String(shiftedPlace(Number(one), shift) ?? shift.at);
+    return shape
+      .replace(new RegExp(`(<(?:\\w+:)?${tag}>\\s*)(\\d+)`), (_, open: string, one: string) => open + moved(one))
+      .replace(/(<(?:\w+:)?Anchor>)([^<]*)/, (_, open: string, list: string) => {
+        const numbers = list.split(",");
+        const places = [first, first + 4];
+        return open + numbers.map((one, i) => (places.includes(i) ? ` ${moved(one)}` : one)).join(",");
+      });
+  });
+  writePart(parts, part, text);
+}
+
+/** What of a table or pivot table can't follow: its columns would need names, its header is gone. */
+function broken(parts: Parts, part: string, shift: Shift): boolean {
+  const root = xmlTree(textOf(parts, part));
+  const ref = root.given.get("ref") ?? root.children.find(({ name }) => name === "location")?.given.get("ref") ?? "";
+  const [from = "", to = from] = ref.split(":");
+  const [left, right] = [shiftedReference(from, shift), shiftedReference(to, shift)];
+  if (left === null || right === null) return true;
+  const letters = (one: string) => one.replace(/\d+$/, "");
+  const wide = (one: string, other: string) => columnsBetween(letters(one), letters(other));
+  return wide(from, to) !== wide(left, right);
+}
+
+const number = (letters: string) => [...letters].reduce((sum, one) => sum * 26 + one.charCodeAt(0) - 64, 0);
+const columnsBetween = (left: string, right: string) => number(right) - number(left);
+
+/** What of a sheet can't go along with these shifts, in words. */
+export function leftBehind(parts: Parts, sheet: string, shifts: readonly Shift[]): string[] {
+  const found = relationsOf(parts, sheet).flatMap(({ kind, part }) => {
+    const words = kind === "table" ? "tables" : kind === "pivotTable" ? "pivot tables" : "";
+    return words !== "" && parts.has(part) && shifts.some((shift) => broken(parts, part, shift)) ? [words] : [];
+  });
+  return [...new Set(found)];
+}
+
+/** Lets all of a file follow rows or columns that were inserted or deleted in one of its sheets. */
+export function shiftSheet(parts: Parts, sheet: string, name: string, shift: Shift): void {
+  const relations = relationsOf(parts, sheet).filter(({ part }) => parts.has(part));
+  const along = new Set([sheet]);
+  for (const { kind, type, part } of relations) {
+    if (kind === "vmlDrawing") shiftNotes(parts, part, shift);
+    else if (KINDS.includes(kind) || isThreaded(type)) {
+      const stays = (kind === "table" || kind === "pivotTable") && broken(parts, part, shift);
+      if (!stays) along.add(part);
+    }
+  }
+  const others = [...parts.keys()].filter((part) => part.endsWith(".xml") && SPEAKING.test(part) && !along.has(part));
+  for (const part of along) shiftPart(parts, part, shift, { sheet: name, own: true });
+  for (const part of others) shiftPart(parts, part, shift, { sheet: name, own: false });
+}
