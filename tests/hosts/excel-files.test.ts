@@ -22,6 +22,8 @@ beforeEach(async () => {
   excel.workbook.names.clear();
   excel.workbook.refusesFiles = false;
   excel.workbook.refusesCharts = false;
+  excel.workbook.failsAfter = null;
+  excel.workbook.links = false;
   excel.windows.length = 0;
   excel.office.lacks.clear();
   excel.office.damagedSlice = null;
@@ -121,6 +123,24 @@ test("where Excel takes no file, its words come with another way", async () => {
   );
 });
 
+test("sheets that arrive although Excel says that it failed are taken", async () => {
+  excel.workbook.failsAfter = 2;
+  expect(await host.insertSheets(FILE)).toBe("");
+  expect(await host.named("Cans_Readings")).toEqual({ sheet: "Cans", address: "A1:A3" });
+});
+
+test("where only some of the sheets arrive, those are named", async () => {
+  excel.workbook.failsAfter = 1;
+  await expect(host.insertSheets(FILE)).rejects.toThrow("Only these arrived: Cans; delete them.");
+});
+
+test("formulas that became links to another file are counted, the first by its cell", async () => {
+  excel.workbook.links = true;
+  expect(await host.insertSheets(FILE)).toMatch(
+    /^\d+ formulas? leads? to another file, first Results![A-Z]+\d+: undo this and open them as a workbook of their own$/,
+  );
+});
+
 describe("the bytes of the workbook", () => {
   test("are put together from slices, and the file is closed", async () => {
     await host.write({ sheet: "Sheet1", address: "A1" }, [["x".repeat(500)]]);
@@ -143,7 +163,9 @@ describe("the bytes of the workbook", () => {
 
 describe("a finished file", () => {
   test("that is a workbook opens in a window of its own", async () => {
-    expect(await host.deliver(FILE, "copy.xlsx")).toBe("It opened in a window of its own. Save it there as copy.xlsx.");
+    expect(await host.deliver(FILE, "copy.xlsx")).toBe(
+      "It opened in a window of its own: look behind this window, or in your cloud folder. Save it there as copy.xlsx.",
+    );
     expect(excel.windows.map((window) => fromBase64(window))).toEqual([FILE]);
   });
 
@@ -157,7 +179,9 @@ describe("a finished file", () => {
       blobs.push(blob);
       return "blob:test";
     };
-    expect(await host.deliver(new Uint8Array([1, 2]), "register.csv")).toBe("register.csv went to your downloads.");
+    expect(await host.deliver(new Uint8Array([1, 2]), "register.csv")).toBe(
+      "Excel was asked to save register.csv. If it is not among your downloads, open this workbook at the desk and save it there.",
+    );
     expect(clicked).toEqual(["register.csv from blob:test"]);
     expect(blobs.map(({ type, size }) => [type, size])).toEqual([["text/csv", 2]]);
     click.mockRestore();

@@ -18,13 +18,17 @@ function arrive(workbook: Workbook, name: string, reference: string, sheet: stri
 export const chartsIn = (base64: string): boolean =>
   Object.keys(unzipSync(fromBase64(base64))).some((part) => part.startsWith("xl/charts/"));
 
+/** A formula as Excel leaves it where it takes the sheets of a file for links to that file. */
+const linked = <T>(input: T): T | string =>
+  typeof input === "string" && input.startsWith("=") ? input.replace(/'?(\w+)'?!/g, "'[Book1.xlsx]$1'!") : input;
+
 /** Inserts the sheets of a file at the end; a name of a sheet that is taken gets a number, as Excel does. */
 export async function insertFile(workbook: Workbook, base64: string): Promise<string[]> {
   workbook.inserted.push(base64);
   const { sheets, names } = (await XlsxFile.open(fromBase64(base64))).book();
-  const ids = sheets.map(({ name, cells, unlocked }) => {
+  const ids = sheets.slice(0, workbook.failsAfter ?? sheets.length).map(({ name, cells, unlocked }) => {
     const sheet = workbook.add(workbook.sheet(name) ? `${name} (2)` : name);
-    for (const { row, column, input } of cells) sheet.set(row, column, input);
+    for (const { row, column, input } of cells) sheet.set(row, column, workbook.links ? linked(input) : input);
     if (unlocked) sheet.protection = { options: { allowFormatCells: false } };
     return sheet.id;
   });

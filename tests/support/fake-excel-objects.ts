@@ -91,6 +91,7 @@ export function root(workbook: Workbook, listener: Listener): Member {
         throw new Refusal("GeneralException", "There was an internal error.");
       const ids = await insertFile(workbook, base64);
       listener.changed();
+      if (workbook.failsAfter !== null) throw new Refusal("GeneralException", "There was an internal error.");
       return ids;
     },
     application: {

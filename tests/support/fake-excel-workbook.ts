@@ -23,6 +23,10 @@ export class Workbook {
   refusesCharts = false;
   /** Whether a change calculates the formulas again. */
   calculates = true;
+  /** Whether it takes a file and says all the same that it failed, after so many of its sheets. */
+  failsAfter: number | null = null;
+  /** Whether references between inserted sheets become links to another file. */
+  links = false;
   /** The files whose sheets were inserted. */
   readonly inserted: string[] = [];
   selection!: { sheet: Sheet; area: Rectangle };

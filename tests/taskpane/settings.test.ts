@@ -15,6 +15,14 @@ async function read(typed: Partial<Entries>) {
 }
 
 describe("a test setting", () => {
+  it.each([
+    ["9,4", 9.4],
+    ["9.4", 9.4],
+    [",5", 0.5],
+  ])("may be typed with a decimal comma: %s", async (text, minutes) => {
+    expect((await read({ minutes: entry(text) })).minutes).toEqual({ value: minutes });
+  });
+
   it("may be a typed number, a cell or a defined name", async () => {
     const area = { sheet: "Example", address: "F2" };
     expect((await read({ minutes: entry("12.5") })).minutes).toEqual({ value: 12.5 });

@@ -67,6 +67,10 @@ const run = <T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T
 export function excelHost(): Host {
   return {
     label: "Excel",
+    get platform() {
+      const { host, platform, version } = Office.context.diagnostics;
+      return `${host} ${version} on ${platform}`;
+    },
     snapshot: (wanted) => run((context) => snapshot(context, wanted)),
     selection: () => run(selection),
     select: (wanted) =>

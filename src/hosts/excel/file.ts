@@ -51,11 +51,11 @@ export const openWindow = (file: Uint8Array): Promise<void> => Excel.createWorkb
 export async function deliver(file: Uint8Array, name: string): Promise<string> {
   if (name.toLowerCase().endsWith(".xlsx")) {
     await openWindow(file);
-    return `It opened in a window of its own. Save it there as ${name}.`;
+    return `It opened in a window of its own: look behind this window, or in your cloud folder. Save it there as ${name}.`;
   }
   if (Office.context.platform === Office.PlatformType.Mac) {
     throw new Error(`Excel on a Mac lets no pane save a file such as ${name}. Use Excel on the web for it`);
   }
   download(file, name);
-  return `${name} went to your downloads.`;
+  return `Excel was asked to save ${name}. If it is not among your downloads, open this workbook at the desk and save it there.`;
 }

@@ -6,6 +6,9 @@ const LOST = "#REF!";
 /** Whether a name leads nowhere any more. */
 export const lost = ({ formula }: Excel.NamedItem): boolean => String(formula).includes(LOST);
 
+/** Whether a formula leads to another file. */
+export const elsewhere = (formula: string): boolean => formula.startsWith("=") && /\[|https:/i.test(formula);
+
 /** The defined names of the whole workbook. */
 export async function definedNames(context: Excel.RequestContext): Promise<Excel.NamedItem[]> {
   const names = context.workbook.names.load("items/name,items/formula");
@@ -28,7 +31,7 @@ export async function mendNames(context: Excel.RequestContext, wanted: BookName[
   for (const { name, reference } of wanted) {
     const item = arrived.get(name.toLowerCase());
     if (!item) names.add(name, `=${reference}`);
-    else if (lost(item)) names.getItem(name).formula = `=${reference}`;
+    else if (lost(item) || elsewhere(String(item.formula))) names.getItem(name).formula = `=${reference}`;
   }
   await context.sync();
 }

@@ -1,7 +1,9 @@
+import { cellAt, reference } from "../../cells/box";
+import { plainAddress } from "../../cells/letters";
 import { bookContents, refuseTaken } from "../../xlsx/parts/book-contents";
 import { withoutCharts } from "../../xlsx/parts/without-charts";
 import { toBase64 } from "../base64";
-import { definedNames, lost, mendNames } from "./names";
+import { definedNames, elsewhere, lost, mendNames } from "./names";
 
 /** Excel on the web adds no sheets from a file that holds charts. */
 const WEB_CHARTS = "Excel on the web adds no charts: they come only with Open as a new workbook";
@@ -23,6 +25,35 @@ export async function removeSheet(context: Excel.RequestContext, sheet: string):
   await context.sync();
 }
 
+/** Excel may refuse sheets and add them all the same; only those that are not there are a failure. */
+async function arrivedAllTheSame(context: Excel.RequestContext, wanted: string[], cause: Error): Promise<void> {
+  const there = new Set(await sheetNames(context));
+  const arrived = wanted.filter((sheet) => there.has(sheet));
+  if (arrived.length === wanted.length) return;
+  const some = arrived.length > 0 ? ` Only these arrived: ${arrived.join(", ")}; delete them.` : "";
+  const way = "Open them as a workbook of their own instead";
+  throw new Error(`Excel could not add the sheets to this workbook: ${cause.message}${some} ${way}`, { cause });
+}
+
+/** What is wrong with formulas that Excel has turned into links to another file; "" where it has not. */
+async function leadsElsewhere(context: Excel.RequestContext, sheets: string[]): Promise<string> {
+  const used = sheets.map((sheet) => {
+    const range = context.workbook.worksheets.getItem(sheet).getUsedRangeOrNullObject();
+    return { sheet, range: range.load("formulas,address") };
+  });
+  await context.sync();
+  const found = used.flatMap(({ sheet, range }) => {
+    if (range.isNullObject) return [];
+    const area = { sheet, address: plainAddress(range.address) };
+    return range.formulas.flatMap((line: unknown[], row) =>
+      line.flatMap((input, column) => (elsewhere(String(input)) ? [reference(cellAt(area, row, column))] : [])),
+    );
+  });
+  if (found.length === 0) return "";
+  const formulas = found.length === 1 ? "1 formula leads" : `${found.length} formulas lead`;
+  return `${formulas} to another file, first ${found[0]}: undo this and open them as a workbook of their own`;
+}
+
 /** Adds the sheets of a file at the end; names whose cells are gone don't block it. */
 export async function insertSheets(context: Excel.RequestContext, file: Uint8Array): Promise<string> {
   const contents = bookContents(file);
@@ -33,10 +64,7 @@ export async function insertSheets(context: Excel.RequestContext, file: Uint8Arr
   for (const { name } of names) if (brought.has(name.toLowerCase())) context.workbook.names.getItem(name).delete();
   const bare = Office.context.platform === Office.PlatformType.OfficeOnline ? withoutCharts(file) : null;
   context.workbook.insertWorksheetsFromBase64(toBase64(bare ?? file), { positionType: "End" });
-  await context.sync().catch((cause: Error) => {
-    const way = "Open them as a workbook of their own instead";
-    throw new Error(`Excel could not add the sheets to this workbook: ${cause.message} ${way}`, { cause });
-  });
+  await context.sync().catch((cause: Error) => arrivedAllTheSame(context, contents.sheets, cause));
   await mendNames(context, contents.names, contents.sheets);
-  return bare ? WEB_CHARTS : "";
+  return [bare ? WEB_CHARTS : "", await leadsElsewhere(context, contents.sheets)].filter(Boolean).join(". ");
 }

@@ -3,7 +3,7 @@ import { boxOf, parseArea, reference } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
 import { InputError } from "../../core/errors";
 import type { Snapshot, Wanted } from "../../hosts/snapshot";
-import { insteadOfPercent } from "../parts/typed-number";
+import { insteadOfPercent, plainNumber } from "../parts/typed-number";
 import { words } from "../parts/words";
 import type { Entry } from "./entries";
 
@@ -13,8 +13,6 @@ export interface Setting<T> {
   area?: Area;
   problem?: string;
 }
-
-const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
 const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\]*$/u;
 
@@ -72,7 +70,8 @@ export function resolve<T>(
   const text = entry.text.trim();
   if (text === "") return {};
   try {
-    if (NUMBER.test(text)) return { value: check(Number(text)) };
+    const number = plainNumber(text);
+    if (number !== null) return { value: check(number) };
     const area = areaOf(snapshot, entry);
     if (!area)
       throw new InputError(parameter, `be a number${insteadOfPercent(text)} or a cell such as Example!F2`, text);
