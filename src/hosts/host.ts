@@ -27,6 +27,8 @@ export interface Picture {
 export interface Host {
   /** What the pane calls it: `Excel` or `desk`. */
   readonly label: string;
+  /** The spreadsheet's kind and version, for a record of the self-test. */
+  readonly platform: string;
   /** The workbook at one moment: what these names and areas hold, the selection, the sheets. */
   snapshot(wanted: Wanted): Promise<Snapshot>;
   /** The selected rectangle, cut to the used part of its sheet. */

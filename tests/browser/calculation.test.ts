@@ -63,11 +63,13 @@ describe("calculation at the desk", () => {
     expect(await desk.read("E13:E14")).toEqual([[{ error: "#N/A", message }], [{ error: "#N/A", message }]]);
   });
 
-  test("an error in a cell that a function reads is the function's error", async () => {
+  test("a function names the error in a cell that it reads, as in Excel", async () => {
     const desk = await all.restored();
     await desk.write("N1:N3", [[20], ["=1/0"], [30]]);
     await desk.write("N4", "=CANFALL.SC.CAN(N1:N3)");
-    expect(await desk.read("N4")).toEqual([[{ error: "#DIV/0!" }]]);
+    expect(await desk.read("N4")).toEqual([
+      [{ error: "#VALUE!", message: "readings must be numbers, got #DIV/0! in row 2, column 1" }],
+    ]);
   });
 
   test("a table that has no room says so and comes back once there is room", async () => {

@@ -36,6 +36,7 @@ export async function pageHost(page: Page): Promise<Host> {
 
   return {
     label: "desk",
+    platform: "the page of the desk",
     snapshot: (wanted) => pageSnapshot(page, wanted),
     selection: call("selection"),
     select: call("select"),

@@ -11,6 +11,7 @@ const CALCULATED = [
   "a spilled function fills its cells exactly",
   "a blank can in a wrapped range is skipped",
   "a wrong reading gives #VALUE! and says where",
+  "an error among the readings gives #VALUE! and says where",
   "a formula follows the cells that it reads",
   "a sheet's name may hold quotes and spaces",
   "formulas that came in follow each other's sheets and names",

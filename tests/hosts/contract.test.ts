@@ -9,6 +9,7 @@ function forgetful(sheets: string[]): Host {
   const area = { sheet: "Sheet1", address: "A1" };
   return {
     label: "forgetful",
+    platform: "nowhere",
     snapshot: async () =>
       new Snapshot({
         book: "the one",

@@ -74,6 +74,7 @@ function native(name: string, parameters: Matrix[]): Matrix {
   if (name === "IF") {
     return spreadOver(parameters, (test, yes, no) => (test instanceof Fault ? test : test ? yes! : no!));
   }
+  if (name === "NA") return [[new Fault("#N/A")]];
   if (name === "SUM") {
     const numbers = parameters.flat(2).filter((value) => typeof value === "number");
     return [[numbers.reduce((sum, value) => sum + value, 0)]];

@@ -15,6 +15,7 @@ export class FakeOffice {
   largestSlice = Infinity;
   readonly context = {
     platform: "PC",
+    diagnostics: { host: "Excel", platform: "PC", version: "16.0.14326.20454" },
     requirements: { isSetSupported: (set: string) => !this.lacks.has(set) },
     document: {
       getFileAsync: async (_: string, { sliceSize }: { sliceSize: number }, done: Act) =>

@@ -105,6 +105,7 @@ export function memoryHost(
 
   return {
     label: "memory",
+    platform: "memory",
     snapshot: async (wanted) => {
       const facts = { book: `book ${opened}`, sheets: [...book.keys()], calculating: false };
       return snapshotOf(wanted, facts, selected, { named, read, inputs });

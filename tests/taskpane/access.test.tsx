@@ -90,5 +90,9 @@ describe("access", () => {
     await page.press("Run self-test");
     await page.shows("checks passed in memory.");
     await page.shows("formulas come back as typed: ");
+    const [record] = page.text("pre");
+    expect(record).toMatch(/^Canfall self-test: \d+ of \d+ checks passed in memory memory /);
+    expect(record).toContain("FAILED: formulas come back as typed");
+    expect(record).toMatch(/ write \d+ ms /);
   });
 });

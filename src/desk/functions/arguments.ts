@@ -1,4 +1,4 @@
-import { type BaseValueObject, ErrorValueObject, type FunctionVariantType } from "@univerjs/preset-sheets-core";
+import type { BaseValueObject, ErrorValueObject, FunctionVariantType } from "@univerjs/preset-sheets-core";
 import type { Parameter } from "./metadata";
 
 /** How a blank cell reaches the functions: Excel's platforms differ, so tests try each. */
@@ -8,7 +8,15 @@ type Value = BaseValueObject | null | undefined;
 
 const BLANKS = { zero: 0, null: null, empty: "" } as const;
 
+/** An error in a cell as Excel passes it where functions.json allows errors. */
+const passedError = (error: BaseValueObject) => ({
+  type: "Error",
+  basicType: "Error",
+  basicValue: (error as ErrorValueObject).getErrorType(),
+});
+
 function argumentOf(value: Value, blank: Blank): unknown {
+  if (value?.isError()) return passedError(value);
   return value == null || value.isNull() ? BLANKS[blank] : value.getValue();
 }
 
@@ -23,12 +31,8 @@ function rows(argument: FunctionVariantType): Value[][] {
   return value.isArray() ? (value.getArrayValue() as Value[][]) : [[value]];
 }
 
-/** The arguments as Excel would pass them, or the first error among them, which then is the cell's. */
-export function excelArguments(
-  given: FunctionVariantType[],
-  parameters: Parameter[],
-  blank: Blank,
-): unknown[] | ErrorValueObject {
+/** The arguments as Excel would pass them. */
+export function excelArguments(given: FunctionVariantType[], parameters: Parameter[], blank: Blank): unknown[] {
   const passed: unknown[] = [];
   for (const [place, parameter] of parameters.entries()) {
     const argument = given[place];
@@ -36,11 +40,7 @@ export function excelArguments(
       passed.push(null);
       continue;
     }
-    if (argument.isError()) return argument as ErrorValueObject;
-    const cells = rows(argument);
-    const error = cells.flat().find((cell) => cell?.isError());
-    if (error) return error as ErrorValueObject;
-    const values = cells.map((row) => Array.from(row, (cell) => argumentOf(cell, blank)));
+    const values = rows(argument).map((row) => Array.from(row, (cell) => argumentOf(cell, blank)));
     const single = values.length === 1 && values[0]?.length === 1;
     const omitted = single && !argument.isReferenceObject() && (argument as BaseValueObject).isNull();
     if (omitted) passed.push(null);
@@ -48,6 +48,3 @@ export function excelArguments(
   }
   return passed;
 }
-
-export const isError = (value: unknown[] | ErrorValueObject): value is ErrorValueObject =>
-  value instanceof ErrorValueObject;

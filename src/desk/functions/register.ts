@@ -6,7 +6,7 @@ import {
   type FunctionVariantType,
   IFunctionService,
 } from "@univerjs/preset-sheets-core";
-import { type Blank, excelArguments, isError } from "./arguments";
+import { type Blank, excelArguments } from "./arguments";
 import { associated } from "./custom-functions";
 import type { FunctionMetadata } from "./metadata";
 import { guarded } from "./results";
@@ -28,7 +28,7 @@ class DeskFunction extends BaseFunction {
 
   override calculate(...given: BaseValueObject[]): BaseValueObject {
     const passed = excelArguments(given as FunctionVariantType[], this.metadata.parameters, this.blank);
-    return isError(passed) ? passed : guarded(this.metadata.name, () => this.work(...passed));
+    return guarded(this.metadata.name, () => this.work(...passed));
   }
 }
 

@@ -28,9 +28,13 @@ export const contract: Check[] = Object.entries({
 }));
 
 /** Runs every check; a result without an error passed. */
-export async function runContract(host: Host): Promise<{ name: string; error?: string }[]> {
+export async function runContract(
+  host: Host,
+  progress: (done: number, of: number) => void = () => {},
+): Promise<{ name: string; error?: string }[]> {
   const results: { name: string; error?: string }[] = [];
   for (const { name, check } of contract) {
+    progress(results.length, contract.length);
     try {
       await check(host);
       results.push({ name });

@@ -47,6 +47,13 @@ export const FORMULA_CHECKS = {
       same(cell.message, 'readings must be numbers, got "12 ml" in row 4, column 1');
     }
   },
+  "an error among the readings gives #VALUE! and says where": async ({ write, read }: TrialSheet) => {
+    await write("A1:A4", [[20], [30], [40], ["=NA()"]]);
+    await write("B1", [["=CANFALL.SC.CAN(A1:A4)"]]);
+    const [[cell]] = (await read("B1")) as [[{ error: string; message?: string }]];
+    same(cell.error, "#VALUE!");
+    if (cell.message !== undefined) same(cell.message, "readings must be numbers, got #N/A in row 4, column 1");
+  },
   "a formula follows the cells that it reads": async ({ write, read }: TrialSheet) => {
     await write("A1:A4", [[20], [30], [40], ["=CANFALL.SC.CAN(A1:A3)"]]);
     await read("A4");

@@ -28,6 +28,7 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
   const rangeOf = ({ sheet, address }: Area) => sheetOf(grid, sheet).getRange(address);
   return {
     label: "desk",
+    platform: navigator.userAgent,
     snapshot: async (wanted) =>
       snapshotOf(
         wanted,
