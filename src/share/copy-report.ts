@@ -1,5 +1,7 @@
 import type { Stated } from "../cells/stated";
 import type { RegisteredAudit } from "../core/register/registered-audit";
+import type { SheetSpec } from "../workbook/form/sheet-spec";
+import type { Finding } from "./finding";
 
 /** A figure of a copy beside what its readings give. */
 export interface Figure {
@@ -14,6 +16,8 @@ export interface Figure {
   stated: Stated;
   /** What the readings give; a text such as "needs readings" where they cannot give it. */
   recomputed: Stated;
+  /** What its cell shows a reader, in its format. */
+  shown: string;
   agrees: boolean;
 }
 
@@ -41,13 +45,17 @@ export interface CopyReport {
   /** For a register; null where the file is no audit or its figures cannot be recomputed. */
   line: AuditLine | null;
   figures: Figure[];
-  /** One plain sentence each; none where everything agrees. */
-  findings: string[];
+  /** None where everything agrees but for what was put beside; figures that do not agree are apart. */
+  findings: Finding[];
   /** Where what was typed has changed since the copy was made: what no longer fits it, one sentence each. */
   follows: string[];
   agrees: boolean;
   /** What the check says in one or two plain sentences. */
   sentence: string;
+  /** First 16 digits of the SHA-256 over what was typed, in groups of four: the same on paper and in the file. */
+  code: string;
+  /** The authority's own report, drawn from values calculated here; null where the file is no audit. */
+  own: SheetSpec | null;
   /** What is new since the version of the file; "" where it is of the present one. */
   news: string;
 }

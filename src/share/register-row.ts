@@ -15,6 +15,7 @@ export const REGISTER_HEADINGS = [
   withUnit({ ...MEASURES.DU, name: MEASURES.DU.short }),
   withUnit(MEASURES.SC_CAN),
   withUnit({ ...WATER.NOW, name: WATER.NOW.short }),
+  "Code",
   "Agrees",
   "Findings",
 ];
@@ -31,13 +32,22 @@ export function statedFigure({ figures, line }: CopyReport, name: string): State
 }
 
 /** A line of the register: what one copy states and whether it agrees, or why it could not be read. */
-export function registerRow({ name, report, problem }: CheckedFile): Stated[] {
-  if (!report) return [name, "", "", "", ...STATED.map(() => ""), "not read", problem];
+export function registerRow({ name, report, problem }: CheckedFile, other = ""): Stated[] {
+  if (!report) return [name, "", "", "", ...STATED.map(() => ""), "", "not read", problem];
   const { facts, figures, findings, follows, agrees } = report;
   const stated = STATED.map((measure) => statedFigure(report, measure));
   const wrong = figures
     .filter((figure) => !figure.agrees)
     .map(({ label, place }) => `${label} in ${place}: does not agree.`);
-  const said = [...wrong, ...findings, ...follows].join(" ");
-  return [name, facts.site, facts.block, facts.date, ...stated, agrees ? "agrees" : "does not agree", said];
+  const said = [other, ...wrong, ...findings.map(({ text }) => text), ...follows].filter(Boolean).join(" ");
+  return [
+    name,
+    facts.site,
+    facts.block,
+    facts.date,
+    ...stated,
+    report.code,
+    agrees ? "agrees" : "does not agree",
+    said,
+  ];
 }

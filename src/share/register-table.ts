@@ -4,6 +4,7 @@ import { InputError } from "../core/errors";
 import { checkCopy } from "./check/check-copy";
 import type { CheckedFile } from "./copy-report";
 import { csvOf, harmless } from "./csv";
+import { otherCodes } from "./other-codes";
 import { REGISTER_HEADINGS, registerRow } from "./register-row";
 
 /** A register of copies as files. */
@@ -12,7 +13,7 @@ export interface Register {
   csv: Uint8Array;
 }
 
-const WIDTHS = [34, 24, 20, 12, 12, 10, 10, 16, 18, 16, 70];
+const WIDTHS = [34, 24, 20, 12, 12, 10, 10, 16, 18, 22, 16, 70];
 
 /** Checks one file for the register: one that cannot be read gives a line that says why. */
 export async function checkedFile(name: string, file: Uint8Array): Promise<CheckedFile> {
@@ -37,6 +38,7 @@ async function xlsxOf(rows: readonly (readonly Stated[])[]): Promise<Uint8Array>
 
 /** The register of checked files, one line each in their order, as .xlsx and as .csv (RFC 4180, UTF-8). */
 export async function registerTable(files: readonly CheckedFile[]): Promise<Register> {
-  const rows = [REGISTER_HEADINGS, ...files.map(registerRow)];
+  const others = otherCodes(files);
+  const rows = [REGISTER_HEADINGS, ...files.map((file, index) => registerRow(file, others[index]))];
   return { xlsx: await xlsxOf(rows), csv: csvOf(rows) };
 }

@@ -104,7 +104,7 @@ describe("a Coverage sheet that was painted from other cells", () => {
   ])("is found changed by %s", async (_, sheet, address, change, finding) => {
     for (const copy of copies) {
       const { findings } = await checkBook(changed(openBook(copy), sheet, address, change), AUDIT_SHEETS);
-      expect(findings.some((one) => finding.test(one))).toBe(true);
+      expect(findings.some(({ text }) => finding.test(text))).toBe(true);
     }
   });
 });

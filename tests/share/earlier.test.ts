@@ -103,7 +103,7 @@ describe("a workbook of version 1.1", () => {
         xml.replace("IF(Positions_Uneven,Weighted_DU_Quarter", "IF(Positions_Uneven,99+Weighted_DU_Quarter"),
       ),
     });
-    expect((await checkCopy(other)).findings.join("\n")).toContain("the formula was changed");
+    expect((await checkCopy(other)).findings.map(({ text }) => text).join("\n")).toContain("the formula was changed");
   });
 });
 

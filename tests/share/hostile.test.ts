@@ -98,7 +98,7 @@ describe("hostile files", () => {
       const changed = book.replace(/(<definedName name="Cans_Readings">)[^<]*/, (_, tag: string) => tag + target);
       expect(changed).not.toBe(book);
       const { findings } = await checkCopy(withPart("xl/workbook.xml", changed));
-      expect(findings.join("\n")).toMatch(
+      expect(findings.map(({ text }) => text).join("\n")).toMatch(
         /The name Cans_Readings (is missing or leads nowhere|leads to another place)/,
       );
     }
@@ -120,6 +120,6 @@ describe("hostile files", () => {
       cell.replace("/>", "><f>WEBSERVICE(&quot;https://example.invalid&quot;)</f><v>5</v></c>"),
     );
     const { findings } = await checkCopy(withPart(sheet, planted));
-    expect(findings.join("\n")).toContain("a formula is where a value should be typed.");
+    expect(findings.map(({ text }) => text).join("\n")).toContain("a formula is where a value should be typed.");
   });
 });

@@ -1,6 +1,7 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
 import type { CheckedFile, CopyReport } from "../../src/share/copy-report";
+import { otherCodes } from "../../src/share/other-codes";
 import { REGISTER_HEADINGS, registerRow } from "../../src/share/register-row";
 import { checkedFile, registerTable } from "../../src/share/register-table";
 import { buildWorkbook } from "../../src/workbook/form/build";
@@ -12,13 +13,14 @@ const figure = (name: string, stated: number, agrees = true) => ({
   unit: "",
   stated,
   recomputed: stated,
+  shown: String(stated),
   agrees,
 });
 
 function report(site: string, agrees = true): CopyReport {
   const figures = [figure("Used_MAR", 12.5), figure("Used_SC_Can", -1.5, agrees)];
   const facts = { site, block: "7", date: "2026-11-25", kind: "audit" };
-  return { facts, line: null, figures, findings: [], follows: [], agrees, sentence: "", news: "" };
+  return { facts, line: null, figures, findings: [], follows: [], agrees, code: "", own: null, sentence: "", news: "" };
 }
 
 const text = (bytes: Uint8Array) => new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
@@ -36,6 +38,7 @@ describe("the register of copies", () => {
       "",
       -1.5,
       "",
+      "",
       "agrees",
       "",
     ]);
@@ -44,11 +47,23 @@ describe("the register of copies", () => {
     expect(registerRow(good)).toHaveLength(REGISTER_HEADINGS.length);
   });
 
+  it("keeps the first code of a site, block and date, and names both files where a later one has another", () => {
+    const coded = (name: string, code: string): CheckedFile => ({
+      name,
+      report: { ...report("Example Nursery"), code },
+      problem: "",
+    });
+    const files = [coded("a.xlsx", "1111"), coded("again.xlsx", "1111"), coded("b.xlsx", "2222")];
+    const others = otherCodes(files);
+    expect(others.slice(0, 2)).toEqual(["", ""]);
+    expect(others[2]).toMatch(/as a\.xlsx, whose code is 1111; b\.xlsx has the code 2222/);
+  });
+
   it("says why a file could not be read", async () => {
     const checked = await checkedFile("notes.txt", new TextEncoder().encode("hello"));
     expect(registerRow(checked)).toEqual([
       "notes.txt",
-      ...Array(8).fill(""),
+      ...Array(9).fill(""),
       "not read",
       'the file must be an .xlsx workbook, got "a file of another kind"',
     ]);
@@ -66,7 +81,7 @@ describe("the register of copies", () => {
     const { csv, xlsx } = await registerTable(files);
     const lines = text(csv).split("\r\na.xlsx,").slice(1);
     expect(lines.map((line) => line.replace(/^"/, "").charAt(0))).toEqual(evil.map(() => "'"));
-    expect(lines[0]).toBe(`"'=HYPERLINK(""x"")",7,2026-11-25,12.5,,,-1.5,,agrees,`);
+    expect(lines[0]).toBe(`"'=HYPERLINK(""x"")",7,2026-11-25,12.5,,,-1.5,,,agrees,`);
     const book = new Workbook();
     await book.xlsx.load(xlsx);
     const sheet = book.getWorksheet("Register")!;
@@ -81,6 +96,6 @@ describe("the register of copies", () => {
     expect([...csv.slice(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
     const [heading, line] = text(csv).slice(1).split("\r\n");
     expect(heading).toBe(REGISTER_HEADINGS.join(","));
-    expect(line).toBe('"a ""b"", c.xlsx","Baumschule Grün\nNord",7,2026-11-25,12.5,,,-1.5,,agrees,');
+    expect(line).toBe('"a ""b"", c.xlsx","Baumschule Grün\nNord",7,2026-11-25,12.5,,,-1.5,,,agrees,');
   });
 });

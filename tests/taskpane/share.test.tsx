@@ -64,7 +64,9 @@ describe("sharing", () => {
     await open(await buildWorkbook(AUDIT_SHEETS, EXAMPLE_ENTRIES));
     await page.press("Make a share copy");
     await page.shows("figures do not agree with what the readings give, ");
-    expect(page.text("tbody tr")).toContain("Cans countedCans!B11statedblankrecomputed30 cans✗ does not agree");
+    expect(page.text("tbody tr")).toContain(
+      "Cans countedCans!B11statedblankshown as nothingrecomputed30 cans✗ does not agree",
+    );
     expect(host.delivered).toEqual([]);
     const list = page.place.querySelector("details:has(h3)")!;
     expect(list.hasAttribute("open")).toBe(true);

@@ -119,7 +119,7 @@ it("the check of a copy recomputes all of it", async () => {
   for (const file of files) {
     const { figures, findings } = await checkCopy(file);
     expect(figures.filter(({ agrees }) => !agrees)).toEqual([]);
-    expect(findings.filter((one) => !one.startsWith("There is no sheet Evidence"))).toEqual([]);
+    expect(findings.filter((one) => !one.text.startsWith("There is no sheet Evidence"))).toEqual([]);
   }
   const { figures } = await checkCopy(files[1]!);
   expect(figures.find(({ name }) => name === "Group_2_Drained")!.recomputed).toBeCloseTo(0.5, 9);

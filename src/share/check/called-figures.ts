@@ -15,6 +15,8 @@ import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { argumentsOf, closing, ourName, tokensOf } from "../calls";
 import type { Evidence } from "../copy/evidence";
 import type { Figure } from "../copy-report";
+import type { FileLooks } from "../looks/file-looks";
+import { shownText } from "../looks/shown";
 import { sameValue } from "./agreement";
 import { type CalledReadings, readings, type Scalar, scalar } from "./call-values";
 import { evidencePlace } from "./evidence-check";
@@ -68,13 +70,17 @@ function recomputed(book: FileBook, sheet: string, formula: string): number | nu
 }
 
 /** The cells whose formulas called the add-in, recomputed from what those formulas read, as far as they were one call. */
-export function calledFigures(book: FileBook, { formulas }: Evidence): Figure[] {
+export function calledFigures(book: FileBook, { formulas }: Evidence, { cells: looks }: FileLooks): Figure[] {
   return formulas.flatMap(({ place, old }) => {
     const at = evidencePlace(place);
     const value = at && recomputed(book, at.sheet, old);
     if (!at || value === null) return [];
     const cell = book.sheets.find(({ name }) => name === at.sheet)?.cells.get(at.address);
     const stated = cell?.error ?? cell?.value ?? null;
-    return [{ name: place, place, label: old, unit: "", stated, recomputed: value, agrees: sameValue(stated, value) }];
+    const format = looks[Number(cell?.given.get("s") ?? 0)]?.format ?? "General";
+    const shown = cell?.error ?? shownText(stated, format);
+    return [
+      { name: place, place, label: old, unit: "", stated, recomputed: value, shown, agrees: sameValue(stated, value) },
+    ];
   });
 }

@@ -5,6 +5,7 @@ import { type BedVerdict, causesOf, verdictOf } from "../../workbook/bed/bed-ver
 import type { CellsOf } from "../../workbook/bed/cells-of";
 import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { namedValue } from "../copy/evidence-rows";
+import { type Finding, saying } from "../finding";
 
 /** The cells behind a name of a file, blank ones as null. */
 const cellsOfFile =
@@ -37,7 +38,7 @@ function verdictIn(book: FileBook): BedVerdict | null {
 const shown = (text: string) => (text === "" ? "nothing" : `"${text.slice(0, 90)}"`);
 
 /** What the file says of the cause that its readings and heads do not give; silent where it says itself that it is out of date. */
-export function causeFindings(book: FileBook): string[] {
+export function causeFindings(book: FileBook): Finding[] {
   const stamp = String(namedValue(book, "Cause_Stamp") ?? "");
   if (stamp === "" || stamp !== String(namedValue(book, "Inputs_Stamp") ?? "")) return [];
   const verdict = verdictIn(book);
@@ -49,6 +50,9 @@ export function causeFindings(book: FileBook): string[] {
   ];
   return kept.flatMap(([name, given]) => {
     const stated = String(namedValue(book, name) ?? "");
-    return stated === given ? [] : [`${name} says ${shown(stated)}; readings and heads give ${shown(given)}.`];
+    if (stated === given) return [];
+    return [
+      saying("changed", name, `${name} says ${shown(stated)}; readings and heads give ${shown(given)}.`, given, stated),
+    ];
   });
 }

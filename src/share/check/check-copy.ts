@@ -5,38 +5,45 @@ import type { Stated } from "../../cells/stated";
 import { AUDIT_SHEETS } from "../../workbook/audit/audit";
 import { COVERAGE_PART } from "../../workbook/audit/coverage/alone";
 import { COVERAGE } from "../../workbook/audit/coverage/coverage";
+import { copyCodeSentence } from "../../workbook/audit/report/copy-code";
 import { earlierSheets, newsSince } from "../../workbook/earlier/earlier-sheets";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import { cellsIn, type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
+import { shortCode } from "../copy/digest";
 import { type Evidence, evidenceOf } from "../copy/evidence";
-import { namedValue } from "../copy/evidence-rows";
+import { EVIDENCE, namedValue } from "../copy/evidence-rows";
 import { paintedCells } from "../copy/painted-coverage";
 import type { CopyFacts, CopyReport, Figure } from "../copy-report";
 import { auditFigures, type Recomputed } from "../figures/audit-figures";
 import { AuditInputs } from "../figures/audit-inputs";
 import { auditLine } from "../figures/audit-line";
 import { earlierFigures } from "../figures/earlier-figures";
+import { grouped, harmlessOnly, saying } from "../finding";
+import { type FileLooks, fileLooks } from "../looks/file-looks";
+import { lookFindings } from "../looks/look-check";
+import { shownAt } from "../looks/shown-at";
+import { ownReport } from "../report/own-report";
 import { agrees, NOT_GIVEN } from "./agreement";
+import { mustBeCalculated, wrongReading } from "./calculated";
 import { calledFigures } from "./called-figures";
 import { causeFindings } from "./cause-check";
 import { inputFindings } from "./evidence-check";
+import { evidenceFindings, evidenceOwn, rebuiltEvidence } from "./evidence-rebuilt";
 import { figureLabel } from "./figure-label";
 import { impossibleFindings } from "./impossible-figures";
 import { knownWords } from "./known-words";
 import { remainingCalls, replacedFindings, replacedKeys, replacedValues } from "./replaced-check";
+import { sentenceOf } from "./sentence";
 import { templateFindings } from "./template-check";
 import { valueFindings } from "./value-check";
 import { versionFindings } from "./version-check";
 
-/** Of one kind. */
-const MOST_FINDINGS = 50;
 /** Said of an audit that is no share copy. */
 export const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
 /** A workbook with so many of the audit's sheets is one; a single Coverage sheet can be in any. */
 const FEWEST_SHEETS = 2;
 /** A painted Coverage sheet is looked at in any workbook. */
 const COVERAGE_ALONE: readonly SheetSpec[] = [COVERAGE_PART];
-const MEANING = "This means that the figures follow from these readings, not that the readings are true.";
 
 /** What the cell behind a name says, errors by their name. */
 function statedAt(book: FileBook, name: string): Stated {
@@ -45,7 +52,12 @@ function statedAt(book: FileBook, name: string): Stated {
   return cell ? (cell.error ?? cell.value) : null;
 }
 
-function figuresOf(book: FileBook, specs: readonly SheetSpec[], recomputed: ReadonlyMap<string, Stated>): Figure[] {
+function figuresOf(
+  book: FileBook,
+  specs: readonly SheetSpec[],
+  recomputed: ReadonlyMap<string, Stated>,
+  looks: FileLooks,
+): Figure[] {
   const words = knownWords(specs);
   return [...recomputed].flatMap(([name, value]) => {
     const area = namedArea(book, name);
@@ -53,10 +65,27 @@ function figuresOf(book: FileBook, specs: readonly SheetSpec[], recomputed: Read
     const stated = statedAt(book, name);
     const shown = value ?? NOT_GIVEN;
     const place = placeName(area.sheet, cellAt(area.top, area.left));
+    const seen = shownAt(book, area, looks);
     return [
-      { name, place, ...figureLabel(specs, name), stated, recomputed: shown, agrees: agrees(stated, value, words) },
+      {
+        name,
+        place,
+        ...figureLabel(specs, name),
+        stated,
+        recomputed: shown,
+        shown: seen,
+        agrees: agrees(stated, value, words),
+      },
     ];
   });
+}
+
+/** Why figures cannot be given, in words; "" where readings can give them. */
+function whyNotGiven(book: FileBook): string {
+  const area = namedArea(book, "Cans_Readings");
+  if (!area) return "";
+  const read = cellsIn(book, area).map(({ address, cell }) => ({ address, value: cell.error ?? cell.value }));
+  return wrongReading(read, area.sheet);
 }
 
 function factsOf(book: FileBook, evidence: Evidence | null, isAudit: boolean): CopyFacts {
@@ -71,28 +100,6 @@ function factsOf(book: FileBook, evidence: Evidence | null, isAudit: boolean): C
   };
 }
 
-function sentenceOf(figures: readonly Figure[], findings: number, follows: number): string {
-  const wrong = figures.filter((figure) => !figure.agrees).length;
-  if (figures.length === 0) return "This file has no figure that could be recomputed from readings.";
-  if (wrong === 0 && findings === 0) {
-    return `All ${figures.length} figures agree with what was recomputed from the readings, to one part in 1,000,000,000. ${MEANING}`;
-  }
-  const more = follows > 0 ? `, from which ${follows} more ${follows === 1 ? "follows" : "follow"}` : "";
-  const said = findings === 1 ? "1 finding" : `${findings} findings`;
-  if (wrong === 0) {
-    return `All ${figures.length} figures follow from the readings as they are, but there ${findings === 1 ? "is" : "are"} ${said} of what was changed or is not as it should be${more}. ${MEANING}`;
-  }
-  return `${wrong} of ${figures.length} figures ${wrong === 1 ? "does" : "do"} not agree with what was recomputed from the readings; ${said} beside them${more}. Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
-}
-
-function limited(findings: string[]): string[] {
-  const more = findings.length - MOST_FINDINGS;
-  return more <= 0 ? findings : [...findings.slice(0, MOST_FINDINGS), `And ${more} more like these.`];
-}
-
-/** The figures of an audit of the present version, by our own computation from what was typed. */
-const presentFigures = auditFigures;
-
 /** Those of an earlier version, by its own formulas. */
 function figuresOfEarlier(book: FileBook, specs: readonly SheetSpec[]): Recomputed {
   const present = auditFigures(book);
@@ -104,51 +111,77 @@ function figuresOfEarlier(book: FileBook, specs: readonly SheetSpec[]): Recomput
 export async function checkBook(book: FileBook, present: readonly SheetSpec[]): Promise<CopyReport> {
   const version = String(namedValue(book, "Workbook_Version") ?? "");
   const earlier = await earlierSheets(version);
-  const report = await checkedBy(book, earlier ?? present, earlier ? figuresOfEarlier : presentFigures);
+  const report = await checkedBy(book, earlier ?? present, earlier !== null);
   return { ...report, news: newsSince(version) ?? "" };
 }
 
 async function checkedBy(
   book: FileBook,
   specs: readonly SheetSpec[],
-  figuresFrom: (book: FileBook, specs: readonly SheetSpec[]) => Recomputed,
+  earlier: boolean,
 ): Promise<Omit<CopyReport, "news">> {
+  mustBeCalculated(book);
   const evidence = evidenceOf(book);
   const audited = specs.filter((spec) => book.sheets.some(({ name }) => name === spec.name));
   const isAudit = audited.length >= FEWEST_SHEETS;
+  const figuresFrom = earlier ? figuresOfEarlier : auditFigures;
   const recomputed = isAudit ? figuresFrom(book, specs) : { figures: new Map<string, Stated>(), problem: "" };
-  const figures = [...figuresOf(book, specs, recomputed.figures), ...(evidence ? calledFigures(book, evidence) : [])];
+  const looks = fileLooks(book);
+  const figures = [
+    ...figuresOf(book, specs, recomputed.figures, looks),
+    ...(evidence ? calledFigures(book, evidence, looks) : []),
+  ];
   const painted = paintedCells(book);
-  const replaced = new Set(evidence ? replacedKeys(evidence) : []);
-  const paintedKeys = [...(painted?.keys() ?? [])].map((address) => `${COVERAGE.name}!${address}`);
   const known = isAudit ? specs : painted ? COVERAGE_ALONE : [];
-  const typed = evidence ? await inputFindings(book, evidence, specs) : [];
-  const template = templateFindings(book, known, new Set([...replaced, ...paintedKeys]));
+  const own = new Set(isAudit ? specs.map(({ name }) => name) : []);
+  const replaced = new Set(evidence ? replacedKeys(evidence, own) : []);
+  const paintedKeys = [...(painted?.keys() ?? [])].map((address) => `${COVERAGE.name}!${address}`);
+  const { findings: typed, typed: inputs, digest } = await inputFindings(book, evidence, specs);
+  const code = shortCode(digest);
+  const given = new Map(evidence ? [["Copy_Code", copyCodeSentence(shortCode(evidence.hash))]] : []);
+  const template = templateFindings(book, known, new Set([...replaced, ...paintedKeys]), given);
+  const rebuilt = evidence && !earlier ? rebuiltEvidence(book, evidence, inputs, digest) : null;
+  const onEvidence = rebuilt ? evidenceFindings(book, rebuilt, typed.length > 0) : [];
   const values = [
-    ...(evidence ? limited(replacedValues(book, evidence)) : []),
-    ...limited(valueFindings(book, known, recomputed.figures, { replaced, painted })),
+    ...(evidence ? replacedValues(book, evidence) : []),
+    ...valueFindings(book, known, recomputed.figures, { replaced, painted }),
+    ...onEvidence,
   ];
   const differs = template.length + values.length > 0 || figures.some((figure) => !figure.agrees);
-  const groups = [
-    differs ? versionFindings(book, evidence) : [],
-    recomputed.problem === "" ? [] : [`The figures cannot be recomputed: ${recomputed.problem}.`],
-    evidence ? typed : [NO_EVIDENCE],
-    evidence ? replacedFindings(book, evidence) : [],
-    impossibleFindings(book, specs),
-    isAudit ? causeFindings(book) : [],
-    template,
-    remainingCalls(book),
-  ];
-  const follows = typed.length > 0 ? values : [];
-  const findings = [...groups.flatMap(limited), ...(typed.length > 0 ? [] : values)];
+  const changedTyped = typed.some((one) => one.class !== "added");
+  const findings = grouped([
+    ...(differs ? versionFindings(book, evidence) : []),
+    ...(recomputed.problem === ""
+      ? []
+      : [saying("changed", "the file", `The figures cannot be recomputed: ${recomputed.problem}.`)]),
+    ...(evidence ? typed : [saying("changed", EVIDENCE, NO_EVIDENCE)]),
+    ...(evidence ? replacedFindings(book, evidence, own) : []),
+    ...impossibleFindings(book, specs),
+    ...(isAudit ? causeFindings(book) : []),
+    ...template,
+    ...remainingCalls(book),
+    ...(changedTyped ? [] : values),
+    ...(earlier
+      ? []
+      : lookFindings(
+          book,
+          known,
+          rebuilt && isAudit ? [evidenceOwn(rebuilt)] : [],
+          evidence ? shortCode(evidence.hash) : "",
+        )),
+  ]);
+  const follows = changedTyped ? grouped(values).map(({ text }) => text) : [];
+  const sentence = sentenceOf(figures, findings, follows.length, whyNotGiven(book));
   return {
     facts: factsOf(book, evidence, isAudit),
     line: recomputed.figures.size > 0 ? auditLine(new AuditInputs(book), recomputed.figures) : null,
     figures,
     findings,
     follows,
-    agrees: findings.length === 0 && figures.every((figure) => figure.agrees),
-    sentence: sentenceOf(figures, findings.length, follows.length),
+    code: isAudit || evidence ? code : "",
+    agrees: harmlessOnly(findings) && figures.every((figure) => figure.agrees),
+    sentence,
+    own: isAudit && !earlier ? ownReport(book, specs, figures, { code, sentence, findings }) : null,
   };
 }
 

@@ -6,14 +6,17 @@ import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { inputDigest } from "../copy/digest";
 import type { Evidence } from "../copy/evidence";
-import { areaOfInput, inputNames, typedInputs } from "../copy/input-list";
+import { areaOfInput, inputNames, type TypedInput, typedInputs } from "../copy/input-list";
 import { PAINTED, paintedInputs, samePaint } from "../copy/painted-coverage";
+import { type Finding, saying } from "../finding";
+import { formatAt } from "../looks/formats";
+import { strangeSign } from "../looks/look-alike";
+import { readable } from "../looks/shown";
 import { sameValue } from "./agreement";
 
 type Placed = { name: string; row: number; column: number; value: Stated };
 
 const keyOf = ({ name, row, column }: Placed) => `${name}\n${row}\n${column}`;
-const statedWords = (value: Stated) => (value === null || value === "" ? "nothing" : `"${String(value).slice(0, 60)}"`);
 const differs = (one: Stated, other: Stated) => typeof one !== typeof other || !sameValue(one, other);
 
 /** A value by its cell, and by what it is: `The reading in Cans!G10 (row 5, column 1 of the cans)`. */
@@ -26,34 +29,81 @@ function whatOf(book: FileBook, { name, row, column }: Placed): string {
   return `${what} in ${place}${area && book.names.has(name) ? ` (${name})` : ""}`;
 }
 
+/** The cell of a line of what was typed, as `Cans!G10`. */
+function cellOf(book: FileBook, { name, row, column }: Placed): string {
+  if (name === PAINTED) return `${COVERAGE.name}!${cellAt(row, column)}`;
+  const area = areaOfInput(book, name);
+  return area ? placeName(area.sheet, cellAt(area.top + row - 1, area.left + column - 1)) : name;
+}
+
+function typedFinding(
+  book: FileBook,
+  specs: readonly SheetSpec[],
+  listed: Placed,
+  before: Stated,
+  now: Stated,
+): Finding {
+  const where = cellOf(book, listed);
+  const format = formatAt(specs, where.replaceAll("'", ""));
+  const words = (value: Stated) => (value === null || value === "" ? "blank" : `"${readable(value, format)}"`);
+  const [was, is] = [before, now].map((value) => readable(value, format)) as [string, string];
+  const sign = typeof now === "string" ? strangeSign(now) : "";
+  const said = `${whatOf(book, listed)} was ${words(before)} when the copy was made and is ${words(now)}${sign ? `: ${sign}` : ""}.`;
+  return saying("changed", where, said, was, is);
+}
+
+/** Whether the list on Evidence is the one that was hashed, sorted or as it was. */
+async function listFindings({ inputs, hash }: Evidence, typed: readonly TypedInput[]): Promise<Finding[]> {
+  if ((await inputDigest(inputs)) === hash) return [];
+  const order = new Map(typed.map((one, index) => [keyOf(one), index]));
+  const placeOf = (one: Placed) => order.get(keyOf(one)) ?? order.size;
+  const sorted = [...inputs].sort((one, other) => placeOf(one) - placeOf(other));
+  if ((await inputDigest(sorted)) === hash) {
+    return [
+      saying(
+        "added",
+        "Evidence",
+        "The list of what was typed on Evidence was sorted; in its old order it keeps its SHA-256.",
+      ),
+    ];
+  }
+  return [
+    saying(
+      "changed",
+      "Evidence",
+      "The list of what was typed on Evidence was changed: its SHA-256 is another one than stated.",
+      hash.slice(0, 16),
+      (await inputDigest(inputs)).slice(0, 16),
+    ),
+  ];
+}
+
 /** What was typed, as the Evidence sheet lists it, against its own hash and against the sheets. */
 export async function inputFindings(
   book: FileBook,
-  evidence: Evidence,
+  evidence: Evidence | null,
   specs: readonly SheetSpec[],
-): Promise<string[]> {
-  const findings: string[] = [];
-  if ((await inputDigest(evidence.inputs)) !== evidence.hash) {
-    findings.push("The list of what was typed on Evidence was changed: its SHA-256 is another one than stated.");
-  }
-  const names = new Set([...inputNames(specs), ...evidence.inputs.map(({ name }) => name)]);
+): Promise<{ findings: Finding[]; typed: TypedInput[]; digest: string }> {
+  const findings: Finding[] = [];
+  const names = new Set([...inputNames(specs), ...(evidence?.inputs ?? []).map(({ name }) => name)]);
   const known = [...names].filter((name) => areaOfInput(book, name) !== null);
   const typed = [...typedInputs(book, known, []), ...paintedInputs(book)];
+  const digest = await inputDigest(typed);
+  if (!evidence) return { findings, typed, digest };
+  findings.push(...(await listFindings(evidence, typed)));
   const now = new Map(typed.map((input) => [keyOf(input), input]));
   for (const listed of evidence.inputs) {
     const here = now.get(keyOf(listed));
     now.delete(keyOf(listed));
     if (listed.name === PAINTED && samePaint(here?.value, listed.value)) continue;
     if (differs(here?.value ?? null, listed.value)) {
-      findings.push(
-        `${whatOf(book, listed)} was ${statedWords(listed.value)} when the copy was made and is ${statedWords(here?.value ?? null)}.`,
-      );
+      findings.push(typedFinding(book, specs, listed, listed.value, here?.value ?? null));
     }
   }
   for (const added of now.values()) {
-    findings.push(`${whatOf(book, added)} was blank when the copy was made and is ${statedWords(added.value)}.`);
+    findings.push(typedFinding(book, specs, added, null, added.value));
   }
-  return findings;
+  return { findings, typed, digest };
 }
 
 /** Where a line of the Evidence sheet's list of formulas leads to. */

@@ -2,6 +2,7 @@ import { cellAt } from "../../cells/places";
 import { placeName } from "../../cells/sheet-area";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
+import { changed, type Finding } from "../finding";
 import { figureLabel } from "./figure-label";
 
 interface Bound {
@@ -50,7 +51,7 @@ const BOUNDS: readonly Bound[] = [
 ];
 
 /** Figures that a file states and that no readings can give, whether or not its other figures follow from them. */
-export function impossibleFindings(book: FileBook, specs: readonly SheetSpec[]): string[] {
+export function impossibleFindings(book: FileBook, specs: readonly SheetSpec[]): Finding[] {
   return BOUNDS.flatMap(({ names, impossible, must }) =>
     names.flatMap((name) => {
       const area = namedArea(book, name);
@@ -58,7 +59,8 @@ export function impossibleFindings(book: FileBook, specs: readonly SheetSpec[]):
       if (!area || typeof value !== "number" || !impossible(value)) return [];
       const { label, unit } = figureLabel(specs, name);
       const place = placeName(area.sheet, cellAt(area.top, area.left));
-      return [`${place}: ${label} must ${must}, and the file states ${`${value} ${unit}`.trim()}.`];
+      const stated = `${value} ${unit}`.trim();
+      return [changed(place, `${label} must ${must}, and the file states ${stated}`, "", stated)];
     }),
   );
 }

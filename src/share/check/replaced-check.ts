@@ -4,6 +4,8 @@ import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { ourCalls } from "../calls";
 import type { Evidence, EvidenceFormula } from "../copy/evidence";
 import { nativeCells, nativeFormula, type SpillOf } from "../copy/native-formula";
+import { changed, type Finding, saying } from "../finding";
+import { readable } from "../looks/shown";
 import { sameFormula } from "../same-formula";
 import { sameValue } from "./agreement";
 import { evidencePlace } from "./evidence-check";
@@ -45,48 +47,77 @@ function cellOf(book: FileBook, { place }: EvidenceFormula) {
 }
 
 /** The cells that took the place of the add-in's formulas and show another value than Evidence gives. */
-export function replacedValues(book: FileBook, { formulas }: Evidence): string[] {
+export function replacedValues(book: FileBook, { formulas }: Evidence): Finding[] {
   return formulas.flatMap((line) => {
     const { at, cell } = cellOf(book, line);
     if (!at || sameValue(cell?.value ?? null, line.value)) return [];
-    return [`${line.place}: the value is not the one on Evidence.`];
+    return [
+      changed(line.place, "the value is not the one on Evidence", readable(line.value), readable(cell?.value), "value"),
+    ];
   });
 }
 
 /** What is wrong with the cells that Evidence says took the place of the add-in's formulas, but for their values. */
-export function replacedFindings(book: FileBook, { formulas }: Evidence): string[] {
+export function replacedFindings(book: FileBook, { formulas }: Evidence, own: ReadonlySet<string>): Finding[] {
   const filled = spills(formulas);
   return formulas.flatMap((line) => {
     const { at, cell } = cellOf(book, line);
-    if (!at || (!cell && line.value !== null)) return [`Evidence names ${line.place}, which is not there.`];
+    if (!at || (!cell && line.value !== null)) {
+      return [saying("changed", "Evidence", `Evidence names ${line.place}, which is not there.`)];
+    }
+    if (own.has(at.sheet)) {
+      const said = `Evidence says that ${line.place} had a formula of the add-in, and cells of the workbook's own have none.`;
+      return [saying("changed", "Evidence", said, "", line.old)];
+    }
+    if (ourCalls(line.old).length === 0) {
+      const said = `Evidence says that ${line.place} had a formula of the add-in, and the old formula there calls none.`;
+      return [saying("changed", "Evidence", said, "", line.old)];
+    }
     const spillOf: SpillOf = (reference) => {
       const area = areaOf(reference, at.sheet);
       const cells = area && filled.get(`${area.sheet}!${cellAt(area.top, area.left)}`);
       return cells ? (area.sheet === at.sheet ? cells : placeName(area.sheet, cells)) : null;
     };
     if (line.formula !== "" && !isTwin(book, at.sheet, line, spillOf)) {
-      return [`${line.place}: the new formula on Evidence is not what the old one is for.`];
+      return [
+        changed(line.place, "the new formula on Evidence is not what the old one is for", line.old, line.formula),
+      ];
     }
     if (line.formula !== "" && !sameFormula(line.formula, cell?.formula ?? "", at.sheet)) {
-      return [`${line.place}: the formula is not the one that Evidence lists.`];
+      return [
+        changed(line.place, "the formula is not the one that Evidence lists", line.formula, cell?.formula ?? "none"),
+      ];
+    }
+    if (
+      (cell?.fills ?? "") !== line.fills &&
+      !(cell?.kind === undefined && line.fills === line.place.split("!").at(-1))
+    ) {
+      return [changed(line.place, "its formula fills other cells than Evidence says", line.fills, cell?.fills ?? "")];
     }
     return [];
   });
 }
 
 /** Cells that still call the add-in. */
-export function remainingCalls(book: FileBook): string[] {
-  const findings: string[] = [];
+export function remainingCalls(book: FileBook): Finding[] {
+  const findings: Finding[] = [];
   for (const { name, cells } of book.sheets) {
     for (const [address, { formula }] of cells) {
       if (!formula || ourCalls(formula).length === 0) continue;
-      findings.push(`${placeName(name, address)}: a function of the add-in, which a share copy does not need.`);
+      findings.push(
+        changed(placeName(name, address), "a function of the add-in, which a share copy does not need", "", formula),
+      );
     }
   }
   return findings;
 }
 
-/** The keys of the cells that Evidence accounts for, each once. */
-export function replacedKeys({ formulas }: Evidence): Set<string> {
-  return new Set(formulas.flatMap(({ place }) => evidencePlace(place)?.key ?? []));
+/** The keys of the cells that Evidence accounts for; none of the workbook's own sheets. */
+export function replacedKeys({ formulas }: Evidence, own: ReadonlySet<string>): Set<string> {
+  return new Set(
+    formulas.flatMap(({ place }) => {
+      const at = evidencePlace(place);
+      return at && !own.has(at.sheet) ? at.key : [];
+    }),
+  );
 }

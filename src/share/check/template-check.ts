@@ -4,26 +4,53 @@ import { namesOf } from "../../workbook/form/build";
 import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 import type { FileCell } from "../../xlsx/parts/sheet-cells";
 import { type BookSheet, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
+import { changed, type Finding, saying } from "../finding";
+import { strangeSign } from "../looks/look-alike";
 import { sameFormula } from "../same-formula";
 import { sameValue } from "./agreement";
 
 const isTyped = ({ kind, formula }: CellSpec) => (kind === "input" || kind === "reading") && formula === undefined;
 
-function cellWords({ value, error }: FileCell): string {
-  const text = String(error ?? value ?? "");
-  return text === "" ? "nothing" : `"${text.slice(0, 60)}"`;
+function shownWords(cell: FileCell | undefined): string {
+  const text = String(cell?.error ?? cell?.value ?? "");
+  return text === "" ? "nothing" : text.slice(0, 90);
 }
 
-function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined): string | null {
-  if (isTyped(spec)) return cell?.formula === undefined ? null : "a formula is where a value should be typed";
-  if (spec.formula === undefined) {
-    const same = cell?.formula === undefined && sameValue(cell?.value ?? null, spec.value ?? null);
-    return same || spec.value === undefined
+interface Said {
+  what: string;
+  was: string;
+  is: string;
+}
+
+/** The kind of a formula where it is not a plain one of one cell. */
+const kindSaid = ({ kind, fills }: FileCell): string =>
+  kind === undefined || kind === "shared"
+    ? ""
+    : `${kind === "array" ? "an array formula" : "a data table"} of ${fills ?? "one cell"}`;
+
+function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined): Said | null {
+  const is = shownWords(cell);
+  if (isTyped(spec)) {
+    return cell?.formula === undefined
       ? null
-      : `"${spec.value}" was changed to ${cell ? cellWords(cell) : "nothing"}`;
+      : { what: "a formula is where a value should be typed", was: "a value", is: `=${cell.formula.slice(0, 90)}` };
   }
-  if (cell?.formula === undefined) return `the formula was typed over with ${cell ? cellWords(cell) : "nothing"}`;
-  return sameFormula(spec.formula, cell.formula, sheet) ? null : "the formula was changed";
+  if (spec.formula === undefined) {
+    const was = String(spec.value ?? "");
+    if (cell?.formula === undefined && cell?.error === undefined && sameValue(cell?.value ?? null, spec.value ?? null))
+      return null;
+    const sign = strangeSign(is);
+    return { what: `"${was}" was changed to ${is === "nothing" ? is : `"${is}"`}${sign ? `: ${sign}` : ""}`, was, is };
+  }
+  const was = `=${spec.formula.slice(0, 90)}`;
+  if (cell?.formula === undefined) {
+    return { what: `the formula was typed over with ${is === "nothing" ? is : `"${is}"`}`, was, is };
+  }
+  if (!sameFormula(spec.formula, cell.formula, sheet)) {
+    return { what: "the formula was changed", was, is: `=${cell.formula.slice(0, 90)}` };
+  }
+  const kind = kindSaid(cell);
+  return kind ? { what: `the formula was entered as ${kind}`, was: "a formula of one cell", is: kind } : null;
 }
 
 interface Template {
@@ -48,18 +75,29 @@ function templateOf(spec: SheetSpec): Template {
   return template;
 }
 
-function sheetFindings(spec: SheetSpec, sheet: BookSheet, replaced: ReadonlySet<string>): string[] {
+function sheetFindings(
+  spec: SheetSpec,
+  sheet: BookSheet,
+  replaced: ReadonlySet<string>,
+  given: ReadonlyMap<string, string>,
+): Finding[] {
   return templateOf(spec).cells.flatMap(({ own, address, key }) => {
-    const finding = replaced.has(key) ? null : cellFinding(own, spec.name, sheet.cells.get(address));
-    return finding === null ? [] : [`${placeName(spec.name, address)}: ${finding}.`];
+    const said = own.name === undefined ? undefined : given.get(own.name);
+    const expected = said === undefined ? own : { ...own, value: said };
+    const finding = replaced.has(key) ? null : cellFinding(expected, spec.name, sheet.cells.get(address));
+    return finding === null
+      ? []
+      : [changed(placeName(spec.name, address), finding.what, finding.was, finding.is, finding.what.split('"')[0]!)];
   });
 }
 
-function nameFindings(spec: SheetSpec, book: FileBook): string[] {
+function nameFindings(spec: SheetSpec, book: FileBook): Finding[] {
   return templateOf(spec).names.flatMap(({ name, leads }) => {
     const area = namedArea(book, name);
-    if (!area) return [`The name ${name} is missing or leads nowhere.`];
-    return absolute(area) === leads ? [] : [`The name ${name} leads to another place.`];
+    const is = book.names.get(name) ?? "nowhere";
+    const said = (what: string) => [saying("changed", name, `The name ${name} ${what}.`, leads, is)];
+    if (!area) return said("is missing or leads nowhere");
+    return absolute(area) === leads ? [] : said("leads to another place");
   });
 }
 
@@ -67,12 +105,18 @@ function nameFindings(spec: SheetSpec, book: FileBook): string[] {
  * What of a file is not as in the audit's own sheets: missing sheets and names, changed or overwritten formulas and
  * fixed texts.
  *
- * @param replaced Cells that the Evidence sheet accounts for, as `Sheet!A1`
+ * @param replaced Cells whose formulas were the add-in's or were painted by the pane, as `Sheet!A1`
+ * @param given What a copy says in cells of its own, by their names
  */
-export function templateFindings(book: FileBook, specs: readonly SheetSpec[], replaced: ReadonlySet<string>): string[] {
+export function templateFindings(
+  book: FileBook,
+  specs: readonly SheetSpec[],
+  replaced: ReadonlySet<string>,
+  given: ReadonlyMap<string, string>,
+): Finding[] {
   return specs.flatMap((spec) => {
     const sheet = book.sheets.find(({ name }) => name === spec.name);
-    if (!sheet) return [`The sheet ${spec.name} is missing.`];
-    return [...nameFindings(spec, book), ...sheetFindings(spec, sheet, replaced)];
+    if (!sheet) return [saying("changed", spec.name, `The sheet ${spec.name} is missing.`)];
+    return [...nameFindings(spec, book), ...sheetFindings(spec, sheet, replaced, given)];
   });
 }

@@ -4,6 +4,9 @@ import { COVERAGE } from "../../workbook/audit/coverage/coverage";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import type { FileCell } from "../../xlsx/parts/sheet-cells";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { changed, type Finding } from "../finding";
+import { formatAt } from "../looks/formats";
+import { readable } from "../looks/shown";
 import { type FormulaCell, formulaCells } from "../native/formula-cells";
 import { NativeValues } from "../native/native-values";
 import { NativeError, type Scalar, Unsure } from "../native/value";
@@ -27,8 +30,10 @@ function same(given: Scalar, stated: Stated): boolean {
   return given instanceof NativeError || sameValue(given, stated) || (given === 0 && stated === null);
 }
 
-const scalarWords = (value: Scalar | undefined) =>
-  value === null || value === undefined || value === "" ? "nothing" : `"${String(value).slice(0, MOST_SHOWN)}"`;
+const scalarWords = (value: Scalar | undefined, format: string) =>
+  value === null || value === undefined || value === ""
+    ? "nothing"
+    : `"${typeof value === "number" ? readable(value, format) : String(value).slice(0, MOST_SHOWN)}"`;
 
 function valueAt(values: NativeValues, sheet: string, { row, column }: FormulaCell): Scalar | undefined {
   try {
@@ -52,7 +57,7 @@ export function valueFindings(
   specs: readonly SheetSpec[],
   figures: ReadonlyMap<string, Stated>,
   { replaced, painted }: { replaced: ReadonlySet<string>; painted: ReadonlyMap<string, FileCell | undefined> | null },
-): string[] {
+): Finding[] {
   const values = new NativeValues(book, specs, figures);
   for (const [address, cell] of painted ?? []) values.standsAt(COVERAGE.name, address, cell?.formula ?? null);
   return specs.flatMap((spec) => {
@@ -66,9 +71,9 @@ export function valueFindings(
       if (given === undefined || (cell?.error === undefined && same(given, cell?.value ?? null))) return [];
       if (given instanceof NativeError) return [];
       const stated = cell?.error ?? cell?.value;
-      return [
-        `${placeName(spec.name, address)}: shows ${scalarWords(stated)}; what was typed gives ${scalarWords(given)}.`,
-      ];
+      const format = formatAt(specs, key);
+      const [was, is] = [scalarWords(given, format), scalarWords(stated, format)];
+      return [changed(placeName(spec.name, address), `shows ${is}; what was typed gives ${was}`, was, is, "shows")];
     });
   });
 }

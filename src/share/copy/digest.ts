@@ -50,3 +50,12 @@ export async function inputDigest(
   const hash = await globalThis.crypto.subtle.digest("SHA-256", new TextEncoder().encode(inputForm(inputs)));
   return Array.from(new Uint8Array(hash), (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
+
+const CODE_DIGITS = 16;
+
+/** The short form of a digest for paper: `4f2a 09bc 77d1 e650`. */
+export const shortCode = (digest: string): string =>
+  digest
+    .slice(0, CODE_DIGITS)
+    .match(/.{1,4}/g)
+    ?.join(" ") ?? "";

@@ -1,13 +1,12 @@
 import { isoDay } from "../../cells/day-number";
-import { placeName, type SheetArea } from "../../cells/sheet-area";
+import type { SheetArea } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
-import { typedNames } from "../../cells/stored-name";
 import { SHOWN_ABOVE } from "../../workbook/audit/results/other-basis";
 import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { DEFINITIONS } from "./definitions";
+import { shortCode } from "./digest";
 import type { EvidenceLooks } from "./evidence-looks";
 import type { TypedInput } from "./input-list";
-import type { ReplacedCell } from "./replaced-cells";
 
 export const EVIDENCE = "Evidence";
 
@@ -22,11 +21,22 @@ export interface EvidenceRows {
   names: Map<string, SheetArea>;
 }
 
+/** Lines of Python that print the SHA-256 of a copy; each is a cell of its own, to be typed as it is. */
+export const PYTHON = [
+  "import hashlib, re, openpyxl",
+  'book = openpyxl.load_workbook("copy.xlsx", data_only=True)',
+  'cells = book.defined_names["Evidence_Inputs"].attr_text.split("!")[1].replace("$", "")',
+  'rows = [[cell.value for cell in row] for row in book["Evidence"][cells]]',
+  'text = lambda v: \'"%s"\' % re.sub("[\\t\\r\\n]+", " ", v or "")',
+  'form = lambda v: text(v) if v is None or isinstance(v, str) else str(v).upper() if isinstance(v, bool) else "%.15g" % v',
+  'lines = "".join("%s\\t%d\\t%d\\t%s\\n" % (name, row, column, form(value)) for name, row, column, value in rows)',
+  "print(hashlib.sha256(lines.encode()).hexdigest())",
+];
 const REPEAT = [
   "The SHA-256 is taken over the list of what was typed, below: one line for each row, made of the first four columns with a tab between them and a line feed behind, in UTF-8.",
   "Numbers, dates too, are in it as %.15g writes them in C and Python (85, 3.5, 0.0001), texts in double quotes with tabs and line ends as one space, logical values as TRUE or FALSE.",
-  'Python: form = lambda v: "TRUE" if v is True else "FALSE" if v is False else "%.15g" % v if not isinstance(v, str) else \'"%s"\' % re.sub("[\\t\\r\\n]+", " ", v)',
-  'hashlib.sha256("".join("%s\\t%d\\t%d\\t%s\\n" % (name, row, column, form(value)) for name, row, column, value in rows).encode()).hexdigest()',
+  "With this file saved as copy.xlsx, these lines of Python (with openpyxl) print it:",
+  ...PYTHON,
 ];
 
 /** The value of the cell behind a defined name. */
@@ -65,10 +75,20 @@ function otherBasis(book: FileBook, equal: string, used: string): Stated {
   return Math.abs(one - other) > SHOWN_ABOVE * Math.abs(other) ? one : null;
 }
 
+/** A cell whose formula called the add-in, as the list names it. */
+export interface ReplacedLine {
+  place: string;
+  old: string;
+  formula: string;
+  value: Stated;
+  note: string;
+  fills: string;
+}
+
 /** Everything that the Evidence sheet says. */
 export function evidenceRows(
   book: FileBook,
-  replaced: readonly ReplacedCell[],
+  replaced: readonly ReplacedLine[],
   inputs: readonly TypedInput[],
   facts: { version: string; day: number; digest: string },
 ): EvidenceRows {
@@ -88,12 +108,18 @@ export function evidenceRows(
   fact("Evidence_Version", "Made with Canfall", facts.version);
   fact("Evidence_Day", "Day of the copy (day number)", facts.day, isoDay(facts.day));
   fact("Evidence_Hash", "SHA-256", facts.digest);
+  fact(
+    "Evidence_Code",
+    "Code of this copy",
+    shortCode(facts.digest),
+    "the first 16 digits, also at the foot of each page",
+  );
   for (const line of REPEAT) add("text", line);
   add("title", "Formulas of the add-in and what is in their place");
   add("heading", "Cell", "Old formula, without =", "New formula, without =", "Value", "How it was computed", "Array");
   const firstFormula = rows.length + 1;
-  for (const { sheet, address, old, formula, fills, value, note } of replaced) {
-    add("value", placeName(sheet.name, address), typedNames(old), formula, value, note, fills);
+  for (const { place, old, formula, value, note, fills } of replaced) {
+    add("value", place, old, formula, value, note, fills);
   }
   named("Evidence_Formulas", 1, 6, firstFormula);
   if (replaced.length === 0) add("text", "none: all formulas are native ones");

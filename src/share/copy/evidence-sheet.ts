@@ -5,16 +5,16 @@ import { SPREADSHEET, XML_HEAD } from "../../xlsx/parts/namespaces";
 import type { EvidenceLooks } from "./evidence-looks";
 import type { EvidenceRow } from "./evidence-rows";
 
-const WIDTHS = [26, 40, 44, 16, 30, 26];
+export const WIDTHS = [26, 40, 44, 16, 30, 26];
 /** Looks whose rows hold one sentence across all columns. */
 const ACROSS: readonly (keyof EvidenceLooks)[] = ["title", "text"];
 const ALL_WIDTHS = WIDTHS.reduce((sum, width) => sum + width);
 const POINTS_A_LINE = 12.5;
 const TITLE_POINTS = 26;
 
-const isAcross = ({ look, cells }: EvidenceRow) => cells.length === 1 && ACROSS.includes(look);
+export const isAcross = ({ look, cells }: EvidenceRow) => cells.length === 1 && ACROSS.includes(look);
 
-function rowHeight(row: EvidenceRow): number {
+export function rowHeight(row: EvidenceRow): number {
   if (row.look === "title") return TITLE_POINTS;
   const lines = row.cells.map((value, i) => {
     return Math.ceil(String(value ?? "").length / (isAcross(row) ? ALL_WIDTHS : WIDTHS[i]!));
@@ -40,7 +40,7 @@ function rowXml(row: EvidenceRow, number: number, style: number): string {
 }
 
 /** The Evidence sheet as a part of a workbook: protected without a password, one page wide in print. */
-export function evidenceXml(rows: readonly EvidenceRow[], looks: EvidenceLooks): string {
+export function evidenceXml(rows: readonly EvidenceRow[], looks: EvidenceLooks, code: string): string {
   const columns = WIDTHS.map((width, i) => `<col min="${i + 1}" max="${i + 1}" width="${width}" customWidth="1"/>`);
   const body = rows.map((row, i) => rowXml(row, i + 1, looks[row.look]));
   const merged = rows.flatMap((row, i) => (isAcross(row) ? [`<mergeCell ref="A${i + 1}:F${i + 1}"/>`] : []));
@@ -49,10 +49,10 @@ export function evidenceXml(rows: readonly EvidenceRow[], looks: EvidenceLooks):
     `<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr><dimension ref="A1:F${rows.length}"/>` +
     '<sheetViews><sheetView showGridLines="0" workbookViewId="0"/></sheetViews><sheetFormatPr defaultRowHeight="15"/>' +
     `<cols>${columns.join("")}</cols><sheetData>${body.join("")}</sheetData>` +
-    '<sheetProtection sheet="1" formatCells="0" formatColumns="0" formatRows="0"/>' +
+    '<sheetProtection sheet="1" formatColumns="0" formatRows="0"/>' +
     `<mergeCells count="${merged.length}">${merged.join("")}</mergeCells>` +
     '<pageMargins left="0.5" right="0.5" top="0.5" bottom="0.7" header="0.3" footer="0.3"/>' +
     '<pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/>' +
-    "<headerFooter><oddFooter>&amp;L&amp;A&amp;RPage &amp;P of &amp;N</oddFooter></headerFooter></worksheet>"
+    `<headerFooter><oddFooter>&amp;L&amp;A&amp;CCanfall ${code}&amp;RPage &amp;P of &amp;N</oddFooter></headerFooter></worksheet>`
   );
 }

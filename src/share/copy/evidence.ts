@@ -10,6 +10,8 @@ export interface EvidenceFormula {
   old: string;
   formula: string;
   value: Stated;
+  note: string;
+  fills: string;
 }
 
 /** What the Evidence sheet of a copy says. */
@@ -47,11 +49,13 @@ export function evidenceOf(book: FileBook): Evidence | null {
       column: Number(column),
       value: value ?? null,
     })),
-    formulas: listRows(book, "Evidence_Formulas").map(([place, old, formula, value]) => ({
+    formulas: listRows(book, "Evidence_Formulas").map(([place, old, formula, value, note, fills]) => ({
       place: text(place),
       old: text(old),
       formula: text(formula),
       value: value ?? null,
+      note: text(note),
+      fills: text(fills),
     })),
   };
 }

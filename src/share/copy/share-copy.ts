@@ -1,7 +1,8 @@
 import { isReference } from "@borgar/fx/xlsx";
 import { zipSync } from "fflate";
 import { dayNumber } from "../../cells/day-number";
-import { absolute, areaOf, type SheetArea } from "../../cells/sheet-area";
+import { absolute, areaOf, placeName, type SheetArea } from "../../cells/sheet-area";
+import { typedNames } from "../../cells/stored-name";
 import { InputError } from "../../core/errors";
 import { AUDIT_SHEETS } from "../../workbook/audit/audit";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
@@ -13,7 +14,8 @@ import { onlyRelation, relationsOf, textOf } from "../../xlsx/parts/relations";
 import { removeParts } from "../../xlsx/parts/remove-parts";
 import { type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
 import { tokensOf } from "../calls";
-import { inputDigest } from "./digest";
+import { stampCode } from "./code-stamp";
+import { inputDigest, shortCode } from "./digest";
 import { withEvidenceLooks } from "./evidence-looks";
 import { EVIDENCE, evidenceRows } from "./evidence-rows";
 import { evidenceXml, valueXml } from "./evidence-sheet";
@@ -97,9 +99,16 @@ export async function shareCopy(
   const read = referencesOf(book, [...formulas, ...paintedFormulas(book)], names);
   const inputs = [...typedInputs(book, names, read), ...paintedInputs(book)];
   const digest = await inputDigest(inputs);
-  const evidence = evidenceRows(book, replaced, inputs, { version: WORKBOOK_VERSION, day: dayNumber(now), digest });
+  const lines = replaced.map((one) => ({
+    ...one,
+    place: placeName(one.sheet.name, one.address),
+    old: typedNames(one.old),
+  }));
+  const code = shortCode(digest);
+  const evidence = evidenceRows(book, lines, inputs, { version: WORKBOOK_VERSION, day: dayNumber(now), digest });
   replaceCells(book, replaced);
+  stampCode(book, code);
   removeAddIn(book, replaced);
-  addSheet(book, EVIDENCE, evidenceXml(evidence.rows, styled(book)), evidence.names);
+  addSheet(book, EVIDENCE, evidenceXml(evidence.rows, styled(book), code), evidence.names);
   return zipSync(Object.fromEntries(book.parts), { mtime: now });
 }

@@ -13,7 +13,8 @@ const asText = (text: string): Input => (text === "" ? "" : `'${text}`);
 
 /** An audit that is no share copy has no sheet Evidence; nothing else may differ. */
 const agrees = ({ figures, findings }: CopyReport): boolean =>
-  figures.every((figure) => figure.agrees) && findings.every((finding) => finding === NO_EVIDENCE);
+  figures.every((figure) => figure.agrees) &&
+  findings.every(({ class: kind, text }) => kind === "added" || text === NO_EVIDENCE);
 
 /** The line of a file in the order of the register's columns, from what our own computation gave. */
 export function fileLine({ name, report, problem }: CheckedFile): FileLine {

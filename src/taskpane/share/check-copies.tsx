@@ -29,7 +29,7 @@ export function CheckCopies({ host }: { host: Host }) {
       </p>
       <CheckedFiles label="Copies to check" files={files} take={take} />
       {checked.length > 1 && <RegisterTable host={host} files={checked} open={setShown} />}
-      {report && <CopyReportView checked={report} revealed />}
+      {report && <CopyReportView host={host} checked={report} revealed />}
     </section>
   );
 }

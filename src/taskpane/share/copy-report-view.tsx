@@ -1,7 +1,10 @@
 import { useId } from "react";
 import type { Stated } from "../../cells/stated";
+import type { Host } from "../../hosts/host";
 import type { CheckedFile, CopyReport, Figure } from "../../share/copy-report";
+import type { FindingClass } from "../../share/finding";
 import { useRevealed } from "../parts/use-revealed";
+import { OwnReport } from "./own-report";
 
 /** Of figures that agree; more are shown of those that do not, since they may differ only far behind. */
 const DIGITS = 6;
@@ -13,7 +16,7 @@ function inWords(value: Stated, unit: string, digits: number): string {
   return typeof value === "boolean" ? String(value).toUpperCase() : value;
 }
 
-function Row({ one: { label, name, place, unit, stated, recomputed, agrees } }: { one: Figure }) {
+function Row({ one: { label, name, place, unit, stated, recomputed, shown, agrees } }: { one: Figure }) {
   const digits = agrees ? DIGITS : DIGITS_APART;
   return (
     <tr>
@@ -24,6 +27,7 @@ function Row({ one: { label, name, place, unit, stated, recomputed, agrees } }: 
       <td>
         <span className="detail">stated</span>
         {inWords(stated, unit, digits)}
+        {!agrees && <span className="detail">shown as {shown || "nothing"}</span>}
       </td>
       <td>
         <span className="detail">recomputed</span>
@@ -68,8 +72,31 @@ function Sentences({ label, sentences }: { label: string; sentences: readonly st
   );
 }
 
-function Report({ report, name }: { report: CopyReport; name: string }) {
-  const { facts, figures, findings, follows, agrees, sentence, news } = report;
+const CLASSES: readonly [FindingClass, string][] = [
+  ["changed", "Changed"],
+  ["hides or misleads", "Hides or misleads"],
+  ["added", "Added, which accuses nobody"],
+];
+const MAIN = ["Used_MAR", "Used_CU", "Used_DU", "Used_SC_Can", "Result_Run_Time_min", "Result_Water_kL"];
+const SHORT = 3;
+
+function MainFigures({ figures }: { figures: readonly Figure[] }) {
+  const main = figures.filter(({ name, stated }) => MAIN.includes(name) && typeof stated === "number");
+  if (main.length === 0) return null;
+  return (
+    <dl className="figures">
+      {main.map(({ name, label, unit, stated }) => (
+        <div key={name}>
+          <dt>{label}</dt>
+          <dd>{inWords(stated, unit, SHORT)}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function Report({ host, report, name }: { host: Host; report: CopyReport; name: string }) {
+  const { facts, figures, findings, follows, code, agrees, sentence, news } = report;
   const differing = figures.filter((one) => !one.agrees);
   const agreeing = figures.filter((one) => one.agrees);
   return (
@@ -80,7 +107,25 @@ function Report({ report, name }: { report: CopyReport; name: string }) {
         {sentence}
       </p>
       {news && <p className="note">{news}</p>}
-      {findings.length > 0 && <Sentences label={`Findings in ${name}`} sentences={findings} />}
+      {code && (
+        <p className="note">
+          Code of what was typed: <strong>{code}</strong>. It is on Report and at the foot of each page.
+        </p>
+      )}
+      {agrees && <MainFigures figures={figures} />}
+      {CLASSES.map(([kind, heading]) => {
+        const here = findings.filter((one) => one.class === kind).map(({ text }) => text);
+        if (here.length === 0) return null;
+        return (
+          <div key={kind}>
+            <h4>
+              {heading}: {here.length}
+            </h4>
+            <Sentences label={`${heading} in ${name}`} sentences={here} />
+          </div>
+        );
+      })}
+      <OwnReport host={host} report={report} />
       {follows.length > 0 && (
         <details>
           <summary>What follows from that: {follows.length} more cells</summary>
@@ -107,7 +152,15 @@ function Report({ report, name }: { report: CopyReport; name: string }) {
 }
 
 /** What the check of one file found, findings first; `revealed` brings it into view. */
-export function CopyReportView({ checked, revealed = false }: { checked: CheckedFile; revealed?: boolean }) {
+export function CopyReportView({
+  host,
+  checked,
+  revealed = false,
+}: {
+  host: Host;
+  checked: CheckedFile;
+  revealed?: boolean;
+}) {
   const { name, report, problem } = checked;
   const id = useId();
   const heading = useRevealed(revealed ? checked : null);
@@ -116,7 +169,7 @@ export function CopyReportView({ checked, revealed = false }: { checked: Checked
       <h3 id={id} ref={heading} tabIndex={-1}>
         {name}
       </h3>
-      {report ? <Report report={report} name={name} /> : <p className="problem">{problem}</p>}
+      {report ? <Report host={host} report={report} name={name} /> : <p className="problem">{problem}</p>}
     </section>
   );
 }

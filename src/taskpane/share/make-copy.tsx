@@ -10,7 +10,8 @@ import { CopyReportView } from "./copy-report-view";
 import { copyTools } from "./copy-tools";
 
 /** What whoever checks the copy would find, before it is handed out. */
-function doubt({ figures, findings }: CopyReport): string {
+function doubt({ figures, findings: all }: CopyReport): string {
+  const findings = all.filter((one) => one.class !== "added");
   const wrong = figures.filter(({ agrees }) => !agrees).length;
   const said = [
     wrong > 0 && `${wrong} of ${figures.length} figures do not agree with what the readings give`,
@@ -63,7 +64,7 @@ export function MakeCopy({ host }: { host: Host }) {
       {doubtful && (
         <details open={task.question !== null}>
           <summary>What does not agree in this copy</summary>
-          <CopyReportView checked={doubtful} />
+          <CopyReportView host={host} checked={doubtful} />
         </details>
       )}
     </section>

@@ -3,6 +3,7 @@ import { MEASURES } from "../../core/figures/measures";
 import { WATER } from "../../core/figures/water";
 import type { Host } from "../../hosts/host";
 import type { CheckedFile } from "../../share/copy-report";
+import { otherCodes } from "../../share/other-codes";
 import { statedFigure } from "../../share/register-row";
 import { figure } from "../parts/figure";
 import { TaskLine } from "../parts/task-line";
@@ -44,6 +45,7 @@ export function RegisterTable({
       const { registerTable } = await copyTools();
       return host.deliver((await registerTable(files))[kind], `register of audits.${kind}`);
     });
+  const others = otherCodes(files);
   const differing = files.filter((one) => verdict(one) !== "agrees").length;
   return (
     <section aria-labelledby="canfall-register">
@@ -73,7 +75,9 @@ export function RegisterTable({
                 </button>
                 {one.report && (
                   <span className="detail">
-                    {[one.report.facts.site, one.report.facts.block, one.report.facts.date].filter(Boolean).join(" · ")}
+                    {[one.report.facts.site, one.report.facts.block, one.report.facts.date, one.report.code]
+                      .filter(Boolean)
+                      .join(" · ")}
                   </span>
                 )}
               </th>
@@ -88,6 +92,7 @@ export function RegisterTable({
                 <span aria-hidden="true">{SYMBOLS[verdict(one)]} </span>
                 {verdict(one)}
                 {one.problem && <span className="detail">{one.problem}</span>}
+                {others[index] && <span className="detail problem">{others[index]}</span>}
               </td>
             </tr>
           ))}

@@ -120,7 +120,7 @@ export async function buildWorkbook(
   for (const spec of specs) writeNames(book, spec);
   enter(book, specs, entries);
   for (const spec of specs) {
-    await book.getWorksheet(spec.name)!.protect("", { formatColumns: true, formatRows: true, formatCells: true });
+    await book.getWorksheet(spec.name)!.protect("", { formatColumns: true, formatRows: true });
   }
   return new Uint8Array(await book.xlsx.writeBuffer());
 }

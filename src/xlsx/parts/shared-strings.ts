@@ -5,8 +5,12 @@ import { readXml } from "./xml";
 const ITEM = 2;
 
 /** The texts that cells share, by their number; sounds that are written beside a text are left out. */
-export function sharedStrings(xml: string): string[] {
+export const sharedStrings = (xml: string): string[] => sharedTexts(xml).texts;
+
+/** The same with the numbers of those that have pieces with looks of their own. */
+export function sharedTexts(xml: string): { texts: string[]; rich: ReadonlySet<number> } {
   const texts: string[] = [];
+  const rich = new Set<number>();
   let depth = 0;
   let text = "";
   let inside = false;
@@ -17,6 +21,7 @@ export function sharedStrings(xml: string): string[] {
       if (!isMain(tag.uri)) return;
       if (depth === ITEM && tag.local === "si") text = "";
       else if (tag.local === "rPh") sound = depth;
+      else if (tag.local === "rPr") rich.add(texts.length);
       else if (tag.local === "t") inside = sound === 0;
     },
     close(tag) {
@@ -29,5 +34,5 @@ export function sharedStrings(xml: string): string[] {
       if (inside) text += part;
     },
   });
-  return texts;
+  return { texts, rich };
 }

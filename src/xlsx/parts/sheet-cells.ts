@@ -21,6 +21,8 @@ export interface FileCell {
   shared?: string;
   /** Where the element of its formula starts and ends in the part. */
   formulaPlace?: [start: number, end: number];
+  /** Whether its text has pieces with looks of their own. */
+  rich?: true;
   /** Attributes of the cell's tag, such as its style. */
   given: ReadonlyMap<string, string>;
   /** Where the cell lies in the part. */
@@ -33,6 +35,8 @@ export interface FileRow {
   number: number;
   /** Style of its cells that have none of their own, as a number. */
   style?: number;
+  /** Attributes of its tag, such as its height. */
+  given: ReadonlyMap<string, string>;
   start: number;
   openEnd: number;
   closeStart: number;
@@ -52,6 +56,7 @@ const LONGEST_FORMULA = 8192;
 const ESCAPED_SIGN = /_x([0-9A-F]{4})_/gi;
 const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 const WHOLE = /^\d+$/;
+const LOGICAL = ["0", "1", "false", "true"];
 
 const refused = (rule: string, value: unknown, place = "") => new InputError("the file", rule, value, { place });
 
@@ -82,6 +87,7 @@ class CellReading implements XmlReading {
   readonly table = { openEnd: 0, closeStart: 0, end: 0 };
   private readonly masters = new Map<string, Master>();
   private depth = 0;
+  private space = "";
   /** 0 before the table of cells, 1 in it, 2 behind it. */
   private phase = 0;
   private row = 0;
@@ -95,13 +101,18 @@ class CellReading implements XmlReading {
   private value: string | null = null;
   private inline: string | null = null;
   private sound = 0;
+  private rich = false;
   private into: "" | "formula" | "value" | "inline" = "";
 
-  constructor(private readonly shared: readonly string[]) {}
+  constructor(
+    private readonly shared: readonly string[],
+    private readonly richTexts: ReadonlySet<number>,
+  ) {}
 
   open(tag: XmlTag, start: number, end: number): void {
     this.depth += 1;
     if (this.depth === 1 && !(tag.local === "worksheet" && isMain(tag.uri))) throw refused("hold sheets", tag.local);
+    if (this.depth === 1) this.space = tag.uri;
     if (this.depth === 2 && tag.local === "sheetData" && isMain(tag.uri)) {
       if (this.phase > 0) throw refused("hold one table of cells a sheet", "two");
       this.phase = 1;
@@ -111,12 +122,13 @@ class CellReading implements XmlReading {
 
   private openInside(tag: XmlTag, start: number, end: number): void {
     const { local: name } = tag;
-    if (!isMain(tag.uri)) throw refused("hold nothing but cells in the table of a sheet", tag.name, this.address);
+    if (tag.uri !== this.space) throw refused("hold nothing but cells in the table of a sheet", tag.name, this.address);
     if (this.depth === ROW && name === "row") this.openRow(tag, start, end);
     else if (this.depth === CELL && name === "c") this.openCell(tag, start);
     else if (this.depth === CONTENT) this.openContent(tag, start);
     else if (this.depth > CONTENT && this.inline !== null) {
       if (name === "rPh") this.sound = this.depth;
+      else if (name === "rPr") this.rich = true;
       else if (name === "t" && this.sound === 0) this.into = "inline";
     } else if (this.depth <= CELL && name !== "extLst") throw refused("hold rows of cells", tag.name);
   }
@@ -127,7 +139,8 @@ class CellReading implements XmlReading {
     this.row = Number(number);
     this.column = 0;
     const style = tag.attributes.customFormat?.value === "1" ? Number(tag.attributes.s?.value ?? 0) : 0;
-    this.rows.push({ number: this.row, start, openEnd: end, closeStart: end, end, ...(style > 0 && { style }) });
+    const given = attributesOf(tag);
+    this.rows.push({ number: this.row, given, start, openEnd: end, closeStart: end, end, ...(style > 0 && { style }) });
   }
 
   private openCell(tag: XmlTag, start: number): void {
@@ -142,6 +155,7 @@ class CellReading implements XmlReading {
     this.formulaText = "";
     this.value = null;
     this.inline = null;
+    this.rich = false;
   }
 
   private openContent(tag: XmlTag, start: number): void {
@@ -194,6 +208,7 @@ class CellReading implements XmlReading {
     if (inline !== null) {
       if (value !== null || type !== "inlineStr") throw refused("hold one value a cell", "two", address);
       cell.value = plainText(inline);
+      if (this.rich) cell.rich = true;
     }
     if (value === null) return;
     const text = value.trim();
@@ -201,8 +216,11 @@ class CellReading implements XmlReading {
       const known = WHOLE.test(text) ? this.shared[Number(text)] : undefined;
       if (known === undefined) throw refused("hold every text that a cell names", text, address);
       cell.value = known;
-    } else if (type === "b") cell.value = text === "1" || text === "true";
-    else if (type === "e") cell.error = text;
+      if (this.richTexts.has(Number(text))) cell.rich = true;
+    } else if (type === "b") {
+      if (!LOGICAL.includes(text)) throw refused("hold logical values as 0 or 1", text, address);
+      cell.value = text === "1" || text === "true";
+    } else if (type === "e") cell.error = text;
     else if (type === "str" || type === "d" || type === "inlineStr") cell.value = plainText(value);
     else if (type !== "n") throw refused("hold cells of a known kind", type, address);
     else if (text !== "") {
@@ -229,8 +247,12 @@ class CellReading implements XmlReading {
 }
 
 /** The rows and cells of a sheet's part. */
-export function sheetContent(xml: string, shared: readonly string[]): SheetContent {
-  const reading = new CellReading(shared);
+export function sheetContent(
+  xml: string,
+  shared: readonly string[],
+  richTexts: ReadonlySet<number> = new Set(),
+): SheetContent {
+  const reading = new CellReading(shared, richTexts);
   readXml(xml, reading);
   return { cells: reading.cells, rows: reading.rows, table: reading.table };
 }

@@ -1,15 +1,16 @@
 import { cellAt } from "../../cells/places";
-import { addressParts, areaOf, type SheetArea } from "../../cells/sheet-area";
-import { checkParts, openPackage } from "./package";
+import { addressParts, areaOf, placeName, type SheetArea } from "../../cells/sheet-area";
+import { InputError } from "../../core/errors";
+import { checkParts, type DefinedName, openPackage } from "./package";
 import { onlyRelation, textOf } from "./relations";
-import { sharedStrings } from "./shared-strings";
-import { type FileCell, sheetCells } from "./sheet-cells";
+import { sharedTexts } from "./shared-strings";
+import { type FileCell, type SheetContent, sheetContent } from "./sheet-cells";
+import type { XmlElement } from "./xml-tree";
 
 /** A sheet of a file. */
-export interface BookSheet {
+export interface BookSheet extends SheetContent {
   name: string;
   part: string;
-  cells: Map<string, FileCell>;
 }
 
 /** A workbook file as it is; nothing in it is calculated or looked up elsewhere. */
@@ -17,24 +18,42 @@ export interface FileBook {
   parts: Map<string, Uint8Array>;
   /** The part that lists the sheets. */
   main: string;
+  /** The element of that part. */
+  workbook: XmlElement;
   sheets: BookSheet[];
+  /** Sheets that hold no cells, such as chart sheets. */
+  others: { name: string; kind: string }[];
   /** What each defined name of the whole workbook is for, by its name. */
   names: Map<string, string>;
+  /** Every defined name as it is listed, those of single sheets and doubled ones too. */
+  allNames: DefinedName[];
   /** The texts that cells share, by their number. */
   texts: string[];
 }
 
+/** The cells of a sheet; what is wrong in it names the sheet. */
+function contentOf(name: string, xml: string, texts: readonly string[], rich: ReadonlySet<number>): SheetContent {
+  try {
+    return sheetContent(xml, texts, rich);
+  } catch (error) {
+    const inCell = error instanceof InputError && error.place !== undefined && /^[A-Z]+\d+$/.test(error.place);
+    throw inCell ? error.at(placeName(name, error.place!)) : error;
+  }
+}
+
 /** The sheets, cells and names of a file from anywhere; each of its parts is well formed. */
 export function openBook(file: Uint8Array): FileBook {
-  const { parts, main, relations, sheets: listed, names } = openPackage(file);
+  const { parts, main, workbook, relations, sheets: listed, names } = openPackage(file);
   const strings = onlyRelation(relations, "sharedStrings")?.part;
-  const texts = strings === undefined ? [] : sharedStrings(textOf(parts, strings));
+  const { texts, rich } =
+    strings === undefined ? { texts: [], rich: new Set<number>() } : sharedTexts(textOf(parts, strings));
   const sheets = listed
     .filter(({ kind }) => kind === "worksheet")
-    .map(({ name, part }) => ({ name, part, cells: sheetCells(textOf(parts, part), texts) }));
+    .map(({ name, part }) => ({ name, part, ...contentOf(name, textOf(parts, part), texts, rich) }));
+  const others = listed.filter(({ kind }) => kind !== "worksheet").map(({ name, kind }) => ({ name, kind }));
   checkParts(parts, new Set([main, strings ?? "", ...sheets.map(({ part }) => part)]));
   const global = names.filter(({ local }) => local === undefined).map(({ name, text }) => [name, text] as const);
-  return { parts, main, sheets, names: new Map(global), texts };
+  return { parts, main, workbook, sheets, others, names: new Map(global), allNames: names, texts };
 }
 
 /** The rectangle behind a defined name, or null where there is none or it leads nowhere. */

@@ -8,6 +8,7 @@ import { COVERAGE } from "../coverage/coverage";
 import { BELOW_0, SOURCE_LEFT, TOP as SOURCE_TOP } from "../coverage/places";
 import { actionTable, comparisonTable, FACTS, measureTable, waterTable } from "./blocks";
 import { IDLE_CHECKS, WARNING_CHECKS } from "./checks";
+import { NO_COPY_CODE } from "./copy-code";
 
 const TOP = 5;
 const PICTURE_LEFT = 5;
@@ -109,7 +110,7 @@ const tall = (first: number, count: number, height: number) =>
 export const REPORT: SheetSpec = {
   name: "Report",
   roomy: true,
-  printed: `A1:X${SIGNATURES + 2}`,
+  printed: `A1:X${SIGNATURES + 3}`,
   widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
   heights: {
     3: 28,
@@ -160,6 +161,7 @@ export const REPORT: SheetSpec = {
     { at: `E${SIGNATURES}:X${SIGNATURES}`, kind: "signature", value: "Signature, date:" },
     { at: `A${SIGNATURES + 1}:C${SIGNATURES + 1}`, kind: "signature", value: "For the licence holder:" },
     { at: `E${SIGNATURES + 1}:X${SIGNATURES + 1}`, kind: "signature", value: "Signature, date:" },
+    { at: inRow(ALL, SIGNATURES + 3), kind: "note", name: "Copy_Code", value: NO_COPY_CODE },
     {
       at: inRow(ALL, SIGNATURES + 2),
       kind: "note",

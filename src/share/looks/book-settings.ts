@@ -1,0 +1,183 @@
+import { isMain } from "../../xlsx/parts/namespaces";
+import { relationsOf } from "../../xlsx/parts/relations";
+import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { childOf, childrenOf, within } from "../../xlsx/parts/xml-tree";
+import { added, changed, type Finding, misleading } from "../finding";
+import { on } from "./file-looks";
+import type { OwnSheet } from "./own-sheet";
+
+const FILE = "the file";
+/** Parts of a workbook that carry or fetch more than it shows. */
+const CARRIED: Readonly<Record<string, string>> = {
+  externalLink: "a link to another file, whose values can take the place of figures",
+  connections: "a query of data from outside",
+  vbaProject: "macros",
+  oleObject: "an embedded object",
+  package: "an embedded file",
+  control: "an embedded control",
+  queryTable: "a query of data from outside",
+  pivotCacheDefinition: "a pivot table's data",
+  volatileDependencies: "a link to live data",
+  xmlMaps: "a map to data from outside",
+  attachedToolbars: "toolbars with macros",
+  customXml: "",
+};
+/** Functions that fetch or run something outside the file. */
+const REACHING_OUT =
+  /\b(WEBSERVICE|RTD|DDE|DDEAUTO|CALL|REGISTER|EXEC|IMPORTXML|IMPORTDATA|IMAGE|STOCKHISTORY|CUBE\w+|FILTERXML|SQL\.REQUEST|INFO)\s*\(|\|'?[^'"]*'?!|\[\d+\]/i;
+const STRINGS = /"(?:[^"]|"")*"/g;
+
+/** Names of the workbook's own that are given twice, for one sheet only, or lead out of the file. */
+function nameFindings({ allNames }: FileBook, own: ReadonlySet<string>): Finding[] {
+  const seen = new Set<string>();
+  return allNames.flatMap(({ name, text, local }) => {
+    const key = name.toLowerCase();
+    const ours = own.has(key);
+    const twice = seen.has(`${local ?? ""} ${key}`);
+    seen.add(`${local ?? ""} ${key}`);
+    if (ours && local !== undefined)
+      return [changed(`the name ${name}`, "is given again for one sheet only", "", text)];
+    if (ours && twice) return [changed(`the name ${name}`, "is given twice", "", text)];
+    if (/\[\d+\]|\|/.test(text.replace(STRINGS, ""))) {
+      return [misleading(`the name ${name}`, "leads to another file", "", text.slice(0, 60))];
+    }
+    if (/^_xlnm\.(?!Print_|_?FilterDatabase|Extract|Criteria)/i.test(name)) {
+      return [misleading(`the name ${name}`, "runs something when the file is opened", "", text.slice(0, 60))];
+    }
+    return [];
+  });
+}
+
+const withoutSheet = (reference: string) =>
+  reference
+    .split(/,(?=(?:[^']*'[^']*')*[^']*$)/)
+    .map((one) => one.slice(one.lastIndexOf("!") + 1).replaceAll("$", ""))
+    .sort()
+    .join(",");
+
+/** What is printed, and repeated on each page, where that is not the workbook's. */
+function printedFindings({ workbook, allNames }: FileBook, own: readonly OwnSheet[]): Finding[] {
+  const listed = childrenOf(childOf(workbook, isMain, "sheets"), isMain, "sheet").map(({ given }) => given.get("name"));
+  return allNames.flatMap(({ name, text, local }) => {
+    const sheet = own.find((one) => local !== undefined && one.name === listed[local]);
+    if (!sheet) return [];
+    const is = withoutSheet(text);
+    if (/^_xlnm\.Print_Area$/i.test(name) && is !== (sheet.printed ?? "")) {
+      return [misleading(sheet.name, "only a part of it is printed", sheet.printed ?? "all", is)];
+    }
+    if (/^_xlnm\.Print_Titles$/i.test(name) && is !== (sheet.repeated ?? "")) {
+      return [misleading(sheet.name, "other rows or columns are repeated on its pages", sheet.repeated ?? "none", is)];
+    }
+    return [];
+  });
+}
+
+function settingFindings({ workbook }: FileBook): Finding[] {
+  const given = (name: string) => childOf(workbook, isMain, name)?.given;
+  const calc = given("calcPr");
+  const view = childOf(childOf(workbook, isMain, "bookViews"), isMain, "workbookView")?.given;
+  const off = (value: string | undefined) => value === "0" || value === "false";
+  const said = (when: boolean, finding: Finding) => (when ? [finding] : []);
+  return [
+    ...said(
+      on(given("workbookPr")?.get("date1904")),
+      misleading(FILE, "counts days from 1904: each date shows four years later", "1900", "1904"),
+    ),
+    ...said(
+      off(calc?.get("fullPrecision")),
+      misleading(FILE, "calculates with figures as they are displayed, not as they are"),
+    ),
+    ...said(
+      (calc?.get("calcMode") ?? "auto") !== "auto",
+      added(FILE, "calculates only when it is told to", "automatic", "manual"),
+    ),
+    ...said(on(calc?.get("iterate")), added(FILE, "allows formulas that refer to themselves")),
+    ...said(off(view?.get("showSheetTabs")), misleading(FILE, "does not show the tabs of its sheets")),
+    ...said((view?.get("visibility") ?? "visible") !== "visible", misleading(FILE, "opens out of sight")),
+    ...said(
+      childOf(workbook, isMain, "customWorkbookViews") !== undefined,
+      misleading(FILE, "has views that hide parts of it"),
+    ),
+  ];
+}
+
+function sheetStateFindings({ workbook, others }: FileBook, own: ReadonlySet<string>): Finding[] {
+  const hidden = childrenOf(childOf(workbook, isMain, "sheets"), isMain, "sheet").filter(
+    ({ given }) => (given.get("state") ?? "visible") !== "visible",
+  );
+  return [
+    ...hidden.map(({ given }) => {
+      const name = given.get("name") ?? "";
+      return own.has(name.toLowerCase())
+        ? misleading(name, "the sheet is hidden", "in sight", "hidden")
+        : added(name, "is a hidden sheet that the workbook does not have");
+    }),
+    ...others.map(({ name, kind }) =>
+      kind === "chartsheet"
+        ? added(name, "is a sheet with a chart only")
+        : misleading(name, "is a sheet of macros or a dialog"),
+    ),
+  ];
+}
+
+function carriedFindings(book: FileBook): Finding[] {
+  const from = ["", book.main, ...book.sheets.map(({ part }) => part), ...book.parts.keys()].filter(
+    (part, index, all) => all.indexOf(part) === index && !part.endsWith(".rels"),
+  );
+  const kinds = new Set(
+    from.flatMap((part) =>
+      relationsOf(book.parts, part).map(({ kind, type }) => kind || (type.split("/").at(-1) ?? "")),
+    ),
+  );
+  const named = [...book.parts.keys()].some((part) => /vbaProject|activeX|embeddings\//i.test(part));
+  const found = [...kinds].flatMap((kind) => (CARRIED[kind] ? [misleading(FILE, `holds ${CARRIED[kind]}`)] : []));
+  return named && found.length === 0 ? [misleading(FILE, "holds macros or embedded objects")] : found;
+}
+
+/** Elements that some programs read in one way and some in another. */
+function ambiguousFindings({ workbook }: FileBook): Finding[] {
+  const names = workbook.children.map(({ name }) => name);
+  const doubled = names.filter((name, index) => names.indexOf(name) !== index && name !== "AlternateContent");
+  if (doubled.length > 0) {
+    return [misleading(FILE, `holds ${doubled[0]} twice, of which programs read one or the other`)];
+  }
+  const foreign = workbook.children.filter(({ name }) => name === "AlternateContent");
+  const twofold = foreign.some((one) => [...within(one)].some(({ space }) => isMain(space)));
+  return twofold ? [misleading(FILE, "lists parts that only some programs read")] : [];
+}
+
+function reachingFindings({ sheets }: FileBook): Finding[] {
+  return sheets.flatMap(({ name, cells }) =>
+    [...cells].flatMap(([address, { formula }]) =>
+      formula && REACHING_OUT.test(formula.replace(STRINGS, '""'))
+        ? [
+            misleading(
+              `${name}!${address}`,
+              "its formula fetches something from outside the file",
+              "",
+              formula.slice(0, 60),
+              "out",
+            ),
+          ]
+        : [],
+    ),
+  );
+}
+
+/** What of a file as a whole shows, fetches or carries something else than its sheets say. */
+export function bookFindings(
+  book: FileBook,
+  names: ReadonlySet<string>,
+  sheets: ReadonlySet<string>,
+  own: readonly OwnSheet[],
+): Finding[] {
+  return [
+    ...nameFindings(book, names),
+    ...printedFindings(book, own),
+    ...settingFindings(book),
+    ...sheetStateFindings(book, sheets),
+    ...carriedFindings(book),
+    ...ambiguousFindings(book),
+    ...reachingFindings(book),
+  ];
+}

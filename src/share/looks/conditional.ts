@@ -1,0 +1,109 @@
+import { placesOf } from "../../cells/places";
+import { isMain } from "../../xlsx/parts/namespaces";
+import { childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
+import { type Finding, misleading } from "../finding";
+import { normalFormula } from "../same-formula";
+import { type FileLooks, laidColours } from "./file-looks";
+import type { OwnSheet } from "./own-sheet";
+
+interface Rule {
+  places: Set<string>;
+  formula: string;
+  colour: string | null;
+  fill: string | null;
+}
+
+const keyOf = ({ formula, colour, fill }: Rule) => [formula, colour ?? "", fill ?? ""].join("\n");
+/** A formula in the form of its own program or of another: some write FALSE as 0. */
+const asNumbers = (formula: string, sheet: string) =>
+  normalFormula(formula, sheet)
+    .split("\u0001")
+    .map((token) => (token === "TRUE" ? "1" : token === "FALSE" ? "0" : token))
+    .join("\u0001");
+const plain = (colour: string | undefined) => colour?.slice(1).toLowerCase() ?? null;
+
+/** The rules of a sheet that are alike, with all cells of them. */
+function together(rules: readonly Rule[]): Map<string, Rule> {
+  const all = new Map<string, Rule>();
+  for (const rule of rules) {
+    const known = all.get(keyOf(rule));
+    if (known) for (const place of rule.places) known.places.add(place);
+    else all.set(keyOf(rule), { ...rule, places: new Set(rule.places) });
+  }
+  return all;
+}
+
+const KNOWN = new WeakMap<OwnSheet, Map<string, Rule>>();
+
+function ownRules(own: OwnSheet): Map<string, Rule> {
+  const before = KNOWN.get(own);
+  if (before) return before;
+  const rules = own.shades.map(
+    ({ range, formula, fill, colour }): Rule => ({
+      places: new Set(placesOf(range)),
+      formula: asNumbers(formula, own.name),
+      colour: plain(colour),
+      fill: plain(fill),
+    }),
+  );
+  const all = together(rules);
+  KNOWN.set(own, all);
+  return all;
+}
+
+/** Conditional formats other than the workbook's own, and those of its own that are missing. */
+export function conditionalFindings(own: OwnSheet, frame: XmlElement, looks: FileLooks): Finding[] {
+  const found: Finding[] = [];
+  const rules: Rule[] = [];
+  for (const block of childrenOf(frame, isMain, "conditionalFormatting")) {
+    const ranges = (block.given.get("sqref") ?? "").split(/\s+/).filter(Boolean);
+    for (const rule of childrenOf(block, isMain, "cfRule")) {
+      const type = rule.given.get("type") ?? "";
+      const formulas = childrenOf(rule, isMain, "formula").map(({ text }) => text);
+      const where = `${own.name}!${ranges[0] ?? ""}`;
+      const laid = laidColours(looks, Number(rule.given.get("dxfId") ?? -1));
+      if (type !== "expression" || formulas.length !== 1 || laid.struck || laid.format) {
+        found.push(
+          misleading(
+            where,
+            "a conditional format that is not the workbook's changes its looks",
+            "",
+            type,
+            "conditional",
+          ),
+        );
+        continue;
+      }
+      rules.push({
+        places: new Set(ranges.flatMap((range) => placesOf(range))),
+        formula: asNumbers(formulas[0]!, own.name),
+        colour: laid.colour,
+        fill: laid.fill,
+      });
+    }
+  }
+  const [wanted, here] = [ownRules(own), together(rules)];
+  for (const [key, rule] of here) {
+    const like = wanted.get(key);
+    const beyond = like ? [...rule.places].filter((place) => !like.places.has(place)) : [...rule.places];
+    if (beyond.length === 0) continue;
+    const where = `${own.name}!${beyond[0]}`;
+    found.push(
+      misleading(where, "a conditional format that is not the workbook's changes its looks", "", "", "conditional"),
+    );
+  }
+  for (const [key, rule] of wanted) {
+    const missing = [...rule.places].filter((place) => !here.get(key)?.places.has(place));
+    if (missing.length === 0) continue;
+    found.push(
+      misleading(
+        `${own.name}!${missing[0]}`,
+        "a conditional format of the workbook is missing",
+        "",
+        "",
+        "unconditional",
+      ),
+    );
+  }
+  return found;
+}

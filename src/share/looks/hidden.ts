@@ -1,0 +1,109 @@
+import { columnLetters } from "../../cells/letters";
+import { addressParts } from "../../cells/sheet-area";
+import { isMain } from "../../xlsx/parts/namespaces";
+import type { BookSheet } from "../../xlsx/parts/workbook-file";
+import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
+import { type Finding, misleading } from "../finding";
+import { on } from "./file-looks";
+import type { OwnSheet } from "./own-sheet";
+
+const NARROW = 0.6;
+const WIDE = 3;
+const USUAL_WIDTH = 8.43;
+const USUAL_HEIGHT = 15;
+const LEAST_HEIGHT = 6;
+
+interface Column {
+  width: number;
+  hidden: boolean;
+  grouped: boolean;
+}
+
+/** The columns of a file by number, as far as the sheet of the workbook uses them. */
+function columnsOf(frame: XmlElement, last: number): Column[] {
+  const format = childOf(frame, isMain, "sheetFormatPr")?.given;
+  const usual = Number(format?.get("defaultColWidth") ?? USUAL_WIDTH);
+  const columns = Array.from({ length: last }, (): Column => ({ width: usual, hidden: false, grouped: false }));
+  for (const { given } of childrenOf(childOf(frame, isMain, "cols"), isMain, "col")) {
+    const to = Math.min(last, Number(given.get("max")));
+    for (let at = Number(given.get("min")); at <= to; at += 1) {
+      columns[at - 1] = {
+        width: Number(given.get("width") ?? usual),
+        hidden: on(given.get("hidden")),
+        grouped: Number(given.get("outlineLevel") ?? 0) > 0,
+      };
+    }
+  }
+  return columns;
+}
+
+function columnFindings(own: OwnSheet, frame: XmlElement): Finding[] {
+  const last = Math.max(own.widths.length, ...own.used.map(({ column }) => column));
+  const used = new Set(own.used.map(({ column }) => column));
+  return columnsOf(frame, last).flatMap(({ width, hidden, grouped }, index) => {
+    if (!used.has(index + 1)) return [];
+    const where = `${own.name}, column ${columnLetters(index + 1)}`;
+    const wanted = own.widths[index] ?? USUAL_WIDTH;
+    if (hidden || width === 0) return [misleading(where, "is hidden", "in sight", "hidden", "column")];
+    if (grouped) return [misleading(where, "is in a group that can be folded away", "", "grouped", "column")];
+    if (width < NARROW * wanted) return [misleading(where, "is too narrow", `${wanted}`, `${width}`, "column")];
+    if (width > WIDE * wanted + 2) return [misleading(where, "is far too wide", `${wanted}`, `${width}`, "column")];
+    return [];
+  });
+}
+
+function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Finding[] {
+  const used = new Set(own.used.map(({ row }) => row));
+  const format = childOf(frame, isMain, "sheetFormatPr")?.given;
+  const usual = Number(format?.get("defaultRowHeight") ?? USUAL_HEIGHT);
+  const listed = new Map(sheet.rows.map((row) => [row.number, row.given]));
+  const allHidden = on(format?.get("zeroHeight"));
+  return [...used].flatMap((row) => {
+    const given = listed.get(row);
+    const where = `${own.name}, row ${row}`;
+    const wanted = own.heights[row] ?? USUAL_HEIGHT;
+    const height = Number(given?.get("ht") ?? usual);
+    if (on(given?.get("hidden")) || height === 0 || (!given && allHidden)) {
+      return [misleading(where, "is hidden", "in sight", "hidden", "row")];
+    }
+    if (Number(given?.get("outlineLevel") ?? 0) > 0) {
+      return [misleading(where, "is in a group that can be folded away", "", "grouped", "row")];
+    }
+    if (height < LEAST_HEIGHT || (height < NARROW * wanted && height < USUAL_HEIGHT - 4)) {
+      return [misleading(where, "is too low", `${wanted} pt`, `${height} pt`, "row")];
+    }
+    return [];
+  });
+}
+
+/** Merged cells other than the sheet's own: only the first of merged cells is seen. */
+function mergeFindings(own: OwnSheet, frame: XmlElement): Finding[] {
+  const merged = childrenOf(childOf(frame, isMain, "mergeCells"), isMain, "mergeCell").map(
+    ({ given }) => given.get("ref") ?? "",
+  );
+  const wanted = new Set(own.merges);
+  const here = new Set(merged);
+  return [
+    ...merged
+      .filter((ref) => !wanted.has(ref) && coversUsed(own, ref))
+      .map((ref) =>
+        misleading(`${own.name}!${ref}`, "cells are merged, which hides all but the first", "", ref, "merged"),
+      ),
+    ...own.merges
+      .filter((ref) => !here.has(ref))
+      .map((ref) => misleading(`${own.name}!${ref}`, "merged cells were taken apart", ref, "", "unmerged")),
+  ];
+}
+
+function coversUsed(own: OwnSheet, ref: string): boolean {
+  const [first = "", last = first] = ref.split(":");
+  const [from, to] = [addressParts(first), addressParts(last)];
+  return own.used.some(
+    ({ row, column }) => row >= from.row && row <= to.row && column >= from.column && column <= to.column,
+  );
+}
+
+/** Rows, columns and cells of a sheet that cannot be seen. */
+export function hiddenFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Finding[] {
+  return [...columnFindings(own, frame), ...rowFindings(own, sheet, frame), ...mergeFindings(own, frame)];
+}

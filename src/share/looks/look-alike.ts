@@ -1,0 +1,77 @@
+import { firstCell } from "../../cells/places";
+import type { SheetSpec } from "../../workbook/form/sheet-spec";
+import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
+import { added, type Finding, misleading } from "../finding";
+
+/** Cyrillic and Greek letters that look like Latin ones (Unicode confusables, the usual ones). */
+const PAIRS =
+  "аa еe оo рp сc хx уy іi јj ѕs ԁd ԛq ԝw һh Αa Βb Εe Ζz Ηh Ιi Κk Μm Νn Οo Ρp Τt Υy Χx Аa Вb Еe Кk Мm Нh Оo Рp Сc Тt Хx Іi Ѕs οo νv αa ιi ѵv тt кk мm нh вb";
+const LIKE: Readonly<Record<string, string>> = Object.fromEntries(
+  PAIRS.split(" ").map((pair) => [...pair] as [string, string]),
+);
+const FEWEST_ALIKE = 8;
+
+/** A text as it looks: letters that look alike are one, signs that cannot be seen are none. */
+export const asSeen = (text: string): string =>
+  [...text.normalize("NFKC")]
+    .map((sign) => LIKE[sign] ?? sign)
+    .join("")
+    .toLowerCase()
+    .replace(/[lI|1]/g, "i")
+    .replace(/0/g, "o")
+    .replace(/[^a-z]/g, "");
+
+const SCRIPTS: readonly [RegExp, string][] = [
+  [/\p{Script=Cyrillic}/u, "Cyrillic"],
+  [/\p{Script=Greek}/u, "Greek"],
+];
+
+/** `a Cyrillic letter that looks like C`, where a text holds such a letter or a sign that cannot be seen; else "". */
+export function strangeSign(text: string): string {
+  for (const sign of text) {
+    const script = SCRIPTS.find(([of]) => of.test(sign))?.[1];
+    if (script && LIKE[sign]) {
+      const like = sign === sign.toUpperCase() ? LIKE[sign].toUpperCase() : LIKE[sign];
+      return `a ${script} letter that looks like ${like}`;
+    }
+  }
+  return /[\p{Cf}\u00a0\u3164]/u.test(text) ? "a sign that cannot be seen" : "";
+}
+
+/** How many texts of a sheet are at the same places as those of a sheet of the workbook. */
+function alikeCells(sheet: BookSheet, spec: SheetSpec): number {
+  return spec.cells.filter(({ at, value }) => value !== undefined && sheet.cells.get(firstCell(at))?.value === value)
+    .length;
+}
+
+/** Sheets that the workbook does not have: those that look like one of its own, and others. */
+export function ownSheetFindings(book: FileBook, specs: readonly SheetSpec[], known: readonly string[]): Finding[] {
+  const names = new Set([...specs.map(({ name }) => name), ...known]);
+  return book.sheets.flatMap((sheet) => {
+    if (names.has(sheet.name)) return [];
+    const seen = asSeen(sheet.name);
+    const like = [...names].find((name) => seen !== "" && (seen.includes(asSeen(name)) || asSeen(name) === seen));
+    const copy = like ?? specs.find((spec) => alikeCells(sheet, spec) >= FEWEST_ALIKE)?.name;
+    if (!copy) return [added(sheet.name, "is a sheet that the workbook does not have")];
+    const sign = strangeSign(sheet.name);
+    return [
+      misleading(
+        sheet.name,
+        `is a sheet that looks like ${copy}${sign ? `: its name has ${sign}` : ""}`,
+        copy,
+        sheet.name,
+      ),
+    ];
+  });
+}
+
+/** Text in cells that a sheet of the workbook leaves empty. */
+export function strayFindings(name: string, places: ReadonlySet<string>, sheet: BookSheet): Finding[] {
+  return [...sheet.cells].flatMap(([address, { value, error, formula }]) => {
+    if (places.has(address) || (formula === undefined && error === undefined && (value ?? "") === "")) return [];
+    const said = String(error ?? value ?? "").slice(0, 60);
+    return [
+      misleading(`${name}!${address}`, `holds "${said}", where the workbook has an empty cell`, "blank", said, "stray"),
+    ];
+  });
+}

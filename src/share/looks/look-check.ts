@@ -1,0 +1,53 @@
+import { namesOf } from "../../workbook/form/build";
+import type { SheetSpec } from "../../workbook/form/sheet-spec";
+import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { EVIDENCE } from "../copy/evidence-rows";
+import type { Finding } from "../finding";
+import { bookFindings } from "./book-settings";
+import { cellLookFindings } from "./cell-looks";
+import { conditionalFindings } from "./conditional";
+import { drawingFindings } from "./drawings";
+import { fileLooks } from "./file-looks";
+import { hiddenFindings } from "./hidden";
+import { ownSheetFindings, strayFindings } from "./look-alike";
+import { type OwnSheet, ownSheet } from "./own-sheet";
+import { sheetFrame } from "./sheet-frame";
+import { viewAndPrintFindings } from "./views";
+
+const EVIDENCE_NAMES = ["Evidence_Version", "Evidence_Day", "Evidence_Hash", "Evidence_Formulas", "Evidence_Inputs"];
+
+/**
+ * Whatever of a file shows other than it holds, or hides it: looks of cells, hidden rows, columns and sheets, what is drawn
+ * over cells, views, print, and settings of the whole file.
+ *
+ * @param more Sheets that the file has beside those of the workbook, such as Evidence
+ * @param code What the foot of each page may say; "" for a file that is no copy
+ */
+export function lookFindings(
+  book: FileBook,
+  specs: readonly SheetSpec[],
+  more: readonly OwnSheet[],
+  code: string,
+): Finding[] {
+  const looks = fileLooks(book);
+  const names = specs.flatMap((spec) => [...namesOf(spec).keys()]);
+  const own = [...specs.map((spec) => ownSheet(spec, specs)), ...more];
+  const sheets = new Set([...own.map(({ name }) => name), EVIDENCE].map((name) => name.toLowerCase()));
+  return [
+    ...bookFindings(book, new Set([...names, ...EVIDENCE_NAMES].map((name) => name.toLowerCase())), sheets, own),
+    ...(specs.length > 1 ? ownSheetFindings(book, specs, [EVIDENCE]) : []),
+    ...own.flatMap((one) => {
+      const sheet = book.sheets.find(({ name }) => name === one.name);
+      if (!sheet) return [];
+      const frame = sheetFrame(book, sheet);
+      return [
+        ...cellLookFindings(one.name, one.cells, sheet, looks),
+        ...strayFindings(one.name, one.places, sheet),
+        ...hiddenFindings(one, sheet, frame),
+        ...viewAndPrintFindings(one, frame, code),
+        ...conditionalFindings(one, frame, looks),
+        ...drawingFindings(book, one, sheet),
+      ];
+    }),
+  ];
+}

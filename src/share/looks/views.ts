@@ -1,0 +1,164 @@
+import { isMain } from "../../xlsx/parts/namespaces";
+import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
+import { added, type Finding, misleading } from "../finding";
+import { on } from "./file-looks";
+import type { OwnSheet } from "./own-sheet";
+
+const ZOOM = [40, 250];
+const SCALE = [25, 250];
+const FIRST = "A1";
+/** Elements that a sheet of the workbook has, or that programs add without showing anything else. */
+const USUAL = [
+  "sheetPr",
+  "dimension",
+  "sheetViews",
+  "sheetFormatPr",
+  "cols",
+  "sheetData",
+  "sheetCalcPr",
+  "sheetProtection",
+  "mergeCells",
+  "phoneticPr",
+  "conditionalFormatting",
+  "dataValidations",
+  "hyperlinks",
+  "printOptions",
+  "pageMargins",
+  "pageSetup",
+  "headerFooter",
+  "rowBreaks",
+  "colBreaks",
+  "customProperties",
+  "cellWatches",
+  "ignoredErrors",
+  "drawing",
+  "legacyDrawing",
+];
+const WORDS: Readonly<Record<string, string>> = {
+  autoFilter: "a filter, which hides rows",
+  tableParts: "a table laid over its cells",
+  oleObjects: "an embedded object",
+  controls: "form controls",
+  picture: "a picture behind its cells",
+  scenarios: "scenarios, which change values",
+  legacyDrawingHF: "a picture in its header or footer",
+  drawingHF: "a picture in its header or footer",
+  customSheetViews: "views that hide parts of it",
+  extLst: "looks that only some programs show",
+};
+
+function viewFindings(own: OwnSheet, frame: XmlElement): Finding[] {
+  const views = childrenOf(childOf(frame, isMain, "sheetViews"), isMain, "sheetView");
+  return views.flatMap((view) => {
+    const given = (name: string) => view.given.get(name);
+    const pane = childOf(view, isMain, "pane")?.given;
+    const frozen = pane?.get("state")?.startsWith("frozen")
+      ? { rows: Number(pane.get("ySplit") ?? 0), columns: Number(pane.get("xSplit") ?? 0) }
+      : { rows: 0, columns: 0 };
+    const said = (when: boolean, what: string, was = "", is = "") =>
+      when ? [misleading(own.name, what, was, is)] : [];
+    const zoom = Number(given("zoomScale") ?? 100);
+    const moved = frozen.rows + frozen.columns > 0 && (given("topLeftCell") ?? FIRST) !== FIRST;
+    return [
+      ...said(on(given("showFormulas")), "shows formulas in place of values"),
+      ...said(["0", "false"].includes(given("showZeros") ?? "1"), "does not show zeros"),
+      ...said(on(given("rightToLeft")), "is shown from right to left"),
+      ...said(zoom < ZOOM[0]! || zoom > ZOOM[1]!, "is shown too small or too large to read", "100 %", `${zoom} %`),
+      ...said(
+        frozen.rows > own.frozen.rows || frozen.columns > own.frozen.columns,
+        "other rows or columns stay in sight than those of the workbook",
+        `${own.frozen.rows} rows, ${own.frozen.columns} columns`,
+        `${frozen.rows} rows, ${frozen.columns} columns`,
+      ),
+      ...said(
+        moved,
+        "its first rows or columns cannot be reached, since others are frozen",
+        FIRST,
+        given("topLeftCell"),
+      ),
+      ...said(pane !== undefined && !pane.get("state")?.startsWith("frozen"), "is split into parts"),
+    ];
+  });
+}
+
+function printFindings(own: OwnSheet, frame: XmlElement, code: string): Finding[] {
+  const setup = childOf(frame, isMain, "pageSetup")?.given;
+  const fits = on(childOf(childOf(frame, isMain, "sheetPr"), isMain, "pageSetUpPr")?.given.get("fitToPage"));
+  const scale = Number(setup?.get("scale") ?? 100);
+  const found: Finding[] = [];
+  if (!fits && (scale < SCALE[0]! || scale > SCALE[1]!)) {
+    found.push(misleading(own.name, "is printed too small or too large to read", "100 %", `${scale} %`));
+  }
+  if (fits && Number(setup?.get("fitToWidth") ?? 1) > 20)
+    found.push(misleading(own.name, "is printed over many pages"));
+  if (on(setup?.get("blackAndWhite"))) found.push(misleading(own.name, "is printed without its colours"));
+  if ((setup?.get("errors") ?? "displayed") !== "displayed") {
+    found.push(misleading(own.name, "is printed with other words in place of errors"));
+  }
+  const papers = childOf(frame, isMain, "headerFooter");
+  for (const paper of papers?.children ?? []) found.push(...footerFinding(own, paper, code));
+  const margins = childOf(frame, isMain, "pageMargins")?.given;
+  if (["left", "right", "top", "bottom"].some((side) => Number(margins?.get(side) ?? 0.5) > 3)) {
+    found.push(misleading(own.name, "has margins that push its text off the page"));
+  }
+  return found;
+}
+
+/** Words in headers and footers other than the workbook's own: its sheet, Canfall, the code and the page. */
+function footerFinding(own: OwnSheet, { name, text }: XmlElement, code: string): Finding[] {
+  const plain = text
+    .replace(/&"[^"]*"/g, "")
+    .replace(/&K[0-9A-F]{6}/gi, "")
+    .replace(/&[LCRAPNBIU]/g, " ")
+    .replace(/&\d+/g, "")
+    .replace(/\b(Canfall|Page|of)\b/g, "")
+    .replace(code === "" ? /$^/ : code, "")
+    .trim();
+  if (plain === "") return [];
+  const place = /header/i.test(name) ? "header" : "footer";
+  return [misleading(own.name, `the ${place} of its pages says "${plain.slice(0, 60)}"`, "", plain.slice(0, 60))];
+}
+
+function otherParts(own: OwnSheet, frame: XmlElement): Finding[] {
+  const seen = new Set<string>();
+  return frame.children.flatMap((child) => {
+    const twice = seen.has(child.name) && child.name !== "conditionalFormatting";
+    seen.add(child.name);
+    if (twice) return [misleading(own.name, `holds ${child.name} twice, of which programs read one or the other`)];
+    if (isMain(child.space) && USUAL.includes(child.name)) return [];
+    return [
+      misleading(own.name, `holds ${WORDS[child.name] ?? `a part that the workbook does not have (${child.name})`}`),
+    ];
+  });
+}
+
+/** Where a link of a cell leads, as far as it is not a place of the workbook. */
+function linkFindings(own: OwnSheet, frame: XmlElement): Finding[] {
+  return childrenOf(childOf(frame, isMain, "hyperlinks"), isMain, "hyperlink").map(({ given }) =>
+    added(`${own.name}!${given.get("ref") ?? ""}`, "has a link", "", given.get("location") ?? "elsewhere"),
+  );
+}
+
+/** Prompts that are shown beside cells; the workbook has none. */
+function promptFindings(own: OwnSheet, frame: XmlElement): Finding[] {
+  return childrenOf(childOf(frame, isMain, "dataValidations"), isMain, "dataValidation").flatMap(({ given }) => {
+    const prompt = [given.get("promptTitle"), given.get("prompt")].filter(Boolean).join(": ");
+    return prompt && on(given.get("showInputMessage"))
+      ? [
+          misleading(
+            `${own.name}!${(given.get("sqref") ?? "").split(" ")[0]}`,
+            `shows a note "${prompt.slice(0, 60)}" when it is chosen`,
+          ),
+        ]
+      : [];
+  });
+}
+
+/** What of a sheet's view, print and other parts shows other than the workbook's own sheet. */
+export const viewAndPrintFindings = (own: OwnSheet, frame: XmlElement, code: string): Finding[] => [
+  ...viewFindings(own, frame),
+  ...printFindings(own, frame, code),
+  ...otherParts(own, frame),
+  ...linkFindings(own, frame),
+  ...promptFindings(own, frame),
+];

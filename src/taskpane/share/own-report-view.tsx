@@ -1,0 +1,65 @@
+import type { CSSProperties } from "react";
+import { columnLetters, columnNumber } from "../../cells/letters";
+import { RATE_CLASSES } from "../../core/pattern/rate-classes";
+import { shownText } from "../../share/looks/shown";
+import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
+
+const DIGITS = 4;
+const LAST = columnNumber("X");
+const SCALE_COLUMN = columnNumber("Z");
+
+interface Place {
+  row: number;
+  column: number;
+  toRow: number;
+  toColumn: number;
+}
+
+function placeOf({ at }: CellSpec): Place {
+  const [first = "", last = first] = at.split(":");
+  const parts = (address: string) => /^([A-Z]+)(\d+)$/.exec(address)!;
+  const [, from = "", top = ""] = parts(first);
+  const [, to = "", bottom = ""] = parts(last);
+  return { row: Number(top), column: columnNumber(from), toRow: Number(bottom), toColumn: columnNumber(to) };
+}
+
+/** Of a can's many cells of the picture the middle one shows its class. */
+const numbered = ({ row, column }: Place, scale: number, top: number, left: number) =>
+  (row - top) % scale === Math.floor(scale / 2) && (column - left) % scale === Math.floor(scale / 2);
+
+/** Numbers without a format of their own in four digits. */
+function words({ value = "", format }: CellSpec): string {
+  if (format === undefined) return typeof value === "number" ? String(Number(value.toPrecision(DIGITS))) : value;
+  return shownText(value, format);
+}
+
+/** The authority's own report as it is printed: one page, nothing of the file's looks. */
+export function OwnReportView({ report }: { report: SheetSpec }) {
+  const scale = Number(
+    report.cells.find((cell) => placeOf(cell).column === SCALE_COLUMN && cell.kind === "working")?.value ?? 1,
+  );
+  const tiles = report.cells.filter(({ kind }) => kind === "tile").map(placeOf);
+  const [top, left] = [Math.min(...tiles.map(({ row }) => row)), Math.min(...tiles.map(({ column }) => column))];
+  const columns = Array.from({ length: LAST }, (_, i) => `${report.widths[i] ?? 8}fr`).join(" ");
+  return (
+    <div className="own-report" style={{ gridTemplateColumns: columns }}>
+      {report.cells.flatMap((cell) => {
+        const place = placeOf(cell);
+        const value = cell.value ?? "";
+        if (place.column > LAST) return [];
+        const tile = cell.kind === "tile";
+        const colour = tile ? RATE_CLASSES.find(({ number }) => number === Number(value))?.colour : undefined;
+        const style: CSSProperties = {
+          gridArea: `${place.row} / ${place.column} / ${place.toRow + 1} / ${place.toColumn + 1}`,
+          ...(colour && { background: colour, color: value === 1 || value === 7 ? "#ffffff" : "#000000" }),
+        };
+        const text = tile && !numbered(place, scale, top, left) ? "" : words(cell);
+        return (
+          <div key={`${columnLetters(place.column)}${place.row}`} className={`own-${cell.kind}`} style={style}>
+            {text}
+          </div>
+        );
+      })}
+    </div>
+  );
+}
