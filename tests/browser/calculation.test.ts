@@ -1,5 +1,6 @@
+import { strFromU8, unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type Desks, desks } from "./desk-page";
+import { bytesOf, type Desks, desks } from "./desk-page";
 
 let all: Desks;
 beforeAll(async () => {
@@ -80,6 +81,31 @@ describe("calculation at the desk", () => {
     expect(await desk.read("P1:P3")).toEqual([[{ error: "#SPILL!" }], ["in the way"], [null]]);
     await desk.write("P2", "");
     expect(await desk.read("P1:P3")).toEqual([[20], [25], [30]]);
+  });
+
+  test("figures that wait are dimmed after a second; a file saved meanwhile asks to be calculated", async () => {
+    const desk = await all.restored();
+    const { page } = desk;
+    const keys = await page.evaluate(() => {
+      const press = () =>
+        document.getElementById("grid")!.dispatchEvent(new KeyboardEvent("keydown", { key: "Shift" }));
+      press();
+      return window.setInterval(press, 50); // a typist who never rests: the grid waits for the keys
+    });
+    await desk.write("B2", 16);
+    await page.locator("#grid.late").waitFor();
+    expect(await page.textContent("#figures")).toBe("Calculating …");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save .xlsx" }).click(),
+    ]);
+    const parts = unzipSync(await bytesOf(download));
+    expect(strFromU8(parts["xl/workbook.xml"]!)).toMatch(/<calcPr[^>]* fullCalcOnLoad="1"/);
+    await page.getByText("saved while figures are out of date; the next program calculates them").waitFor();
+    await page.evaluate((timer) => window.clearInterval(timer), keys);
+    expect(await desk.read("H5", "Example")).toEqual([[16]]); // =IF(B2="","x",B2)
+    await page.locator("#grid:not(.late)").waitFor();
+    expect(await page.textContent("#figures")).toBe("");
   });
 
   skips("");
