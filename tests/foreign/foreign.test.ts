@@ -8,6 +8,7 @@ import { chartFile } from "../xlsx/chart-sample";
 import { formFile } from "../xlsx/form-sample";
 import { foreignParts } from "./foreign-parts";
 import { readByOpenpyxl } from "./openpyxl";
+import { rareParts } from "./rare-parts";
 
 type Files = Record<string, Uint8Array>;
 
@@ -35,6 +36,7 @@ describe("a file of another program, opened and saved", () => {
 
   const corpus: [string, () => Promise<Uint8Array> | Uint8Array][] = [
     ["written by hand, with much that the desk does not show", () => zipSync(foreign)],
+    ["with controls, slicers, embedded objects, ink and scenarios", () => zipSync(rareParts())],
     ["saved by LibreOffice", () => byLibreOffice],
     ["with charts and a picture", chartFile],
     ["with checks, notes and a picture", formFile],

@@ -1,8 +1,9 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
-import { zipSync } from "fflate";
+import { strToU8, zipSync } from "fflate";
 import { InputError } from "../../core/errors";
 import { checkParts, type FilePackage, openPackage } from "../parts/package";
+import { decoded, readXml } from "../parts/xml";
 import { blankFile } from "../patch/blank";
 import { patchBook } from "../patch/book-patch";
 import { dynamicMark } from "../patch/dynamic-arrays";
@@ -28,6 +29,23 @@ async function loaded(bytes: Uint8Array): Promise<Workbook> {
   return workbook;
 }
 
+const isWellFormed = (part: Uint8Array): boolean => {
+  try {
+    readXml(decoded(part), {});
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+/** The file for the grid's library, which refuses old drawings that are no strict xml, as other programs write them. */
+function readable(bytes: Uint8Array, parts: ReadonlyMap<string, Uint8Array>): Uint8Array {
+  const loose = [...parts].filter(([name, part]) => /\.vml$/i.test(name) && !isWellFormed(part));
+  if (loose.length === 0) return bytes;
+  const empty = loose.map(([name]) => [name, strToU8("<xml/>")]);
+  return zipSync({ ...Object.fromEntries(parts), ...Object.fromEntries(empty) }, { level: 0 });
+}
+
 /** A workbook file that keeps all that it holds, shown or not, from opening to saving. */
 export class XlsxFile {
   private constructor(
@@ -46,7 +64,7 @@ export class XlsxFile {
     checkParts(source.parts, new Set([source.main]));
     checkForDesk(source);
     installChartSupport();
-    const workbook = await loaded(bytes);
+    const workbook = await loaded(readable(bytes, source.parts));
     opened += 1;
     const sheets = new Map<string, string>();
     const content: Book = { sheets: [], names: namesOf(workbook) };
