@@ -1,3 +1,4 @@
+import type {} from "@univerjs/preset-sheets-core";
 import { unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
@@ -11,6 +12,13 @@ beforeAll(async () => {
   all = await desks();
 });
 afterAll(() => all?.close());
+
+/** The desk changes no rows or columns of a protected sheet. */
+function unprotected(): Record<string, Uint8Array> {
+  const parts = foreignParts();
+  const sheet = new TextDecoder().decode(parts[SHEET]).replace(/<sheetProtection [^>]*>/, "");
+  return { ...parts, [SHEET]: new TextEncoder().encode(sheet) };
+}
 
 describe("a file of another program at the desk", () => {
   test("is saved with the changed cell and the figures that follow it, all else byte for byte", async () => {
@@ -32,5 +40,48 @@ describe("a file of another program at the desk", () => {
     const { cells } = openBook(file).sheets[0]!;
     expect(["A2", "B2", "B3", "D4"].map((address) => cells.get(address)?.value)).toEqual([25, 50, 60, 95]);
     expect(desk.complaints).toEqual([]);
+  });
+
+  test("is saved with rows that were inserted, and what lies on them goes along", async () => {
+    const desk = await all.open();
+    await openFile(desk, zipSync(unprotected()), "rows.xlsx");
+    await desk.page.evaluate(() => {
+      const sheet = window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!;
+      sheet.insertRowsBefore(2, 2);
+      sheet.setRowHeightsForced(3, 1, 40);
+      sheet.hideRows(12);
+    });
+    const file = await savedFile(desk);
+    const parts = unzipSync(file);
+    const text = (part: string) => new TextDecoder().decode(parts[part]);
+    expect(text(SHEET)).toContain('<conditionalFormatting sqref="A2:A6">');
+    expect(text(SHEET)).toContain('<row r="4" ht="30" customHeight="1"'); // 40 px are 30 points
+    expect(text(SHEET)).toMatch(/<row r="13" hidden="1"/);
+    expect(text("xl/charts/chart1.xml")).toContain("<c:f>'Bed 7'!$A$2:$A$6</c:f>");
+    const { cells } = openBook(file).sheets[0]!;
+    expect(["B2", "B5", "D6"].map((address) => cells.get(address)?.formula)).toEqual(["A2*2", "A5*2", "SUM(A2:A6)"]);
+    expect(["A5", "D6"].map((address) => cells.get(address)?.value)).toEqual([30, 90]);
+    // the style of a locked cell with turned text is not among the looks of the desk: it went along
+    expect(cells.get("C2")?.given.get("s")).toBe("5");
+  });
+
+  test("asks before it saves what can't go along, and takes another name first", async () => {
+    const desk = await all.open();
+    await openFile(desk, zipSync(unprotected()), "columns.xlsx");
+    await desk.page.evaluate(() => {
+      window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!.deleteColumns(0, 1);
+    });
+    const save = desk.page.getByRole("button", { name: "Save .xlsx" });
+    const sentence = "In the file these stay at their old place: in Bed 7: tables.";
+    await save.click();
+    await desk.page.getByText(sentence).waitFor();
+    await desk.page.getByRole("button", { name: "Cancel" }).click();
+    await desk.page.getByText("columns.xlsx: not saved").waitFor();
+    await save.click();
+    await expect
+      .poll(() => desk.page.evaluate(() => document.activeElement?.textContent))
+      .toBe("Save under another name");
+    const [download] = await Promise.all([desk.page.waitForEvent("download"), desk.page.keyboard.press("Enter")]);
+    expect(download.suggestedFilename()).toBe("columns (2).xlsx");
   });
 });

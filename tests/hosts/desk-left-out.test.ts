@@ -25,3 +25,9 @@ test("what came with the file is in the saved one too, a change of it is not", (
   expect(leftOut(opened, opened)).toEqual([]);
   expect(leftOut(opened, unsavedParts(holding(FORMATS)))).toEqual(["notes"]);
 });
+
+test("what went along with inserted rows was not made at the desk", () => {
+  const lower = { SHEET_NOTE_PLUGIN: { example: { 5: { 1: { note: "beside the riser" } } } } };
+  const [before, after] = [unsavedParts(holding(NOTES)), unsavedParts(holding(lower))];
+  expect([leftOut(before, after), leftOut(before, after, true)]).toEqual([["notes"], []]);
+});

@@ -44,6 +44,8 @@ export class Files implements DeskFiles {
   private written: BookState | null = null;
   private parts: UnsavedParts = {};
   private readonly shifted: ShiftedSheets;
+  /** Whether rows or columns came or went since the file was opened. */
+  private hasShifted = false;
   private count = 0;
   /** Whether the last file was made while figures were out of date. */
   stale = false;
@@ -89,6 +91,7 @@ export class Files implements DeskFiles {
     this.grid.api.getFormula().executeCalculation();
     await this.grid.calculation.settledWithin(OPEN_MS);
     this.parts = unsavedParts(this.grid);
+    this.hasShifted = false;
   }
 
   /** Opens a file in place of the open workbook, whatever is in that. */
@@ -184,7 +187,7 @@ export class Files implements DeskFiles {
 
   /** What was made at the desk that a saved file does not hold. */
   leftOut(): string[] {
-    return leftOut(this.parts, unsavedParts(this.grid));
+    return leftOut(this.parts, unsavedParts(this.grid), this.hasShifted);
   }
 
   /** Whether every figure follows the inputs after at most `limit` [ms]. */
@@ -202,6 +205,7 @@ export class Files implements DeskFiles {
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);
     const bytes = await this.file.save(bookChange(this.written, state, this.shifted.shifts(), this.stale));
+    this.hasShifted ||= this.shifted.shifts().size > 0;
     this.shifted.written();
     this.written = state;
     return { bytes, state };

@@ -25,7 +25,11 @@ export function unsavedParts(grid: Grid): UnsavedParts {
   );
 }
 
-/** What was made at the desk that a saved file does not hold. */
-export function leftOut(before: UnsavedParts, after: UnsavedParts): string[] {
-  return Object.values(KINDS).filter((kind) => before[kind] !== after[kind]);
+/** The same without any place, for parts that went along with inserted or deleted rows. */
+const withoutPlaces = (part: string | undefined): string | undefined => part?.replace(/\d+/g, "");
+
+/** What was made at the desk that a saved file does not hold; `shifted` after rows or columns came or went. */
+export function leftOut(before: UnsavedParts, after: UnsavedParts, shifted = false): string[] {
+  const seen = shifted ? withoutPlaces : (part: string | undefined) => part;
+  return Object.values(KINDS).filter((kind) => seen(before[kind]) !== seen(after[kind]));
 }
