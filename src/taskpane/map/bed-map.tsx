@@ -79,7 +79,11 @@ export function BedMap({ field, facts, id, shown }: Props) {
         {...(drawn.classes && { classes: drawn.classes })}
       >
         Thick rings: driest and wettest can.{heads.length > 0 ? " Crosses: heads, numbered." : ""}
-        {facts.marked && ` Square: head ${facts.marked.number}.`}
+        {facts.marked && (
+          <tspan x="40" dy="14">
+            Square: head {facts.marked.number}.
+          </tspan>
+        )}
         {rates.length < marks.length && (
           <tspan x="40" dy="14">
             ×: not read.{holed && " No rate is known round it, so that ground is hatched."}
