@@ -14,10 +14,14 @@ export function sameNumber(one: number, other: number): boolean {
   return Math.abs(one - other) <= Math.max(NOTHING, TOLERANCE * Math.max(Math.abs(one), Math.abs(other)));
 }
 
+/** Some programs keep logical values as 1 and 0, and drop blanks at the end of a text. */
+const plain = (value: Stated) =>
+  typeof value === "boolean" ? Number(value) : typeof value === "string" ? value.trimEnd() : (value ?? "");
+
 /** Whether two values of cells are the same; a blank cell is the same as an empty text. */
 export function sameValue(one: Stated, other: Stated): boolean {
   if (typeof one === "number" && typeof other === "number") return sameNumber(one, other);
-  return (one ?? "") === (other ?? "");
+  return plain(one) === plain(other);
 }
 
 /** Whether what a file states is what the readings give; null where they cannot give a figure, which takes known words. */

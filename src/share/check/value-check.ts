@@ -18,7 +18,7 @@ const MOST_SHOWN = 90;
 
 /** Whether two texts say the same, the numbers in them alike but for rounding. */
 function sameWords(one: string, other: string): boolean {
-  if (one === other) return true;
+  if (one.trimEnd() === other.trimEnd()) return true;
   if (one.replace(NUMBER, "0") !== other.replace(NUMBER, "0")) return false;
   const numbers = (text: string) => (text.match(NUMBER) ?? []).map((digits) => Number(digits.replace(",", ".")));
   const others = numbers(other);

@@ -60,7 +60,7 @@ function positions(inputs: readonly TypedInput[]): (input: TypedInput) => Stated
 /** How the cans of an audit are weighted. */
 function weighting(book: FileBook): string[] {
   const byArea = namedValue(book, "By_Area");
-  if (typeof byArea !== "boolean") return [];
+  if (typeof byArea !== "boolean" && byArea !== 1 && byArea !== 0) return [];
   return [
     byArea
       ? "Each can is weighted by the area that it is for: half-way lines to its neighbours and the bed's edges."

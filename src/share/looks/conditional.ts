@@ -3,6 +3,7 @@ import { isMain } from "../../xlsx/parts/namespaces";
 import { childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../finding";
 import { normalFormula } from "../same-formula";
+import { contrast } from "./colours";
 import { type FileLooks, laidColours } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
 
@@ -13,7 +14,17 @@ interface Rule {
   fill: string | null;
 }
 
-const keyOf = ({ formula, colour, fill }: Rule) => [formula, colour ?? "", fill ?? ""].join("\n");
+const LEAST_CONTRAST = 3;
+
+/** Whether a rule shows what the workbook's own shows; programs fill in colours that it leaves as they are. */
+function looksLike(own: Rule, seen: Rule): boolean {
+  const same = (one: string | null, other: string | null) => one === null || one === other;
+  if (!same(own.fill, seen.fill) || !same(own.colour, seen.colour)) return false;
+  const filledIn = own.fill !== seen.fill || own.colour !== seen.colour;
+  return !filledIn || contrast(seen.colour ?? "000000", seen.fill ?? own.fill ?? "ffffff") >= LEAST_CONTRAST;
+}
+
+const keyOf = ({ formula }: Rule) => formula;
 /** A formula in the form of its own program or of another: some write FALSE as 0. */
 const asNumbers = (formula: string, sheet: string) =>
   normalFormula(formula, sheet)
@@ -85,7 +96,8 @@ export function conditionalFindings(own: OwnSheet, frame: XmlElement, looks: Fil
   const [wanted, here] = [ownRules(own), together(rules)];
   for (const [key, rule] of here) {
     const like = wanted.get(key);
-    const beyond = like ? [...rule.places].filter((place) => !like.places.has(place)) : [...rule.places];
+    const beyond =
+      like && looksLike(like, rule) ? [...rule.places].filter((place) => !like.places.has(place)) : [...rule.places];
     if (beyond.length === 0) continue;
     const where = `${own.name}!${beyond[0]}`;
     found.push(
