@@ -44,14 +44,19 @@ export async function bytesOf(download: Download): Promise<Uint8Array> {
   return new Uint8Array(Buffer.concat(parts));
 }
 
-/** Opens a file at the desk by its button, in a page that nothing was left unsaved in; `said` is what the page then shows. */
-export async function openFile({ page }: Desk, bytes: Uint8Array, name: string, said = name): Promise<void> {
+/** Chooses a file by the desk's button. */
+export async function chooseFile({ page }: Desk, bytes: Uint8Array, name: string): Promise<void> {
   const [chooser] = await Promise.all([
     page.waitForEvent("filechooser"),
     page.getByRole("button", { name: "Open .xlsx" }).click(),
   ]);
   await chooser.setFiles({ name, mimeType: "application/octet-stream", buffer: Buffer.from(bytes) });
-  await page.getByText(said, { exact: said === name }).waitFor();
+}
+
+/** Opens a file in a page that nothing was left unsaved in; `said` is what the page then shows. */
+export async function openFile(desk: Desk, bytes: Uint8Array, name: string, said = name): Promise<void> {
+  await chooseFile(desk, bytes, name);
+  await desk.page.getByText(said, { exact: said === name }).waitFor();
 }
 
 /** The file that Save gives. */
