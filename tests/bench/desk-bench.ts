@@ -1,0 +1,124 @@
+/** The desk in Chromium: its start against the bare grid, an entry to settled figures, many entries. */
+import { readFileSync } from "node:fs";
+import { createServer } from "node:http";
+import type { AddressInfo } from "node:net";
+import { join } from "node:path";
+import type {} from "@univerjs/preset-sheets-core";
+import { build } from "esbuild";
+import { type Browser, chromium, type Page } from "playwright-core";
+import type {} from "../../src/desk/script-access";
+import { DIST, productionBuild } from "../browser/dist";
+
+const [STARTS = 5, EDITS = 500] = process.argv.slice(2).map(Number);
+const BARE = ".cache/bare-grid";
+const TYPES: [end: string, type: string][] = [
+  ["html", "text/html"],
+  ["js", "text/javascript"],
+  ["css", "text/css"],
+];
+const BARE_PAGE =
+  '<!doctype html><link rel="stylesheet" href="bare-grid.css"><div id="grid" style="height:900px"></div><script src="bare-grid.js"></script>';
+
+const median = (of: number[]) => [...of].sort((a, b) => a - b)[Math.floor(of.length / 2)]!;
+const mean = (of: number[]) => of.reduce((sum, one) => sum + one, 0) / of.length;
+
+let book = "";
+function served(path: string): Uint8Array | string {
+  if (path === "/bare.html") return BARE_PAGE;
+  if (path === "/book.json") return book;
+  if (path.startsWith("/bare-grid.")) return readFileSync(join(BARE, path));
+  return readFileSync(join(DIST, "desk", path === "/" ? "index.html" : path));
+}
+
+const server = createServer((request, response) => {
+  const path = new URL(request.url ?? "/", "http://desk").pathname;
+  try {
+    const body = served(path);
+    const type = path === "/" ? "text/html" : TYPES.find(([end]) => path.endsWith(end))?.[1];
+    response.writeHead(200, { "Content-Type": type ?? "application/octet-stream" }).end(body);
+  } catch {
+    response.writeHead(404).end();
+  }
+});
+
+/** Milliseconds until the page can be used, in a browser that has compiled it before. */
+async function start(page: Page, address: string, ready: string): Promise<number> {
+  const from = performance.now();
+  await page.goto(address);
+  await page.waitForFunction((name) => name in window, ready);
+  return performance.now() - from;
+}
+
+async function heap(page: Page): Promise<number> {
+  const inside = await page.context().newCDPSession(page);
+  await inside.send("HeapProfiler.collectGarbage");
+  const { usedSize } = await inside.send("Runtime.getHeapUsage");
+  await inside.detach();
+  return usedSize / 1e6;
+}
+
+/** Milliseconds from each entry to settled figures; the 100 ms that the desk waits for a typist's next key are not in it. */
+const edits = (page: Page, count: number): Promise<number[]> =>
+  page.evaluate(async (many) => {
+    const times: number[] = [];
+    for (let i = 0; i < many; i += 1) {
+      const from = performance.now();
+      await window.desk.write("Cans", "G6", 20 + (i % 40));
+      await window.desk.settled();
+      times.push(performance.now() - from);
+    }
+    return times;
+  }, count);
+
+async function measure(browser: Browser, address: string): Promise<void> {
+  const page = await browser.newPage({ viewport: { width: 1600, height: 900 } });
+  await start(page, address, "desk");
+  book = await page.evaluate(() => JSON.stringify(window.desk.grid.api.getActiveWorkbook()!.save()));
+  await start(page, `${address}bare.html`, "ready");
+  const [desk, bare]: [number[], number[]] = [[], []];
+  for (let i = 0; i < STARTS; i += 1) {
+    bare.push(await start(page, `${address}bare.html`, "ready"));
+    desk.push(await start(page, address, "desk"));
+  }
+  console.log("| what | figure |\n| --- | --- |");
+  const ratio = median(desk) / median(bare);
+  console.log(
+    `| start: desk, bare grid, ratio (median of ${STARTS}) | ${median(desk).toFixed(0)} ms, ${median(bare).toFixed(0)} ms, ${ratio.toFixed(2)} |`,
+  );
+  await page.evaluate(() => window.desk.settled());
+  await edits(page, Math.min(10, EDITS));
+  const before = await heap(page);
+  const times = await edits(page, EDITS);
+  const tenth = Math.ceil(EDITS / 10);
+  console.log(`| a changed reading to settled figures (median of ${EDITS}) | ${median(times).toFixed(0)} ms |`);
+  console.log(
+    `| the first and the last tenth of ${EDITS} entries (mean) | ${mean(times.slice(0, tenth)).toFixed(0)} ms, ${mean(times.slice(-tenth)).toFixed(0)} ms |`,
+  );
+  console.log(
+    `| memory before and after ${EDITS} entries | ${before.toFixed(0)} MB, ${(await heap(page)).toFixed(0)} MB |`,
+  );
+}
+
+async function bench(): Promise<void> {
+  await productionBuild();
+  await build({
+    entryPoints: ["tests/bench/bare-grid.ts"],
+    bundle: true,
+    minify: true,
+    outdir: BARE,
+    logLevel: "error",
+  });
+  await new Promise<void>((ready) => server.listen(0, "127.0.0.1", ready));
+  const browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
+    args: ["--no-sandbox", "--disable-gpu"],
+  });
+  try {
+    await measure(browser, `http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
+  } finally {
+    await browser.close();
+    server.close();
+  }
+}
+
+void bench();
