@@ -1,4 +1,5 @@
 import type { Grid } from "../../hosts/desk/grid";
+import { barNames } from "./bar-names";
 import { calculation } from "./calculation";
 import { checks } from "./checks";
 import { circles } from "./circles";
@@ -53,6 +54,7 @@ export const FIXES: Fix[] = [
   plainPaste,
   shades,
   tabStart,
+  barNames,
 ];
 
 /** The parts of the grid that a fix needs and this version of the grid lacks. */
