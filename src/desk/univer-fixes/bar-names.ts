@@ -3,7 +3,7 @@ import { IMenuManagerService, MenuManagerPosition } from "@univerjs/preset-sheet
 import type { Grid } from "../../hosts/desk/grid";
 import type { Fix } from "./fix";
 
-/** Parts of the grid that no menu lists, with what they are for. */
+/** Parts of the grid that no menu names in time, with what they are for. */
 const OTHERS: [selector: string, names: string[]][] = [
   ['[data-u-comp="defined-name"] input', ["Name or address of the selected cells"]],
   ['[data-u-comp="formula-bar"] button', ["Show more of the formula"]],
@@ -12,6 +12,10 @@ const OTHERS: [selector: string, names: string[]][] = [
   ['a[role="button"]', ["100 %"]],
   ['button[data-u-comp="button"]', ["Zoom out", "Zoom in"]],
   ['[data-u-command="sheet.command.toggle-gridlines"]', ["Grid lines"]],
+  ['button[data-u-command="sheet.command.numfmt.set.percent"]', ["Percent"]],
+  ['button[data-u-command="sheet.command.numfmt.set.currency"]', ["Currency"]],
+  ['button[data-u-command="sheet.command.numfmt.add.decimal.command"]', ["One decimal more"]],
+  ['button[data-u-command="sheet.command.numfmt.subtract.decimal.command"]', ["One decimal fewer"]],
 ];
 
 /** What the grid's menus say of each command when the pointer is over it. */
