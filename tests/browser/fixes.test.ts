@@ -1,4 +1,6 @@
+import type {} from "@univerjs/preset-sheets-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { startAt } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
@@ -52,5 +54,42 @@ describe("fixes of the grid", { timeout: 120_000 }, () => {
     await expect.poll(said).toMatch(/^Example!P1 refers to itself/);
     await desk.write("P1", "");
     await expect.poll(said).toBe("");
+  });
+
+  test("whole-ranges: a range over the whole sheet answers at once", async () => {
+    await desk.write("P1:P3", [["=SUM(OFFSET(R1,0,0,1048576,16367))"], ["=CANFALL.SC.CAN(A1:ZZ100000)"], ["=1+1"]]);
+    const before = Date.now();
+    const [sum, coefficient, two] = (await desk.read("P1:P3")).flat();
+    const time = Date.now() - before;
+    expect([sum, coefficient, two]).toEqual([0, { error: "#VALUE!", message: expect.any(String) }, 2]);
+    expect(time).toBeLessThan(2000);
+    await desk.write("P1:P3", [[""], [""], [""]]);
+  });
+
+  test("empty-texts: a text without letters is a text in the formulas that follow it", async () => {
+    await desk.write("P1:P3", [['=IF(B2>0,"","x")'], ["=ISTEXT(P1)"], ["=COUNTA(P1)"]]);
+    expect((await desk.read("P2:P3")).flat()).toEqual([true, 1]);
+  });
+
+  test("plain-paste: plain text of several cells leaves fill and format of the cells", async () => {
+    const look = () =>
+      desk.page.evaluate(() => {
+        const range = window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Example")!.getRange("B24:B25");
+        return range
+          .getCellDatas()
+          .flat()
+          .map((cell) => JSON.stringify(cell?.s));
+      });
+    const before = await look();
+    await startAt(desk, "Example", "B24");
+    await desk.page.evaluate(() => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData("text/plain", "21\n22");
+      document.activeElement!.dispatchEvent(
+        new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }),
+      );
+    });
+    await expect.poll(() => desk.read("B24:B25")).toEqual([[21], [22]]);
+    expect(await look()).toEqual(before);
   });
 });
