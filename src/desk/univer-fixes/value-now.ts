@@ -10,7 +10,6 @@ import {
   Interpreter,
   Lexer,
 } from "@univerjs/preset-sheets-core";
-import { outOfTurn } from "./old-values";
 
 interface Place {
   unit: string;
@@ -40,12 +39,10 @@ function answerNow(injector: Injector, formula: string, first: Corner, at: Place
   injector.get(IFormulaRuntimeService).setCurrent(at.row, at.column, rowCount, columnCount, at.sheet, at.unit);
   const node = generateAstNode(at.unit, formula, injector.get(Lexer), injector.get(AstTreeBuilder), config);
   const [refOffsetX, refOffsetY] = [at.column - first.column, at.row - first.row];
-  return outOfTurn(() => {
-    const answer = injector.get(Interpreter).execute({ node, refOffsetX, refOffsetY });
-    node.resetCalculationState();
-    const isRange = answer.isReferenceObject();
-    return isRange ? (answer as BaseReferenceObject).toArrayValueObject(false) : (answer as BaseValueObject);
-  });
+  const answer = injector.get(Interpreter).execute({ node, refOffsetX, refOffsetY });
+  node.resetCalculationState();
+  const isRange = answer.isReferenceObject();
+  return isRange ? (answer as BaseReferenceObject).toArrayValueObject(false) : (answer as BaseValueObject);
 }
 
 /** What a formula that is written for the cell `first` gives for another cell, as the cells are now. */
