@@ -66,6 +66,17 @@ describe("fixes of the grid", { timeout: 120_000 }, () => {
     await desk.write("P1:P3", [[""], [""], [""]]);
   });
 
+  test("range-ends: a formula whose range ends where another cell says sees that cell as it is now", async () => {
+    const readings = (await desk.read("B2:B26")).flat() as number[];
+    const sum = (count: number) => readings.slice(0, count).reduce((total, one) => total + one, 0);
+    await desk.write("P1:P4", [[1], ["=P1+1"], ["=SUM(B2:INDEX(B2:B26,P2))"], ["=P2*10"]]);
+    for (const count of [2, 3, 7, 4, 20, 5]) {
+      await desk.write("P1", count - 1);
+      expect(await desk.read("P3:P4")).toEqual([[sum(count)], [10 * count]]);
+    }
+    await desk.write("P1:P4", [[""], [""], [""], [""]]);
+  });
+
   test("empty-texts: a text without letters is a text in the formulas that follow it", async () => {
     await desk.write("P1:P3", [['=IF(B2>0,"","x")'], ["=ISTEXT(P1)"], ["=COUNTA(P1)"]]);
     expect((await desk.read("P2:P3")).flat()).toEqual([true, 1]);

@@ -23,6 +23,7 @@ const TESTS: Record<string, string> = {
   refusals: "refusals",
   "formula-cache": "grid-work",
   dependencies: "grid-work",
+  "range-ends": "fixes",
   shades: "grid-work",
   drawing: "grid-work",
   "closed-books": "grid-work",

@@ -20,6 +20,7 @@ import { oldValues } from "./old-values";
 import { parsedFormulas } from "./parsed-formulas";
 import { plainPaste } from "./plain-paste";
 import { plainTexts } from "./plain-texts";
+import { rangeEnds } from "./range-ends";
 import { refusals } from "./refusals";
 import { shades } from "./shades";
 import { sort } from "./sort";
@@ -36,6 +37,7 @@ export const FIXES: Fix[] = [
   circles,
   sort,
   comparison,
+  rangeEnds,
   oldValues,
   emptyTexts,
   plainTexts,
