@@ -1,5 +1,6 @@
 import { firstCell } from "../../cells/places";
 import { absolute, areaOf, placeName } from "../../cells/sheet-area";
+import { KEPT } from "../../workbook/audit/working/kept";
 import { namesOf } from "../../workbook/form/build";
 import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 import type { FileCell } from "../../xlsx/parts/sheet-cells";
@@ -8,6 +9,11 @@ import { changed, type Finding, saying } from "../finding";
 import { strangeSign } from "../looks/look-alike";
 import { sameFormula } from "../same-formula";
 import { sameValue } from "./agreement";
+
+/** Cells that the pane fills; whether they are true is looked at by what they say. */
+const KEPT_NAMES = new Set(KEPT.map(([name]) => name));
+
+const isKept = ({ name }: CellSpec) => name !== undefined && KEPT_NAMES.has(name);
 
 const isTyped = ({ kind, formula }: CellSpec) => (kind === "input" || kind === "reading") && formula === undefined;
 
@@ -30,7 +36,7 @@ const kindSaid = ({ kind, fills }: FileCell): string =>
 
 function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined): Said | null {
   const is = shownWords(cell);
-  if (isTyped(spec)) {
+  if (isTyped(spec) || isKept(spec)) {
     return cell?.formula === undefined
       ? null
       : { what: "a formula is where a value should be typed", was: "a value", is: `=${cell.formula.slice(0, 90)}` };

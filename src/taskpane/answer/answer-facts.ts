@@ -3,7 +3,7 @@ import { controllerSetting } from "../../core/application/controller-setting";
 import { loneZero } from "../../core/pattern/lone-zero";
 import { partsOfBed } from "../../core/pattern/parts-of-bed";
 import type { Snapshot } from "../../hosts/snapshot";
-import { type AnswerFacts, NOT_VALID } from "../../workbook/answer/answer-sentence";
+import { type AnswerFacts, NOT_VALID, toRepeat } from "../../workbook/answer/answer-sentence";
 import type { BedVerdict } from "../../workbook/bed/bed-verdict";
 import type { Source } from "../map/source";
 import { namedCells, numberIn, textIn } from "../workbook/named";
@@ -72,26 +72,30 @@ export function answerFacts(
 ): AnswerFacts {
   const found = namedCells(snapshot, CELLS);
   const of = (name: string) => numberIn(found[name]);
-  const minutes = of("Valve_Run_min") ?? of("Result_Run_Time_min");
-  const setting =
-    minutes !== undefined && minutes > 0
-      ? controllerSetting(minutes, of("Pulse_Count") ?? 1, of("Controller_Step_min") ?? 1)
-      : undefined;
-  return {
-    block: textIn(found.Block_Name).trim(),
-    cans: audit.catches.values.length,
+  const test = {
     notValid: textIn(found.Test_State) === NOT_VALID,
     wind: of("Wind_Mean_ms"),
     drift: driftOf(
       numbers(snapshot.named("Pressure_Before_kPa")?.cells),
       numbers(snapshot.named("Pressure_After_kPa")?.cells),
     ),
+  };
+  const repeat = toRepeat(test) !== "";
+  const minutes = of("Valve_Run_min") ?? of("Result_Run_Time_min");
+  const setting =
+    !repeat && minutes !== undefined && minutes > 0
+      ? controllerSetting(minutes, of("Pulse_Count") ?? 1, of("Controller_Step_min") ?? 1)
+      : undefined;
+  return {
+    block: textIn(found.Block_Name).trim(),
+    cans: audit.catches.values.length,
+    ...test,
     setting,
     lack: setting ? "" : `the run time ${textIn(found.Result_Run_Time_min) || "needs the sheet Run time"}`,
     uneven: isUneven(audit),
     parts: source ? partsOfBed(source.field) : "",
     cause: verdict?.lead,
     zero: source ? openZero(snapshot, source) : undefined,
-    saved: of("Saved_kL"),
+    saved: repeat ? undefined : of("Saved_kL"),
   };
 }

@@ -1,7 +1,7 @@
 import type { Area } from "../../cells/area";
 import { cellAt } from "../../cells/box";
 import type { Snapshot } from "../../hosts/snapshot";
-import type { AnswerFacts } from "../../workbook/answer/answer-sentence";
+import { type AnswerFacts, toRepeat } from "../../workbook/answer/answer-sentence";
 import type { BedVerdict } from "../../workbook/bed/bed-verdict";
 import type { SpeakingCheck } from "../readings/read-checks";
 import { cellText } from "../workbook/named";
@@ -44,6 +44,8 @@ export function firstActions(
 ): FirstAction[] {
   const all: (FirstAction | undefined)[] = [];
   const add = (words: string, cell: Area | undefined) => all.push(cell && { words, cell });
+  const repeat = toRepeat(facts);
+  if (repeat) add(repeat.slice(repeat.indexOf("Test again")), first(snapshot, "Wind_ms"));
   const wrong = checks.filter(({ words }) => !words.startsWith("not checked"));
   for (const { label, words, cell } of wrong.slice(0, 1)) add(`${label}: ${words}`, cell);
   const actions = freeActionLine(snapshot);

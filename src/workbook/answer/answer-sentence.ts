@@ -37,8 +37,8 @@ const NO_CAUSE = "nothing wrong found";
 const shown = (value: number) => String(Number(value.toPrecision(3)));
 const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`;
 
-/** Why a test gives no setting, and what is to be repeated. */
-function toRepeat({ notValid, wind, drift }: AnswerFacts): string {
+/** Why a test gives no setting, and what is to be repeated; "" where it gives one. */
+export function toRepeat({ notValid, wind, drift }: Pick<AnswerFacts, "notValid" | "wind" | "drift">): string {
   const reasons: string[] = [];
   const how: string[] = [];
   if (notValid) reasons.push("the test is marked as not valid");

@@ -1,3 +1,4 @@
+import { NOT_VALID } from "../../answer/answer-sentence";
 import { choice, count, date, number, words } from "../../form/allowed";
 import { entryField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
@@ -57,7 +58,12 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
   text("Block", "Block_Name"),
   text("Auditor", "Auditor", "Who made the test."),
   day("Day of the test", "Test_Date"),
-  pick("Tested", "Test_State", ["as found", "as left"], "As found: before anything was mended. As left: after."),
+  pick(
+    "Tested",
+    "Test_State",
+    ["as found", "as left", NOT_VALID],
+    "As found: before anything was mended. As left: after. Not valid: no run time to set.",
+  ),
   pick(
     "Walk-through",
     "Walk_Through",
