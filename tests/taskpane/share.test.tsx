@@ -98,7 +98,7 @@ describe("sharing", () => {
     await page.press("Save as .csv");
     await page.shows("register of audits.csv is kept in memory.");
     const csv = new TextDecoder().decode(host.delivered[0]!.file);
-    expect(csv.split("\r\n")[1]).toContain("a.xlsx,,,,,,,,,not read,");
+    expect(csv.split("\r\n")[1]).toContain("a.xlsx,,,,,,,,,,not read,");
     await page.press("b.xlsx");
     await page.shows("There is no sheet Evidence");
   });

@@ -308,7 +308,7 @@ describe("the run time of an audit", () => {
       book.define(name, area);
     }
     await open(book);
-    await page.step("Run time");
+    await page.step("Answer");
     await page.shows("Run for 45.0 min a day: the longest run of the beds on the valve. This bed alone needs 30.0 min");
     await page.shows("Of the bed's water 44.4 % falls between the pots and 17.8 % drains from them");
     await page.shows("3,600 L a day falling on all 2 beds on the valve");

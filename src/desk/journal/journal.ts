@@ -31,7 +31,13 @@ export class Journal {
     private readonly store: Store,
   ) {
     grid.injector.get(ICommandService).onCommandExecuted(({ id, params, type }, options) => {
-      if (type !== CommandType.MUTATION || options?.onlyLocal || options?.applyFormulaCalculationResult) return;
+      if (
+        type !== CommandType.MUTATION ||
+        options?.onlyLocal ||
+        options?.applyFormulaCalculationResult ||
+        options?.kept
+      )
+        return;
       if (id === SetRangeValuesMutation.id) {
         const { unitId, subUnitId, cellValue } = params as { unitId: string; subUnitId: string; cellValue?: Cells };
         if (bookOf(grid).getId() === unitId) this.changed(subUnitId, cellValue ?? {});

@@ -78,16 +78,20 @@ export function entered(input: Input): ICellData {
   return { ...empty, v: input.replace(/^'/, ""), t: TEXT };
 }
 
-/** Writes values without a step for Undo. */
+/** Writes what is kept in the workbook and follows from it: no step for Undo, and no work that somebody could lose. */
 export function keepCells(grid: Grid, area: Area, inputs: Input[][]): void {
   const { row, column } = boxOf(area);
   const cellValue: Record<number, Record<number, ICellData>> = {};
   inputs.forEach((line, i) => {
     cellValue[row - 1 + i] = Object.fromEntries(line.map((input, j) => [column - 1 + j, entered(input)]));
   });
-  grid.api.syncExecuteCommand(SetRangeValuesMutation.id, {
-    unitId: bookOf(grid).getId(),
-    subUnitId: sheetOf(grid, area.sheet).getSheetId(),
-    cellValue,
-  });
+  grid.api.syncExecuteCommand(
+    SetRangeValuesMutation.id,
+    {
+      unitId: bookOf(grid).getId(),
+      subUnitId: sheetOf(grid, area.sheet).getSheetId(),
+      cellValue,
+    },
+    { kept: true },
+  );
 }

@@ -17,6 +17,9 @@ export interface BedReading {
   running: boolean;
 }
 
+/** A bed that somebody is typing into is not read yet: the fits would take the machine from the typist. */
+const STILL_MS = 1000;
+
 const NOTHING: BedReading = { problem: "", running: false };
 
 function heard(before: BedReading, said: Said): BedReading {
@@ -37,18 +40,24 @@ export function useBedReading(ask: Ask | null): { reading: BedReading; stop: () 
       return;
     }
     setReading({ problem: "", running: true });
-    const run = workRun<Ask, Said>(WORK, JSON.parse(key) as Ask, (said) => setReading((before) => heard(before, said)));
-    current.current = run;
-    const end = (problem: string) => {
-      if (current.current === run) setReading((before) => ({ ...before, running: false, problem }));
+    const start = () => {
+      const run = workRun<Ask, Said>(WORK, JSON.parse(key) as Ask, (said) =>
+        setReading((before) => heard(before, said)),
+      );
+      current.current = run;
+      const end = (problem: string) => {
+        if (current.current === run) setReading((before) => ({ ...before, running: false, problem }));
+      };
+      run.finished.then(
+        () => end(""),
+        (reason) => end(words(reason)),
+      );
     };
-    run.finished.then(
-      () => end(""),
-      (reason) => end(words(reason)),
-    );
+    const waiting = setTimeout(start, STILL_MS);
     return () => {
+      clearTimeout(waiting);
+      current.current?.stop();
       current.current = null;
-      run.stop();
     };
   }, [key]);
   const stop = useCallback(() => current.current?.stop(), []);
