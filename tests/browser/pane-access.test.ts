@@ -16,7 +16,7 @@ afterAll(() => all?.close());
 /** The steps, and what is in each once it has loaded and calculated what it shows. */
 const READY = {
   "Set up": "Add the audit sheets to this workbook",
-  Readings: "Length of the test [min]",
+  Readings: "Paste readings from elsewhere",
   Answer: "Against your limits",
   Layout: "Plan the cans",
   Share: "Make a share copy",

@@ -23,7 +23,8 @@ const METRES = [0.6, 1.8, 3, 4.2, 5.4];
 const pane = () => desk.page.locator("#pane");
 const step = (name: string) => openStep(desk.page, name);
 const press = (name: string) => pane().getByRole("button", { name, exact: true }).click();
-const says = (words: string | RegExp) => pane().getByText(words).first().waitFor();
+const says = (words: string | RegExp) =>
+  pane().getByText(words).filter({ visible: true }).first().waitFor({ timeout: 20_000 });
 
 async function fill(label: string, text: string): Promise<void> {
   const field = pane().getByRole("textbox", { name: label });
