@@ -36,7 +36,7 @@ export const HEAD_CHECKS: readonly DataCheck[] = [
         ],
         [picks(WITHOUT_WAY), `"Head "&${firstHead(WITHOUT_WAY)}&" throws a part circle: choose which way it faces."`],
       ],
-      'IF(COUNT(Head_Across_m,Head_Along_m,Head_Arc_deg)=0,"","ok")',
+      'IF(COUNT(Head_Across_m,Head_Along_m,Head_Arc_deg,Head_Spacing_m)=0,"","ok")',
     ),
   },
   check(
