@@ -37,6 +37,8 @@ function otherText(cell: FileCell, own: Look, seen: Look): Said | null {
   ) {
     return null;
   }
+  // LibreOffice gives a cell in General the format of the one cell that it reads, here one with words for 0.
+  if (own.format === "General" && value === 0 && /^\w+$/.test(cell.formula ?? "")) return null;
   const held = own.format === "General" ? readable(value) : was;
   if (is === was) return { what: "its number format colours what it shows", was: held, is };
   if (is === "") return { what: `shows nothing, and holds ${held}`, was, is: "nothing" };
