@@ -5,29 +5,12 @@ import { escaped } from "../../xlsx/parts/escaped";
 import { isMain } from "../../xlsx/parts/namespaces";
 import { textOf } from "../../xlsx/parts/relations";
 import { sheetContent } from "../../xlsx/parts/sheet-cells";
+import { before } from "../../xlsx/parts/sheet-order";
 import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { childOf, xmlTree } from "../../xlsx/parts/xml-tree";
 import { valueXml } from "./evidence-sheet";
 
-const BEFORE = [
-  "sheetData",
-  "sheetCalcPr",
-  "sheetProtection",
-  "protectedRanges",
-  "scenarios",
-  "autoFilter",
-  "sortState",
-  "dataConsolidate",
-  "customSheetViews",
-  "mergeCells",
-  "phoneticPr",
-  "conditionalFormatting",
-  "dataValidations",
-  "hyperlinks",
-  "printOptions",
-  "pageMargins",
-  "pageSetup",
-];
+const BEFORE = before("headerFooter");
 const FOOTERS = ["oddFooter", "evenFooter", "firstFooter"];
 
 /** A footer with the code in its middle. */

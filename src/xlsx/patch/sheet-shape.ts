@@ -3,6 +3,7 @@ import type { Frozen, Place } from "../desk-file/book";
 import { type Edit, tagEdit } from "../parts/edits";
 import { escapedAttribute } from "../parts/escaped";
 import { isMain } from "../parts/namespaces";
+import { before } from "../parts/sheet-order";
 import { childOf, childrenOf, type XmlElement } from "../parts/xml-tree";
 
 const PIXELS_A_CHARACTER = 7;
@@ -99,17 +100,7 @@ export function frozenEdits(xml: string, root: XmlElement, { rows, columns }: Fr
 }
 
 /** What comes before the merged cells in a sheet's part. */
-const BEFORE_MERGES = [
-  "sheetData",
-  "sheetCalcPr",
-  "sheetProtection",
-  "protectedRanges",
-  "scenarios",
-  "autoFilter",
-  "sortState",
-  "dataConsolidate",
-  "customSheetViews",
-];
+const BEFORE_MERGES = before("mergeCells");
 
 /** The edits that merge these cells of a sheet and no others. */
 export function mergeEdits(root: XmlElement, merges: readonly Place[]): Edit[] {
