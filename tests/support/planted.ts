@@ -21,7 +21,7 @@ export function plantedFile(file: Uint8Array): Uint8Array {
   const parts = Object.entries(unzipSync(file)).map(([name, part]) => {
     if (!name.startsWith("xl/worksheets/sheet")) return [name, part] as const;
     const planted = strFromU8(part).replace(
-      /(<c [^>]*>)((?:(?!<\/c>)[\s\S])*?<\/f>)<v>[^<]*<\/v>/g,
+      /(<c [^>]*[^/]>)((?:(?!<\/c>)[\s\S])*?<\/f>)<v>[^<]*<\/v>/g,
       (_, cell: string, formula: string) => `${cell}${formula}<v>${/ t="b"/.test(cell) ? 0 : -7}</v>`,
     );
     return [name, strToU8(planted)] as const;
