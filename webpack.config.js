@@ -85,7 +85,7 @@ function shared(name, production) {
         { test: /\.css$/, use: ["style-loader", "css-loader"] },
         {
           test: /@univerjs\/[^/]+\/lib\/es\/\w+\.js$/,
-          loader: resolve(__dirname, "src/desk/univer-fixes/fields-loader.js"),
+          loader: resolve(__dirname, "src/desk/univer-fixes/drawing/fields-loader.js"),
         },
       ],
     },

@@ -1,6 +1,6 @@
 import { StringValueObject } from "@univerjs/engine-formula";
 import { expect, test, vi } from "vitest";
-import { plainTexts } from "../../src/desk/univer-fixes/plain-texts";
+import { plainTexts } from "../../src/desk/univer-fixes/typing/plain-texts";
 
 // the presets hand on what the engine exports, and the page with it
 vi.mock("@univerjs/preset-sheets-core", () => import("@univerjs/engine-formula"));

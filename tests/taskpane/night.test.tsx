@@ -14,7 +14,7 @@ import { screen } from "../support/screen";
 import { cellOf, nightBook, PLACES, SMALL } from "./night-book";
 
 const drawn: string[] = [];
-vi.mock("../../src/taskpane/map/png", () => ({
+vi.mock("../../src/taskpane/map/picture/png", () => ({
   pngOf: async (svg: SVGSVGElement) => {
     drawn.push(svg.querySelector("text")!.textContent);
     return { bytes: new Uint8Array([1, 2, 3]), width: svg.viewBox?.baseVal?.width ?? 480, height: 200 };

@@ -5,7 +5,7 @@ import { answerSentence } from "../../workbook/answer/answer-sentence";
 import { useBedReading } from "../map/bed/use-bed-reading";
 import { useKeptCause } from "../map/bed/use-kept-cause";
 import { CauseSection } from "../map/cause-section";
-import { MapPicture } from "../map/map-picture";
+import { MapPicture } from "../map/picture/map-picture";
 import { SelectedMap } from "../map/selected-map";
 import { useMap } from "../map/use-map";
 import { WholeBedSection } from "../map/whole-bed-section";

@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useId, useRef } from "react";
-import { placeAtSelection } from "../map/place-picture";
-import { pngOf } from "../map/png";
+import { placeAtSelection } from "../map/picture/place-picture";
+import { pngOf } from "../map/picture/png";
 import { Failure } from "../parts/failure";
 import { figure } from "../parts/figure";
 import { NamedChoice } from "../parts/named-choice";

@@ -1,5 +1,5 @@
 import { COSTS } from "../../core/figures/costs";
-import { INK, PAPER, PICTURE_WIDTH, Picture } from "../map/plot";
+import { INK, PAPER, PICTURE_WIDTH, Picture } from "../map/picture/plot";
 import type { NamedCells } from "../workbook/named";
 import { costOf, KINDS, money, type Span } from "./read-costs";
 

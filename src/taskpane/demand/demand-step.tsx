@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { useId, useRef } from "react";
-import { placeAtSelection } from "../map/place-picture";
-import { pngOf } from "../map/png";
+import { placeAtSelection } from "../map/picture/place-picture";
+import { pngOf } from "../map/picture/png";
 import { NurseryPlan } from "../new-audit/nursery-plan";
 import { Failure } from "../parts/failure";
 import { TaskLine } from "../parts/task-line";

@@ -1,5 +1,5 @@
 import { MONTHS } from "../../workbook/nursery/months";
-import { INK, PICTURE_WIDTH, Picture } from "../map/plot";
+import { INK, PICTURE_WIDTH, Picture } from "../map/picture/plot";
 import { figure } from "../parts/figure";
 import { titleOf } from "./missing";
 import type { Group } from "./read-demand";

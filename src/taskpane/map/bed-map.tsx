@@ -1,14 +1,14 @@
 import { type CanField, ratesRead } from "../../core/pattern/can-field";
 import { mean } from "../../core/readings";
 import { figure } from "../parts/figure";
-import { Bands } from "./bands";
-import { readGround } from "./can-bands";
-import { CanMarks } from "./can-marks";
-import { Hatching } from "./hatching";
-import { HeadMarks } from "./head-marks";
-import { LEGEND_HEIGHT, Legend } from "./legend";
 import { type FittedView, mapView } from "./map-view";
-import { Axes, INK, Picture, plotOf } from "./plot";
+import { Bands } from "./picture/bands";
+import { readGround } from "./picture/can-bands";
+import { CanMarks } from "./picture/can-marks";
+import { Hatching } from "./picture/hatching";
+import { HeadMarks } from "./picture/head-marks";
+import { LEGEND_HEIGHT, Legend } from "./picture/legend";
+import { Axes, INK, Picture, plotOf } from "./picture/plot";
 
 /** What a map shows beside the cans. */
 export interface MapFacts {

@@ -2,8 +2,8 @@ import { type CanField, ratesRead } from "../../core/pattern/can-field";
 import { mean as meanOf } from "../../core/readings";
 import { figure } from "../parts/figure";
 import type { FittedGround } from "./bed/bed-messages";
-import { canBands } from "./can-bands";
-import { type Band, classBands } from "./class-bands";
+import { canBands } from "./picture/can-bands";
+import { type Band, classBands } from "./picture/class-bands";
 
 /** What of a fitted bed is shown. */
 export interface FittedView {

@@ -5,7 +5,7 @@ import { InputError } from "../../core/errors";
 import { numberOf } from "../parts/typed-number";
 import type { StepProps } from "../step";
 import type { Spacings, Way } from "./find-source";
-import { MapPicture } from "./map-picture";
+import { MapPicture } from "./picture/map-picture";
 import { useMap } from "./use-map";
 
 function distance(parameter: string, text: string): { value?: number; problem: string } {

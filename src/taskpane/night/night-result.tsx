@@ -6,7 +6,7 @@ import { verifyNight } from "../../core/program/verify-night";
 import type { Host } from "../../hosts/host";
 import { MONTHS } from "../../workbook/nursery/months";
 import { PAPER_LINES } from "../../workbook/nursery/start-times/places";
-import { placeAtSelection } from "../map/place-picture";
+import { placeAtSelection } from "../map/picture/place-picture";
 import type { Question } from "../parts/question";
 import { TaskLine } from "../parts/task-line";
 import { useDark } from "../parts/use-dark";

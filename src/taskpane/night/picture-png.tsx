@@ -1,6 +1,6 @@
 import { flushSync } from "react-dom";
 import { createRoot } from "react-dom/client";
-import { type Png, pngOf } from "../map/png";
+import { type Png, pngOf } from "../map/picture/png";
 import { NightChart } from "./night-chart";
 
 /** The night's picture for paper, whatever the colours of the page. */

@@ -1,5 +1,5 @@
 import { type PointerEvent, useRef } from "react";
-import { INK, type Plot } from "../map/plot";
+import { INK, type Plot } from "../map/picture/plot";
 import type { Planned } from "./worker/messages";
 
 /** Told the new sizes [m] while something is dragged. */

@@ -1,9 +1,9 @@
 import type { Head } from "../../core/layout/heads";
-import { Bands } from "../map/bands";
-import { classBands } from "../map/class-bands";
-import { HeadMarks } from "../map/head-marks";
-import { LEGEND_HEIGHT, Legend } from "../map/legend";
-import { Axes, type Ground, INK, Picture, type Plot, plotOf } from "../map/plot";
+import { Bands } from "../map/picture/bands";
+import { classBands } from "../map/picture/class-bands";
+import { HeadMarks } from "../map/picture/head-marks";
+import { LEGEND_HEIGHT, Legend } from "../map/picture/legend";
+import { Axes, type Ground, INK, Picture, type Plot, plotOf } from "../map/picture/plot";
 import { figure } from "../parts/figure";
 import { type Drag, DragHandles } from "./drag-handles";
 import { layoutName } from "./layout-name";

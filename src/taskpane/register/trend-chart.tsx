@@ -1,5 +1,5 @@
 import { isoDay } from "../../cells/day-number";
-import { INK, PAPER, PICTURE_WIDTH, Picture } from "../map/plot";
+import { INK, PAPER, PICTURE_WIDTH, Picture } from "../map/picture/plot";
 import { figure } from "../parts/figure";
 import type { Trend } from "./trends";
 
