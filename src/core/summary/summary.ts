@@ -19,6 +19,8 @@ export interface SummaryRow {
   unit: string;
   low: number | "";
   high: number | "";
+  /** Of the whole bed, by fit: the ends are by fit too; left out where the ends resample the cans. */
+  estimate?: number;
   limit: string;
   verdict: string;
 }

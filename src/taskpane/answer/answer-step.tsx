@@ -24,6 +24,7 @@ import type { Reading } from "../workbook/reading";
 import { areCans } from "../workbook/use-stated";
 import { useWatched } from "../workbook/use-watched";
 import { answerFacts, FACT_NAMES } from "./answer-facts";
+import { auditByFit } from "./audit";
 import { FiguresTable } from "./figures-table";
 import { ACTION_NAMES, firstActions, freeActionLine } from "./first-actions";
 import { NeededList } from "./needed-list";
@@ -44,10 +45,11 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
   const { reading, stop } = useBedReading(map.ask);
   useKeptCause(host, reading, map.stamp);
   const verdict = reading.cause?.verdict;
-  const audit = answer?.audit ?? null;
   const cans = snapshot?.named("Cans_Readings")?.area;
   const named = useMemo(() => snapshot && namedCells(snapshot, ["Cans_Readings", "Multiplier_Basis"]), [snapshot]);
   const own = areCans(named, answer?.area);
+  const whole = own && reading.interval?.kind === "interval" ? reading.interval.whole : undefined;
+  const audit = useMemo(() => auditByFit(answer?.audit ?? null, whole), [answer?.audit, whole]);
   const facts = useMemo(
     () => (snapshot && audit && own ? answerFacts(snapshot, audit, map.source, verdict) : null),
     [snapshot, audit, own, map.source, verdict],

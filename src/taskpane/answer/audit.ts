@@ -5,6 +5,7 @@ import { runTime } from "../../core/application/run-time";
 import { InputError } from "../../core/errors";
 import { BUILT_IN_LIMITS, type Limit } from "../../core/figures/limits";
 import { mean } from "../../core/readings";
+import { type FittedBed, rowsByFit } from "../../core/summary/by-fit";
 import { type SummaryRow, summary } from "../../core/summary/summary";
 import { multiplier } from "../../core/uniformity/multiplier";
 import { weightedMean } from "../../core/uniformity/weighted";
@@ -157,4 +158,10 @@ export function auditOf(
           ? null
           : timeFor(named),
   };
+}
+
+/** An audit whose verdicts are by the interval of the whole bed, where there is one [mm/h, %]. */
+export function auditByFit(audit: Audit | null, bed: FittedBed | undefined): Audit | null {
+  if (!audit || !bed) return audit;
+  return { ...audit, rows: rowsByFit(audit.rows, bed, audit.limits, audit.catches.values.length) };
 }

@@ -34,7 +34,9 @@ function Row({ row }: { row: SummaryRow }) {
         </span>
         {row.low !== "" && row.high !== "" && (
           <span className="detail">
-            90 % interval {figure(row.low)} to {figure(row.high)} {unit}
+            {row.estimate === undefined
+              ? `90 % interval ${figure(row.low)} to ${figure(row.high)} ${unit}`
+              : `whole bed, by fit: ${figure(row.estimate)} (${figure(row.low)} to ${figure(row.high)}) ${unit}`}
           </span>
         )}
         {row.limit && (
@@ -107,10 +109,12 @@ export function MeasureTable({ audit }: { audit: Audit }) {
       <LimitSources limits={audit.limits} />
       {audit.lack && <p className="problem">{audit.lack}</p>}
       <p className="note">
-        The interval resamples the cans. It means to hold the true value of the bed nine times in ten. In simulated beds
-        of overlapping heads with 40 or 60 cans, edge cans included, the one of DU did so only 36 to 62 times in a
-        hundred by area, 22 to 61 times with equal weight: take it as too narrow. BED.INTERVAL also uses the heads, and
-        its interval did so 85 to 91 times.
+        {audit.rows.some(({ estimate }) => estimate !== undefined) &&
+          "By fit: from the cans and the places of the heads, 90 % interval in brackets; the verdict compares that with the limit. "}
+        The interval of other figures resamples the cans. It means to hold the true value of the bed nine times in ten.
+        In simulated beds of overlapping heads with 40 or 60 cans, edge cans included, the one of DU did so only 36 to
+        62 times in a hundred by area, 22 to 61 times with equal weight: take it as too narrow. BED.INTERVAL also uses
+        the heads, and its interval did so 85 to 91 times.
         {audit.catches.values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
       </p>
     </>
