@@ -1,6 +1,6 @@
 import { cellAt, firstCell } from "../../src/cells/places";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
-import type { FileCell } from "../../src/xlsx/parts/sheet-cells";
+import type { FileCell } from "../../src/xlsx/parts/file-cell";
 import { type FileBook, namedArea } from "../../src/xlsx/parts/workbook-file";
 
 /** A change of one cell's tag in a file, in words and as text. */

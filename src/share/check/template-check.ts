@@ -3,7 +3,7 @@ import { absolute, areaOf, placeName } from "../../cells/sheet-area";
 import { KEPT } from "../../workbook/audit/working/kept";
 import { namesOf } from "../../workbook/form/build";
 import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
-import type { FileCell } from "../../xlsx/parts/sheet-cells";
+import type { FileCell } from "../../xlsx/parts/file-cell";
 import { type BookSheet, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { changed, type Finding, saying } from "../finding";
 import { strangeSign } from "../looks/look-alike";

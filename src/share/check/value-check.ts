@@ -2,7 +2,7 @@ import { placeName } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import { COVERAGE } from "../../workbook/audit/coverage/coverage";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
-import type { FileCell } from "../../xlsx/parts/sheet-cells";
+import type { FileCell } from "../../xlsx/parts/file-cell";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { changed, type Finding } from "../finding";
 import { formatAt } from "../looks/formats";

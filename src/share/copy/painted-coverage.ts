@@ -5,7 +5,7 @@ import { COVERAGE } from "../../workbook/audit/coverage/coverage";
 import { paintedRate } from "../../workbook/audit/coverage/painted";
 import { SOURCE, sourceCell } from "../../workbook/audit/coverage/places";
 import { sourceCells } from "../../workbook/audit/coverage/source";
-import type { FileCell } from "../../xlsx/parts/sheet-cells";
+import type { FileCell } from "../../xlsx/parts/file-cell";
 import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
 import { tokensOf } from "../calls";
 import { sameFormula } from "../same-formula";

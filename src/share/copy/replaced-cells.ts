@@ -2,7 +2,7 @@ import { cellAt } from "../../cells/places";
 import { areaOf, placeName, type SheetArea } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import { InputError } from "../../core/errors";
-import type { FileCell } from "../../xlsx/parts/sheet-cells";
+import type { FileCell } from "../../xlsx/parts/file-cell";
 import { type BookSheet, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { ourCalls } from "../calls";
 import { howComputed } from "./how-computed";

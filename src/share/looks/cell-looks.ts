@@ -1,7 +1,7 @@
 import { firstCell } from "../../cells/places";
 import { placeName } from "../../cells/sheet-area";
 import type { CellSpec } from "../../workbook/form/sheet-spec";
-import type { FileCell } from "../../xlsx/parts/sheet-cells";
+import type { FileCell } from "../../xlsx/parts/file-cell";
 import type { BookSheet } from "../../xlsx/parts/workbook-file";
 import { type Finding, misleading } from "../finding";
 import { contrast } from "./colours";

@@ -2,7 +2,7 @@ import { cellAt } from "../../cells/places";
 import { addressParts, type SheetArea } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
-import type { FileCell } from "../../xlsx/parts/sheet-cells";
+import type { FileCell } from "../../xlsx/parts/file-cell";
 import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import type { Cells } from "./arguments";
 import { type Compiled, compiled } from "./compiled";

@@ -1,5 +1,5 @@
+import { plainText } from "./cell-value";
 import { isMain } from "./namespaces";
-import { plainText } from "./sheet-cells";
 import { readXml } from "./xml";
 
 const ITEM = 2;

@@ -1,71 +1,14 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { cellAt } from "../../cells/places";
 import { addressParts } from "../../cells/sheet-area";
-import type { Stated } from "../../cells/stated";
-import { InputError } from "../../core/errors";
+import { readValue, refused, type SharedTexts } from "./cell-value";
+import type { FileCell, FileRow, SheetContent } from "./file-cell";
 import { isMain } from "./namespaces";
 import { attributesOf, readXml, type XmlReading, type XmlTag } from "./xml";
 
-/** What a cell of a file holds. */
-export interface FileCell {
-  value: Stated;
-  /** Name of the error that it shows, such as `#NAME?`. */
-  error?: string;
-  /** As the file holds it, without `=`. */
-  formula?: string;
-  /** Its kind where it is not a plain one: array, shared or dataTable. */
-  kind?: string;
-  /** The cells that an array formula fills. */
-  fills?: string;
-  /** Number of the formula that it shares with other cells. */
-  shared?: string;
-  /** Where the element of its formula starts and ends in the part. */
-  formulaPlace?: [start: number, end: number];
-  /** Whether its text has pieces with looks of their own. */
-  rich?: true;
-  /** Attributes of the cell's tag, such as its style. */
-  given: ReadonlyMap<string, string>;
-  /** Where the cell lies in the part. */
-  start: number;
-  end: number;
-}
-
-/** A row's tag; places as those of an element. */
-export interface FileRow {
-  number: number;
-  /** Style of its cells that have none of their own, as a number. */
-  style?: number;
-  /** Attributes of its tag, such as its height. */
-  given: ReadonlyMap<string, string>;
-  start: number;
-  openEnd: number;
-  closeStart: number;
-  end: number;
-}
-
-export interface SheetContent {
-  /** The cells that hold something or have a style, by address, in the order of the file. */
-  cells: Map<string, FileCell>;
-  rows: FileRow[];
-  /** Where the table of cells is. */
-  table: { openEnd: number; closeStart: number; end: number };
-}
-
 const MOST_CELLS = 1_000_000;
 const LONGEST_FORMULA = 8192;
-const ESCAPED_SIGN = /_x([0-9A-F]{4})_/gi;
-const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 const WHOLE = /^\d+$/;
-const LOGICAL = ["0", "1", "false", "true"];
-
-const refused = (rule: string, value: unknown, place = "") => new InputError("the file", rule, value, { place });
-
-/** A text of a file, in which `_x000D_` is a sign that xml cannot hold. */
-export function plainText(text: string): string {
-  return !text.includes("_x")
-    ? text
-    : text.replace(ESCAPED_SIGN, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
-}
 
 interface Master {
   text: string;
@@ -104,10 +47,7 @@ class CellReading implements XmlReading {
   private rich = false;
   private into: "" | "formula" | "value" | "inline" = "";
 
-  constructor(
-    private readonly shared: readonly string[],
-    private readonly richTexts: ReadonlySet<number>,
-  ) {}
+  constructor(private readonly texts: SharedTexts) {}
 
   open(tag: XmlTag, start: number, end: number): void {
     this.depth += 1;
@@ -197,37 +137,11 @@ class CellReading implements XmlReading {
   private closeCell(end: number): void {
     const { given, address } = this;
     const cell: FileCell = { value: null, given, start: this.start, end };
-    this.readValue(cell, given.get("t") ?? "n");
+    const { value, inline, rich } = this;
+    readValue(cell, given.get("t") ?? "n", { value, inline, rich, address }, this.texts);
     if (this.formula) this.readFormula(cell, this.formula);
     this.cells.set(address, cell);
     if (this.cells.size > MOST_CELLS) throw refused(`hold at most ${MOST_CELLS} cells a sheet`, "more");
-  }
-
-  private readValue(cell: FileCell, type: string): void {
-    const { value, inline, address } = this;
-    if (inline !== null) {
-      if (value !== null || type !== "inlineStr") throw refused("hold one value a cell", "two", address);
-      cell.value = plainText(inline);
-      if (this.rich) cell.rich = true;
-    }
-    if (value === null) return;
-    const text = value.trim();
-    if (type === "s") {
-      const known = WHOLE.test(text) ? this.shared[Number(text)] : undefined;
-      if (known === undefined) throw refused("hold every text that a cell names", text, address);
-      cell.value = known;
-      if (this.richTexts.has(Number(text))) cell.rich = true;
-    } else if (type === "b") {
-      if (!LOGICAL.includes(text)) throw refused("hold logical values as 0 or 1", text, address);
-      cell.value = text === "1" || text === "true";
-    } else if (type === "e") cell.error = text;
-    else if (type === "str" || type === "d" || type === "inlineStr") cell.value = plainText(value);
-    else if (type !== "n") throw refused("hold cells of a known kind", type, address);
-    else if (text !== "") {
-      const number = DECIMAL.test(text) ? Number(text) : Number.NaN;
-      if (!Number.isFinite(number)) throw refused("hold numbers as numbers", text, address);
-      cell.value = number;
-    }
   }
 
   private readFormula(cell: FileCell, formula: Map<string, string>): void {
@@ -252,7 +166,7 @@ export function sheetContent(
   shared: readonly string[],
   richTexts: ReadonlySet<number> = new Set(),
 ): SheetContent {
-  const reading = new CellReading(shared, richTexts);
+  const reading = new CellReading({ shared, rich: richTexts });
   readXml(xml, reading);
   return { cells: reading.cells, rows: reading.rows, table: reading.table };
 }

@@ -1,10 +1,11 @@
 import { cellAt } from "../../cells/places";
 import { addressParts, areaOf, placeName, type SheetArea } from "../../cells/sheet-area";
 import { InputError } from "../../core/errors";
+import type { FileCell, SheetContent } from "./file-cell";
 import { checkParts, type DefinedName, openPackage } from "./package";
 import { onlyRelation, textOf } from "./relations";
 import { sharedTexts } from "./shared-strings";
-import { type FileCell, type SheetContent, sheetContent } from "./sheet-cells";
+import { sheetContent } from "./sheet-cells";
 import type { XmlElement } from "./xml-tree";
 
 /** A sheet of a file. */

@@ -5,7 +5,7 @@ import { addressParts, areaOf } from "../../cells/sheet-area";
 import type { CellChange } from "../desk-file/book";
 import { callsOurs, storedFormula } from "../desk-file/formula";
 import type { Edit } from "../parts/edits";
-import type { FileCell, FileRow, SheetContent } from "../parts/sheet-cells";
+import type { FileCell, FileRow, SheetContent } from "../parts/file-cell";
 import { cellText, formulaText } from "./cell-text";
 
 /** What the cells of a sheet need from the rest of the file. */

@@ -1,0 +1,58 @@
+import { InputError } from "../../core/errors";
+import type { FileCell } from "./file-cell";
+
+/** Texts that cells name by number, and the numbers of those whose pieces have looks of their own. */
+export interface SharedTexts {
+  shared: readonly string[];
+  rich: ReadonlySet<number>;
+}
+
+/** The texts in the tags of a cell. */
+interface CellTexts {
+  value: string | null;
+  inline: string | null;
+  rich: boolean;
+  address: string;
+}
+
+const ESCAPED_SIGN = /_x([0-9A-F]{4})_/gi;
+const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+const WHOLE = /^\d+$/;
+const LOGICAL = ["0", "1", "false", "true"];
+
+export const refused = (rule: string, value: unknown, place = "") => new InputError("the file", rule, value, { place });
+
+/** A text of a file, in which `_x000D_` is a sign that xml cannot hold. */
+export function plainText(text: string): string {
+  return !text.includes("_x")
+    ? text
+    : text.replace(ESCAPED_SIGN, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
+}
+
+/** Gives the cell the value that its texts hold; `type` is the attribute `t` of its tag. */
+export function readValue(cell: FileCell, type: string, texts: CellTexts, { shared, rich }: SharedTexts): void {
+  const { value, inline, address } = texts;
+  if (inline !== null) {
+    if (value !== null || type !== "inlineStr") throw refused("hold one value a cell", "two", address);
+    cell.value = plainText(inline);
+    if (texts.rich) cell.rich = true;
+  }
+  if (value === null) return;
+  const text = value.trim();
+  if (type === "s") {
+    const known = WHOLE.test(text) ? shared[Number(text)] : undefined;
+    if (known === undefined) throw refused("hold every text that a cell names", text, address);
+    cell.value = known;
+    if (rich.has(Number(text))) cell.rich = true;
+  } else if (type === "b") {
+    if (!LOGICAL.includes(text)) throw refused("hold logical values as 0 or 1", text, address);
+    cell.value = text === "1" || text === "true";
+  } else if (type === "e") cell.error = text;
+  else if (type === "str" || type === "d" || type === "inlineStr") cell.value = plainText(value);
+  else if (type !== "n") throw refused("hold cells of a known kind", type, address);
+  else if (text !== "") {
+    const number = DECIMAL.test(text) ? Number(text) : Number.NaN;
+    if (!Number.isFinite(number)) throw refused("hold numbers as numbers", text, address);
+    cell.value = number;
+  }
+}
