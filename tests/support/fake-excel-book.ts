@@ -21,6 +21,7 @@ export async function openInFake(workbook: Workbook, file: Uint8Array): Promise<
       sheet.cells.set(`${row},${column}`, { input, value: formula ? shownValue(cached) : input });
     }
     if (unlocked) sheet.protection = { options: { allowFormatCells: false } };
+    for (const place of unlocked ?? []) sheet.unlocked.add(place.replace(" ", ","));
   }
   for (const { name, reference } of names) workbook.names.set(name, `=${reference}`);
   workbook.selection = { sheet: workbook.sheets[0]!, area: { row: 0, column: 0, rows: 1, columns: 1 } };

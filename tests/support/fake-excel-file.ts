@@ -30,6 +30,7 @@ export async function insertFile(workbook: Workbook, base64: string): Promise<st
     const sheet = workbook.add(workbook.sheet(name) ? `${name} (2)` : name);
     for (const { row, column, input } of cells) sheet.set(row, column, workbook.links ? linked(input) : input);
     if (unlocked) sheet.protection = { options: { allowFormatCells: false } };
+    for (const place of unlocked ?? []) sheet.unlocked.add(place.replace(" ", ","));
     return sheet.id;
   });
   for (const { name, reference } of names) arrive(workbook, name, reference, sheets.at(-1)!.name);

@@ -1,3 +1,4 @@
+import type { Rectangle } from "./fake-excel-address";
 import { type Member, Refusal } from "./fake-excel-objects";
 import type { Sheet } from "./fake-excel-sheet";
 
@@ -19,6 +20,9 @@ export function protection(sheet: Sheet): Member {
   };
 }
 
-export function refuseProtected(sheet: Sheet): void {
-  if (sheet.protection) throw new Refusal("AccessDenied", "You cannot perform the requested operation.");
+/** Refuses a change where the sheet is protected; in an area only where a cell of it is locked. */
+export function refuseProtected(sheet: Sheet, area?: Rectangle): void {
+  if (!sheet.protection) return;
+  const free = area && sheet.grid(area, (row, column) => sheet.unlocked.has(`${row},${column}`)).flat();
+  if (!free?.every(Boolean)) throw new Refusal("AccessDenied", "You cannot perform the requested operation.");
 }

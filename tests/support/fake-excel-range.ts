@@ -53,7 +53,7 @@ export function range(workbook: Workbook, listener: Listener, sheet: Sheet, area
       if (inputs.length !== area.rows || inputs.some((line) => line.length !== area.columns)) {
         throw new Refusal("InvalidArgument", "The argument is invalid or missing or has an incorrect format.");
       }
-      refuseProtected(sheet);
+      refuseProtected(sheet, area);
       inputs.forEach((line, r) => {
         line.forEach((input, c) => {
           sheet.set(area.row + r, area.column + c, input as number | string | boolean);

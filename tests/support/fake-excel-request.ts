@@ -10,6 +10,8 @@ interface ObjectPath {
   ObjectPathType: number;
   Name: string;
   ParentObjectPathId: number;
+  /** Of an object that was untracked. */
+  D?: boolean;
   ArgumentInfo?: ArgumentInfo;
 }
 
@@ -118,7 +120,8 @@ export class Server {
     if (action.ActionType === TRACE) return null;
     const member = this.#find(request, action.ObjectPathId, found);
     if (member === null) return null;
-    if (action.ActionType === INSTANTIATE) return this.#identity(member);
+    const untracked = request.ObjectPaths[action.ObjectPathId]!.D;
+    if (action.ActionType === INSTANTIATE) return untracked ? {} : this.#identity(member);
     if (action.ActionType === QUERY) {
       const select = action.QueryInfo?.Select ?? [];
       return member.items ? { _Items: member.items().map((item) => selected(item, select)) } : selected(member, select);

@@ -37,6 +37,8 @@ export class Sheet {
   readonly names = new Map<string, string>();
   shapes: Shape[] = [];
   protection: Protection | null = null;
+  /** Places that may be written to while it is protected. */
+  readonly unlocked = new Set<string>();
 
   constructor(
     readonly id: string,

@@ -15,6 +15,7 @@ import { screen } from "../support/screen";
 const LATENCIES = process.env.BENCH_EXCEL ? [0, 30, 100] : [0];
 /** Longer than events are gathered. */
 const SILENCE_MS = 200;
+const TURN_MS = 10;
 /** Longer than a step computes between what it asks for when it opens. */
 const OPENED_MS = 400;
 /** Longer than the first step takes to load. */
@@ -28,14 +29,15 @@ const table: Record<string, Record<string, number>> = {};
 async function during(work: () => unknown, silence = SILENCE_MS): Promise<{ requests: number; time: number }> {
   excel.requests.length = 0;
   const start = performance.now();
-  let [counted, last] = [0, start];
+  let [counted, last, quiet] = [0, start, 0];
   await work();
-  while (performance.now() - last < silence) {
-    await act(() => pause(10));
+  // turns, not time: on a busy machine one turn may take as long as the events are gathered
+  while (quiet * TURN_MS < silence) {
+    await act(() => pause(TURN_MS));
     const loading = page?.place.querySelector("[role=progressbar]");
-    if (counted === excel.requests.length && excel.unanswered === 0 && !loading) continue;
+    quiet = counted === excel.requests.length && excel.unanswered === 0 && !loading ? quiet + 1 : 0;
     counted = excel.requests.length;
-    last = performance.now();
+    if (quiet === 0) last = performance.now();
   }
   return { requests: counted, time: Math.round(last - start) };
 }
@@ -50,6 +52,12 @@ function type(sheetName: string, row: number): void {
   excel.tell("Calculated");
 }
 
+/** What each request asks for, in short. */
+const asked = () =>
+  excel.requests
+    .map(({ ObjectPaths }) => [...new Set(Object.values(ObjectPaths).map(({ Name }) => Name))].join(" ").slice(0, 80))
+    .join("\n");
+
 function note(line: string, latency: number, { requests, time }: { requests: number; time: number }): void {
   table[line] = { ...table[line], requests, [`ms at ${latency}`]: time };
 }
@@ -62,13 +70,12 @@ afterAll(() => {
   if (process.env.BENCH_EXCEL) console.table(table);
 });
 
-/** The answer of an audit writes its verdict into the workbook once. */
 const NURSERY = ["Demand", "Schedule", "Register"];
 
 describe.each([
-  ["audit", "Cans", 24, STEPS.filter(({ title }) => !NURSERY.includes(title))],
-  ["nursery", "Demand", 10, STEPS.filter(({ title }) => NURSERY.includes(title))],
-])("the pane over the example %s", (example, sheet, most, steps) => {
+  ["audit", "Cans", STEPS.filter(({ title }) => !NURSERY.includes(title))],
+  ["nursery", "Demand", STEPS.filter(({ title }) => NURSERY.includes(title))],
+])("the pane over the example %s", (example, sheet, steps) => {
   it.each(LATENCIES)("asks seldom to open, and at most 5 times after an act (%i ms each)", async (latency) => {
     await openInFake(excel.workbook, readFileSync(`templates/example-${example}.xlsx`));
     excel.latency = latency;
@@ -77,7 +84,8 @@ describe.each([
     }, FIRST_MS);
     note(`${example}: opening`, latency, opening);
     expect(opening.requests).toBeGreaterThan(2);
-    expect(opening.requests, "opening").toBeLessThanOrEqual(most);
+    expect(opening.requests, `opening asks\n${asked()}`).toBeLessThanOrEqual(10);
+    expect(JSON.stringify(excel.requests), "lifting a protection empties Excel's own Undo").not.toContain("Unprotect");
     for (const [row, { title }] of steps.entries()) {
       await during(() => page.step(title), OPENED_MS);
       let typing = await during(() => type(sheet, row + 8));
@@ -85,7 +93,7 @@ describe.each([
       if (typing.requests > 5) typing = await during(() => type(sheet, row + 8));
       note(`${example}: ${title}`, latency, typing);
       expect(typing.requests, title).toBeGreaterThan(0);
-      expect(typing.requests, title).toBeLessThanOrEqual(5);
+      expect(typing.requests, `${title} asks\n${asked()}`).toBeLessThanOrEqual(5);
     }
   });
 });

@@ -1,5 +1,5 @@
 import type { Area } from "../../cells/area";
-import { type Box, boxAddress, boxOf } from "../../cells/box";
+import { type Box, boxAddress, boxOf, cellAt } from "../../cells/box";
 import type { Cell, Input } from "../../cells/cell";
 import { plainAddress } from "../../cells/letters";
 import { typedNames } from "../../cells/stored-name";
@@ -26,7 +26,7 @@ interface Place {
   inputs: Input[][];
   row: number;
   column: number;
-  cell: Excel.Range;
+  address: string;
   parent: Excel.Range;
 }
 
@@ -39,19 +39,29 @@ function cell(value: unknown, type: string): Cell {
 const plainInput = (input: Input): Input => (typeof input === "string" ? typedNames(input) : input);
 
 /** Excel may show the anchor's formula in the body of a spill, so each such cell is asked where its spill begins. */
-function spillPlaces(parts: readonly Part[]): Place[] {
+function spillPlaces(context: Excel.RequestContext, parts: readonly Part[]): Place[] {
   return parts
     .filter(({ of, range }) => of.inputs && range.hasSpill !== false)
-    .flatMap(({ of: { inputs }, from, range }) =>
-      range.formulas.flatMap((line: Input[], row) =>
+    .flatMap(({ of: { area, inputs }, from, range }) => {
+      const sheet = context.workbook.worksheets.getItem(area.sheet);
+      return range.formulas.flatMap((line: Input[], i) =>
         line.flatMap((input, column) => {
           if (input === "") return [];
-          const one = range.getCell(row, column).load("address");
-          const parent = one.getSpillParentOrNullObject().load("address");
-          return [{ inputs: inputs!, row: from + row, column, cell: one, parent }];
+          const row = from + i;
+          const { address } = cellAt(area, row, column);
+          const cell = sheet.getRange(address).untrack();
+          return [
+            {
+              inputs: inputs!,
+              row,
+              column,
+              address,
+              parent: cell.getSpillParentOrNullObject().load("address").untrack(),
+            },
+          ];
         }),
-      ),
-    );
+      );
+    });
 }
 
 /** Boxes of so many rows that each is one request. */
@@ -64,7 +74,7 @@ function slices(box: Box): Box[] {
   }));
 }
 
-/** What areas hold: as few requests as their size asks for, and one more where a spill is among what was typed. */
+/** What areas hold, ranges untracked so that no request follows to let go of them: as few requests as their size asks for, and one more where a spill is among what was typed. */
 export async function readAreas(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Filled[]> {
   const all = asked.map(({ area, typed }): Filled => ({ area, cells: [], inputs: typed ? [] : null }));
   const parts: Part[] = [];
@@ -79,7 +89,7 @@ export async function readAreas(context: Excel.RequestContext, asked: readonly A
         pending = 0;
       }
       const range = sheet.getRange(boxAddress(box));
-      range.load(filled.inputs ? "values,valueTypes,formulas,hasSpill" : "values,valueTypes");
+      range.load(filled.inputs ? "values,valueTypes,formulas,hasSpill" : "values,valueTypes").untrack();
       parts.push({ of: filled, from: box.row - whole.row, range });
       pending += cells;
     }
@@ -91,10 +101,10 @@ export async function readAreas(context: Excel.RequestContext, asked: readonly A
     });
     if (of.inputs) for (const line of range.formulas as Input[][]) of.inputs.push(line.map(plainInput));
   }
-  const places = spillPlaces(parts);
+  const places = spillPlaces(context, parts);
   if (places.length > 0) await context.sync();
-  for (const { inputs, row, column, cell: one, parent } of places) {
-    const body = !parent.isNullObject && plainAddress(parent.address) !== plainAddress(one.address);
+  for (const { inputs, row, column, address, parent } of places) {
+    const body = !parent.isNullObject && plainAddress(parent.address) !== address;
     if (body) inputs[row]![column] = "";
   }
   return all;

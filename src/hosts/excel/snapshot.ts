@@ -40,8 +40,8 @@ async function look(context: Excel.RequestContext, withSelection: boolean): Prom
   const sheets = workbook.worksheets.load("items/name");
   const names = workbook.names.load("items/name,items/formula");
   const application = workbook.application.load("calculationState");
-  const selected = withSelection ? workbook.getSelectedRange().load(`${PLACE},worksheet/name`) : null;
-  const used = selected?.worksheet.getUsedRangeOrNullObject(true).load(PLACE);
+  const selected = withSelection ? workbook.getSelectedRange().load(`${PLACE},worksheet/name`).untrack() : null;
+  const used = selected?.worksheet.getUsedRangeOrNullObject(true).load(PLACE).untrack();
   await context.sync();
   return {
     facts: {

@@ -2,7 +2,9 @@ import type { Write } from "../host";
 import { onSheet } from "./protection";
 
 const put = (sheet: Excel.Worksheet, { area, inputs }: Write): void => {
-  sheet.getRange(area.address).formulas = inputs;
+  const range = sheet.getRange(area.address);
+  range.formulas = inputs;
+  range.untrack();
 };
 
 /** Writes into several areas with one request; sheet by sheet where a protected one refuses. */

@@ -12,9 +12,12 @@ export function stampIn(snapshot: Snapshot): string {
   return typeof cell === "string" ? cell : "";
 }
 
-/** Keeps values in named cells of the workbook, where it has them and they are other ones. */
-export async function keepInWorkbook(host: Host, values: Readonly<Record<string, string | number>>): Promise<void> {
-  const snapshot = await host.snapshot({ names: Object.keys(values) });
+/** Keeps values in named cells of the workbook, where it has them and the snapshot shows other ones; one write. */
+export async function keepInWorkbook(
+  host: Host,
+  snapshot: Snapshot,
+  values: Readonly<Record<string, string | number>>,
+): Promise<void> {
   const asTyped = (value: string | number): Input => (typeof value === "string" && value !== "" ? `'${value}` : value);
   const writes = Object.entries(values).flatMap(([name, value]) => {
     const filled = snapshot.named(name);

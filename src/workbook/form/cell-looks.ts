@@ -81,8 +81,8 @@ const LOOKS: Record<Kind, Look> = {
   },
 };
 
-/** The style of a kind; what is typed in is not locked. */
-export function lookOfKind(kind: Kind): Partial<Style> {
+/** The style of a kind; what is typed in, or kept by the pane, is not locked. */
+export function lookOfKind(kind: Kind, kept = false): Partial<Style> {
   const { open, ...style } = LOOKS[kind];
-  return { ...style, protection: { locked: !open } };
+  return { ...style, protection: { locked: !(open || kept) } };
 }

@@ -35,6 +35,8 @@ export interface CellSpec {
   shrink?: true;
   /** The workbook-wide name of this cell. */
   name?: string;
+  /** Written by the pane, so not locked: lifting the protection for it would empty Excel's own Undo. */
+  kept?: true;
 }
 
 /** What may be typed into cells, and what is said otherwise. */

@@ -5,11 +5,11 @@ import type { CellSpec } from "./sheet-spec";
 const made = new Map<string, Partial<Style>>();
 
 /** The style of a cell; cells that look the same share one, which the file writer then calculates once. */
-export function styleOf({ kind, bare, format, align, shrink }: CellSpec): Partial<Style> {
-  const key = JSON.stringify([kind, bare, format, align, shrink]);
+export function styleOf({ kind, bare, format, align, shrink, kept }: CellSpec): Partial<Style> {
+  const key = JSON.stringify([kind, bare, format, align, shrink, kept]);
   const before = made.get(key);
   if (before) return before;
-  const { fill, border, alignment = {}, ...rest } = lookOfKind(kind);
+  const { fill, border, alignment = {}, ...rest } = lookOfKind(kind, kept);
   const { wrapText, ...oneLine } = alignment;
   const style: Partial<Style> = {
     ...rest,

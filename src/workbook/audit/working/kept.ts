@@ -33,6 +33,6 @@ export const keptCells = (top: number): CellSpec[] => [
   { at: `R${top + 2}:V${top + 2}`, kind: "working", name: "Cause_Sentence", formula: CAUSE, shrink: true },
   ...KEPT.flatMap(([name, value], index): CellSpec[] => [
     { at: `N${top + 3 + index}:Q${top + 3 + index}`, kind: "label", value },
-    { at: `R${top + 3 + index}:V${top + 3 + index}`, kind: "working", name, shrink: true },
+    { at: `R${top + 3 + index}:V${top + 3 + index}`, kind: "working", name, shrink: true, kept: true },
   ]),
 ];
