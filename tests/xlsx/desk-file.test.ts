@@ -1,4 +1,5 @@
 import { Workbook } from "@cj-tech-master/excelts";
+import { unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
 import type { CellChange } from "../../src/xlsx/desk-file/book";
 import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
@@ -49,6 +50,32 @@ describe("xlsx files", () => {
 
   test("a file saved without a change keeps everything", async () => {
     expect(await unseen(await patched([]))).toEqual(await unseen(await sampleFile()));
+  });
+
+  test("a save that fails leaves nothing half done: the next one is as if it had never been tried", async () => {
+    const save = (file: XlsxFile, cells: CellChange[]) => {
+      const sheets = file.book().sheets.map(({ key, name }, i) => ({
+        key,
+        name,
+        widths: {},
+        cells: i === 0 ? cells : [],
+        shifts: [{ axis: "rows", at: 2, count: 1 } as const],
+      }));
+      return file.save({ sheets, addedNames: [], removedNames: [] });
+    };
+    const cells = [{ row: 0, column: 0, input: 15 }];
+    const once = await save(await XlsxFile.open(await sampleFile()), cells);
+    const file = await XlsxFile.open(await sampleFile());
+    const broken = {
+      row: 0,
+      column: 0,
+      look: {},
+      get input(): number {
+        throw new Error("no such value");
+      },
+    };
+    await expect(save(file, [broken])).rejects.toThrow("no such value");
+    expect(unzipSync(await save(file, cells))).toEqual(unzipSync(once));
   });
 
   test("charts stay when a file is opened and saved, also with a cell changed", async () => {

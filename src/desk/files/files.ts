@@ -46,6 +46,8 @@ export class Files implements DeskFiles {
   private readonly shifted: ShiftedSheets;
   /** Whether rows or columns came or went since the file was opened. */
   private hasShifted = false;
+  /** What stayed at its old place in a file that was made since the last save, by the key of its sheet. */
+  private readonly behind = new Map<string, Set<string>>();
   private count = 0;
   /** Whether the last file was made while figures were out of date. */
   stale = false;
@@ -108,6 +110,7 @@ export class Files implements DeskFiles {
     this.cells.know(book.sheets);
     this.file = file;
     this.shifted.forget();
+    this.behind.clear();
     this.name = name;
     this.base = base;
     this.opened(name);
@@ -164,16 +167,23 @@ export class Files implements DeskFiles {
     download(file, name);
   }
 
-  /** What saving would leave at its old place, as a sentence; "" where nothing. */
-  misplaced(): string {
-    const book = bookOf(this.grid);
+  /** Notes what can't go along with rows and columns that came, went or moved, before a file is made of them. */
+  private noteBehind(): void {
     const shifts = this.shifted.shifts();
     const moved = this.shifted.moved();
-    const sheets = [...new Set([...shifts.keys(), ...moved])].flatMap((key) => {
+    for (const key of new Set([...shifts.keys(), ...moved])) {
       const all = moved.includes(key);
       const kinds = (all ? this.file?.anchored(key) : this.file?.leftBehind(key, shifts.get(key) ?? [])) ?? [];
-      const name = book.getSheetBySheetId(key)?.getSheetName();
-      return name === undefined || kinds.length === 0 ? [] : [`in ${name}: ${kinds.join(", ")}`];
+      this.behind.set(key, new Set([...(this.behind.get(key) ?? []), ...kinds]));
+    }
+  }
+
+  /** What saving would leave at its old place, as a sentence; "" where nothing. */
+  misplaced(): string {
+    this.noteBehind();
+    const sheets = [...this.behind].flatMap(([key, kinds]) => {
+      const name = bookOf(this.grid).getSheetBySheetId(key)?.getSheetName();
+      return name === undefined || kinds.size === 0 ? [] : [`in ${name}: ${[...kinds].join(", ")}`];
     });
     if (sheets.length === 0) return "";
     return `Rows or columns were inserted, deleted or moved. In the file these stay at their old place: ${sheets.join("; ")}.`;
@@ -204,6 +214,7 @@ export class Files implements DeskFiles {
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);
+    this.noteBehind();
     const bytes = await this.file.save(bookChange(this.written, state, this.shifted.shifts(), this.stale));
     this.hasShifted ||= this.shifted.shifts().size > 0;
     this.shifted.written();
@@ -223,6 +234,7 @@ export class Files implements DeskFiles {
     this.kept = typedIn(state);
     this.base = bytes;
     this.shifted.forget();
+    this.behind.clear();
     return bytes;
   }
 }

@@ -17,7 +17,11 @@ export async function keepWork(
     const store = await Store.open();
     const journal = new Journal(grid, files, store);
     files.replaced = (by) => (by === "another" ? journal.clear() : journal.noteWhole());
-    void offerLeftWork(store, { box, restore: (work) => restore(grid, files, cells, store, work) });
+    void offerLeftWork(store, {
+      box,
+      mayGo: () => files.mayGo(),
+      restore: (work) => restore(grid, files, cells, store, work),
+    });
     return journal;
   } catch (problem) {
     console.warn("unsaved work is not kept: this browser allows no storage", problem);

@@ -2,6 +2,8 @@ import type { Store, Work } from "./store";
 
 interface Parts {
   box: HTMLElement;
+  /** Whether what is open may be replaced. */
+  mayGo(): boolean;
   restore(work: Work): Promise<void>;
 }
 
@@ -13,7 +15,8 @@ const time = (at: number) => {
 };
 
 /** Offers the newest work that was left behind, in the bar of the page, then the one before it. */
-export async function offerLeftWork(store: Store, { box, restore }: Parts): Promise<void> {
+export async function offerLeftWork(store: Store, parts: Parts): Promise<void> {
+  const { box, mayGo, restore } = parts;
   const [work] = await store.left();
   box.hidden = !work;
   if (!work) return;
@@ -22,9 +25,11 @@ export async function offerLeftWork(store: Store, { box, restore }: Parts): Prom
   const act = (button: HTMLButtonElement, what: () => Promise<void>) => {
     button.onclick = () => {
       box.hidden = true;
-      void what().then(() => offerLeftWork(store, { box, restore }));
+      void what().finally(() => offerLeftWork(store, parts));
     };
   };
-  act(yes!, () => restore(work));
+  act(yes!, async () => {
+    if (mayGo()) await restore(work);
+  });
   act(no!, () => store.drop(work.id));
 }

@@ -14,20 +14,9 @@ import type { Book, BookChange, Shift } from "./book";
 import { checkForDesk } from "./desk-limits";
 import { drawnPictures } from "./picture";
 import { namesOf, sheetOf } from "./read";
+import { isUsual, usualPackage } from "./usual-package";
 
 let opened = 0;
-
-/** The file as the grid's library reads it; what only that library refuses is said in plain words too. */
-async function loaded(bytes: Uint8Array): Promise<Workbook> {
-  const workbook = new Workbook();
-  try {
-    await workbook.xlsx.load(bytes);
-  } catch (cause) {
-    const why = cause instanceof Error ? cause.message : String(cause);
-    throw new InputError("the file", "be a workbook that the desk can show", why);
-  }
-  return workbook;
-}
 
 const isWellFormed = (part: Uint8Array): boolean => {
   try {
@@ -46,12 +35,34 @@ function readable(bytes: Uint8Array, parts: ReadonlyMap<string, Uint8Array>): Ui
   return zipSync({ ...Object.fromEntries(parts), ...Object.fromEntries(empty) }, { level: 0 });
 }
 
+async function read(bytes: Uint8Array): Promise<Workbook> {
+  installChartSupport();
+  const workbook = new Workbook();
+  await workbook.xlsx.load(bytes);
+  return workbook;
+}
+
+/** The file as the grid's library reads it: whole where it can, else only what the desk shows. */
+async function loaded(source: FilePackage, bytes: Uint8Array): Promise<Workbook> {
+  try {
+    if (isUsual(source)) return await read(readable(bytes, source.parts));
+  } catch {
+    // the library refuses more than the desk does: parts that are not shown, and some kinds of values
+  }
+  try {
+    return await read(usualPackage(source));
+  } catch (cause) {
+    const why = cause instanceof Error ? cause.message : String(cause);
+    throw new InputError("the file", "be a workbook that the desk can show", why);
+  }
+}
+
 /** A workbook file that keeps all that it holds, shown or not, from opening to saving. */
 export class XlsxFile {
   private constructor(
     private readonly source: FilePackage,
     /** The part of the sheet behind each key. */
-    private readonly sheets: Map<string, string>,
+    private sheets: Map<string, string>,
     private readonly content: Book,
   ) {}
 
@@ -62,19 +73,19 @@ export class XlsxFile {
   static async open(bytes: Uint8Array): Promise<XlsxFile> {
     const source = openPackage(bytes);
     checkParts(source.parts, new Set([source.main]));
-    checkForDesk(source);
-    installChartSupport();
-    const workbook = await loaded(readable(bytes, source.parts));
+    const cells = checkForDesk(source);
+    const workbook = await loaded(source, bytes);
     opened += 1;
     const sheets = new Map<string, string>();
     const content: Book = { sheets: [], names: namesOf(workbook) };
     for (const { name, part, sheetId, kind } of source.sheets) {
-      const sheet = kind === "worksheet" ? workbook.getWorksheet(name) : undefined;
-      if (!sheet) continue;
+      if (kind !== "worksheet") continue;
+      const sheet = workbook.getWorksheet(name);
+      if (!sheet) throw new InputError("the file", "hold sheets that the desk can show", name);
       const key = `file-${opened}-${sheetId}`;
       sheets.set(key, part);
       const pictures = drawnPictures(source.parts, part).map(({ picture }) => picture);
-      content.sheets.push(sheetOf(sheet, key, pictures));
+      content.sheets.push(sheetOf(sheet, key, cells.get(part)!, pictures));
     }
     return new XlsxFile(source, sheets, content);
   }
@@ -85,13 +96,15 @@ export class XlsxFile {
 
   /** Takes in all sheets of another file with its defined names; answers them under their keys here. */
   insert(other: XlsxFile): Book {
-    const { parts, main } = this.source;
+    const { main } = this.source;
+    const parts = new Map(this.source.parts);
     let mark: number | undefined;
     const dynamic = () => {
       mark ??= dynamicMark(parts, main);
       return mark;
     };
     const fresh = importSheets(parts, main, other.source, dynamic);
+    this.source.parts = parts;
     for (const [key, part] of other.sheets) this.sheets.set(key, fresh.get(part)!);
     this.content.sheets.push(...other.content.sheets);
     this.content.names.push(...other.content.names);
@@ -110,10 +123,15 @@ export class XlsxFile {
     return part === undefined ? [] : anchoredKinds(this.source.parts, part);
   }
 
-  /** The file as it was opened, with what changed since put into its parts. */
+  /** The file as it was opened, with what changed since put into its parts; where that fails, nothing is changed. */
   async save(change: BookChange): Promise<Uint8Array> {
-    const { parts, main } = this.source;
-    patchBook(parts, main, this.sheets, change);
-    return zipSync(Object.fromEntries(parts));
+    const { main } = this.source;
+    const parts = new Map(this.source.parts);
+    const sheets = new Map(this.sheets);
+    patchBook(parts, main, sheets, change);
+    const bytes = zipSync(Object.fromEntries(parts));
+    this.source.parts = parts;
+    this.sheets = sheets;
+    return bytes;
   }
 }

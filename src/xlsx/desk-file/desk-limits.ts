@@ -5,12 +5,13 @@ import { isMain } from "../parts/namespaces";
 import type { FilePackage } from "../parts/package";
 import { onlyRelation, textOf } from "../parts/relations";
 import { sharedStrings } from "../parts/shared-strings";
-import { sheetContent } from "../parts/sheet-cells";
-import { childOf, childrenOf, xmlTree } from "../parts/xml-tree";
+import { type FileRow, type SheetContent, sheetContent } from "../parts/sheet-cells";
+import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
 
 const DEEPEST = 64;
 const MOST_MERGED = 200_000;
 const MOST_FILLED = 200_000;
+const LAST = { row: 1_048_576, column: 16_384 };
 
 /** How deep the brackets of a formula are nested, those in quotes left out. */
 function depthOf(formula: string): number {
@@ -62,19 +63,44 @@ function checkMerges(sheet: string, references: readonly string[]): void {
   });
 }
 
-/** Refuses what would stop the grid or what it cannot show, with the place, before the grid sees the file. */
-export function checkForDesk({ parts, relations, sheets }: FilePackage): void {
+function checkLines(sheet: string, rows: readonly FileRow[], columns: readonly XmlElement[]): void {
+  const last = rows.find(({ number }) => number < 1 || number > LAST.row);
+  if (last) throw new InputError("the file", `hold rows from 1 to ${LAST.row}`, last.number, { place: sheet });
+  for (const { given } of columns) {
+    const [first, end] = [Number(given.get("min")), Number(given.get("max"))];
+    if (!(first >= 1 && first <= end && end <= LAST.column)) {
+      const got = `${given.get("min") ?? ""}:${given.get("max") ?? ""}`;
+      throw new InputError("the file", `hold columns from 1 to ${LAST.column}`, got, { place: sheet });
+    }
+  }
+}
+
+/**
+ * Refuses what would stop the grid or what it cannot show, with the place, before the grid sees the file.
+ *
+ * @returns The cells of each sheet, by its part
+ */
+export function checkForDesk({ parts, relations, sheets }: FilePackage): Map<string, SheetContent["cells"]> {
+  const all = new Map<string, SheetContent["cells"]>();
   const strings = onlyRelation(relations, "sharedStrings")?.part;
   const texts = strings === undefined ? [] : sharedStrings(textOf(parts, strings));
   for (const { name, part, kind } of sheets) {
     if (kind !== "worksheet") continue;
     const xml = textOf(parts, part);
-    for (const [address, cell] of sheetContent(xml, texts).cells) checkFormula(name, address, cell);
+    const { cells, rows } = sheetContent(xml, texts);
+    all.set(part, cells);
+    for (const [address, cell] of cells) checkFormula(name, address, cell);
     const root = xmlTree(xml, (element) => element === "sheetData");
+    checkLines(
+      name,
+      rows,
+      childrenOf(root, isMain, "cols").flatMap((list) => childrenOf(list, isMain, "col")),
+    );
     const merges = childrenOf(childOf(root, isMain, "mergeCells"), isMain, "mergeCell");
     checkMerges(
       name,
       merges.map(({ given }) => given.get("ref") ?? ""),
     );
   }
+  return all;
 }

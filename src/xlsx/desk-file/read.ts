@@ -1,13 +1,15 @@
-import type { Cell as FileCell, Workbook, Worksheet } from "@cj-tech-master/excelts";
-import type { Cell, Input } from "../../cells/cell";
+import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { Cell } from "../../cells/cell";
 import { columnLetters, columnNumber } from "../../cells/letters";
-import type { BookCell, BookName, BookNote, BookPicture, BookSheet } from "./book";
+import { addressParts } from "../../cells/sheet-area";
+import type { FileCell } from "../parts/file-cell";
+import type { SheetContent } from "../parts/sheet-cells";
+import type { BookCell, BookName, BookNote, BookPicture, BookSheet, Look } from "./book";
 import { colourOf } from "./colour";
 import { conditionsOf } from "./condition";
 import { typedFormula } from "./formula";
 import { lookOf } from "./look";
 import { validationsOf } from "./validation";
-import { cellValue } from "./value";
 
 const PIXELS_A_CHARACTER = 7;
 const CELL_PADDING_PX = 5;
@@ -16,34 +18,50 @@ const USUAL = { characters: 8.43, points: 15 };
 
 const pixels = (characters: number): number => Math.round(characters * PIXELS_A_CHARACTER + CELL_PADDING_PX);
 
-function inputOf(cell: FileCell): { input: Input; cached?: Cell } {
-  if (cell.formula) return { input: typedFormula(cell.formula), cached: cellValue(cell.result) };
-  const value = cellValue(cell.value);
-  if (value !== null && typeof value === "object") return { input: value.error };
-  return { input: value ?? "" };
+const DAY_MS = 86_400_000;
+const DAY_0 = Date.UTC(1899, 11, 30);
+
+/** A date of the strict form, such as 2026-01-02T00:00:00, as days. */
+function days(text: string): number | string {
+  const time = Date.parse(/Z$|[+-]\d\d:\d\d$/.test(text) ? text : `${text}${text.includes("T") ? "" : "T00:00:00"}Z`);
+  return Number.isNaN(time) ? text : (time - DAY_0) / DAY_MS;
 }
 
-/** The rectangle that an array formula fills, as the file says. */
-export function filled(cell: FileCell): string | undefined {
-  const value = cell.value as { shareType?: string; ref?: string } | null;
-  return value?.shareType === "array" ? value.ref : undefined;
+/** What is typed in a cell, and what its formula gave. */
+function contentOf({ formula = "", value: held, error, given }: FileCell): Pick<BookCell, "input" | "cached"> {
+  const value = given.get("t") === "d" && typeof held === "string" ? days(held) : held;
+  const shown: Cell = error === undefined ? value : { error };
+  if (formula !== "") return { input: typedFormula(formula), cached: shown };
+  return { input: error ?? value ?? "" };
 }
 
-function cellsOf(sheet: Worksheet): BookCell[] {
-  const cells: BookCell[] = [];
+const NOTHING = { input: "" };
+
+function cellsOf(sheet: Worksheet, held: SheetContent["cells"]): BookCell[] {
   const bodies = new Set<string>();
+  for (const [address, { fills }] of held) {
+    if (fills?.includes(":")) for (const one of addresses(fills)) bodies.add(one);
+    if (fills) bodies.delete(address);
+  }
+  const looks = new Map<string, Look>();
+  const covered = new Set<string>();
   sheet.eachRow({ includeEmpty: false }, (row) => {
     row.eachCell({ includeEmpty: true }, (cell) => {
-      const ref = filled(cell);
-      if (ref?.includes(":")) for (const address of addresses(ref)) bodies.add(address);
-      if (ref) bodies.delete(cell.address);
       const look = lookOf(cell);
-      const covered = bodies.has(cell.address) || (cell.isMerged && cell.master !== cell);
-      const content: ReturnType<typeof inputOf> = covered ? { input: "" } : inputOf(cell);
-      if (content.input === "" && !look) return;
-      cells.push({ row: Number(cell.row) - 1, column: Number(cell.col) - 1, ...content, ...(look && { look }) });
+      if (look) looks.set(cell.address, look);
+      if (cell.isMerged && cell.master !== cell) covered.add(cell.address);
     });
   });
+  const cells: BookCell[] = [];
+  for (const address of new Set([...held.keys(), ...looks.keys()])) {
+    const cell = held.get(address);
+    const look = looks.get(address);
+    const shown = cell && !bodies.has(address) && !covered.has(address);
+    const content = shown ? contentOf(cell) : NOTHING;
+    if (content.input === "" && !look) continue;
+    const { row, column } = addressParts(address);
+    cells.push({ row: row - 1, column: column - 1, ...content, ...(look && { look }) });
+  }
   return cells;
 }
 
@@ -92,8 +110,13 @@ function rowsOf(sheet: Worksheet): Pick<BookSheet, "heights" | "hiddenRows"> {
   return { heights, hiddenRows };
 }
 
-/** What the desk shows of a file's sheet. */
-export function sheetOf(sheet: Worksheet, key: string, pictures: BookPicture[]): BookSheet {
+/** What the desk shows of a file's sheet: looks and shapes as the grid's library reads them, cells by our own reader. */
+export function sheetOf(
+  sheet: Worksheet,
+  key: string,
+  held: SheetContent["cells"],
+  pictures: BookPicture[],
+): BookSheet {
   const view = sheet.views?.[0];
   const frozen = view?.state === "frozen" ? { rows: view.ySplit ?? 0, columns: view.xSplit ?? 0 } : undefined;
   const { defaultColWidth = USUAL.characters, defaultRowHeight = USUAL.points, tabColor } = sheet.properties;
@@ -121,12 +144,12 @@ export function sheetOf(sheet: Worksheet, key: string, pictures: BookPicture[]):
     notes: notesOf(sheet),
     pictures,
     unlocked: unlockedOf(sheet),
-    cells: cellsOf(sheet),
+    cells: cellsOf(sheet, held),
   };
 }
 
 /** Every address of a rectangle such as `A1:B2`. */
-export function addresses(ref: string): string[] {
+function addresses(ref: string): string[] {
   const parts = /^\$?([A-Z]+)\$?(\d+):\$?([A-Z]+)\$?(\d+)$/i.exec(ref);
   if (!parts) return [ref];
   const [left, right] = [columnNumber(parts[1]!), columnNumber(parts[3]!)];

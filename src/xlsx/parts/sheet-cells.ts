@@ -160,6 +160,9 @@ class CellReading implements XmlReading {
   }
 }
 
+/** Stands in for shared texts where none is looked at: any number names one. */
+export const EVERY_TEXT = new Proxy([] as string[], { get: () => "" });
+
 /** The rows and cells of a sheet's part. */
 export function sheetContent(
   xml: string,

@@ -15,10 +15,11 @@ import { type Parts, writePart } from "./write-part";
 /** Brings the list of sheets to what the desk has: deleted, added, renamed, moved. */
 function patchSheets(parts: Parts, main: string, sheets: Map<string, string>, change: BookChange): boolean {
   const kept = new Set(change.sheets.map(({ key }) => key));
+  const renames = new Map<string, string | null>();
   let changed = false;
   for (const [key, part] of [...sheets]) {
     if (kept.has(key)) continue;
-    deleteSheet(parts, main, part);
+    renames.set(deleteSheet(parts, main, part).toLowerCase(), null);
     sheets.delete(key);
     changed = true;
   }
@@ -30,16 +31,15 @@ function patchSheets(parts: Parts, main: string, sheets: Map<string, string>, ch
       continue;
     }
     const old = nameSheet(parts, main, part, name);
-    if (old === name) continue;
-    renameReferences(parts, old, name);
-    changed = true;
+    if (old !== name) renames.set(old.toLowerCase(), name);
   }
+  if (renames.size > 0) renameReferences(parts, renames);
   orderSheets(
     parts,
     main,
     change.sheets.map(({ key }) => sheets.get(key)!),
   );
-  return changed;
+  return changed || renames.size > 0;
 }
 
 /** Puts what changed at the desk into the parts of a file; all else in them stays byte for byte. */

@@ -2,60 +2,75 @@ import { isReference, stringifyTokens, tokenize } from "@borgar/fx/xlsx";
 import { placeName } from "../../cells/sheet-area";
 import { type Edit, edited, tagEdit } from "../parts/edits";
 import { escaped } from "../parts/escaped";
+import { isRelations } from "../parts/namespaces";
 import { decoded } from "../parts/xml";
 import { within, type XmlElement, xmlTree } from "../parts/xml-tree";
+import { bareSheet, holdsFormula, isLink, speaksOfCells, withOldFormulas } from "./speaking";
 import { type Parts, writePart } from "./write-part";
 
-/** Elements whose text is a formula or a reference, wherever they are. */
-const FORMULAS = ["f", "formula", "formula1", "formula2", "definedName", "calculatedColumnFormula"];
-/** Attributes that hold a reference, and those that hold the bare name of a sheet. */
-const PLACES: Record<string, string> = { hyperlink: "location" };
-const NAMES: Record<string, string> = { worksheetSource: "sheet", dataRef: "sheet" };
+/** The new name of each renamed sheet by its old one in small letters; null where the sheet is gone. */
+export type Renames = ReadonlyMap<string, string | null>;
 
-const sameName = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
+const GONE = "#REF!";
 
-function renamedPrefix(value: string, from: string, to: string): string {
+function renamedPrefix(value: string, renames: Renames): string {
   const at = value.lastIndexOf("!");
   if (at < 0) return value;
   const given = value.slice(0, at);
   const plain = given.startsWith("'") ? given.slice(1, -1).replaceAll("''", "'") : given;
-  return sameName(plain, from) ? placeName(to, value.slice(at + 1)) : value;
+  const rest = value.slice(at + 1);
+  const to = renames.get(plain.toLowerCase());
+  if (to === null) return GONE + rest;
+  if (to !== undefined) return placeName(to, rest);
+  const ends = plain.split(":"); // the first and the last of several sheets
+  const renamed = ends.map((one) => renames.get(one.toLowerCase()) ?? one).join(":");
+  return ends.length < 2 || renamed === plain ? value : `'${renamed.replaceAll("'", "''")}'!${rest}`;
 }
 
-/** A formula that speaks of a sheet by its new name. */
-export function renamedFormula(formula: string, from: string, to: string): string {
-  if (!formula.toLowerCase().includes(from.toLowerCase().replaceAll("'", "''"))) return formula;
+/** A formula that speaks of sheets by their new names. */
+export function renamedFormula(formula: string, renames: Renames): string {
+  const small = formula.toLowerCase();
+  if (![...renames.keys()].some((from) => small.includes(from.replaceAll("'", "''")))) return formula;
   const tokens = tokenize(formula, { withLocation: false, negativeNumbers: false });
-  return stringifyTokens(
-    tokens.map((token) => (isReference(token) ? { ...token, value: renamedPrefix(token.value, from, to) } : token)),
+  const renamed = tokens.map((token) =>
+    isReference(token) ? { ...token, value: renamedPrefix(token.value, renames) } : token,
   );
+  return renamed.every(({ value }, i) => value === tokens[i]!.value) ? formula : stringifyTokens(renamed);
 }
 
-function editsOf(element: XmlElement, from: string, to: string): Edit[] {
-  const { name, given, text } = element;
-  if (FORMULAS.includes(name) && element.children.length === 0 && text !== "") {
-    const renamed = renamedFormula(text, from, to);
-    return renamed === text ? [] : [{ start: element.openEnd, end: element.closeStart, text: escaped(renamed) }];
+function editsOf(element: XmlElement, renames: Renames): Edit[] {
+  if (holdsFormula(element)) {
+    const renamed = renamedFormula(element.text, renames);
+    return renamed === element.text
+      ? []
+      : [{ start: element.openEnd, end: element.closeStart, text: escaped(renamed) }];
   }
-  const place = PLACES[name];
-  const held = place && given.get(place);
-  if (place && held && renamedPrefix(held, from, to) !== held) {
-    return [tagEdit(element, { [place]: renamedPrefix(held, from, to) })];
+  const changes: Record<string, string> = {};
+  for (const [name, held] of element.given) {
+    const ownLocation =
+      element.name === "hyperlink" && name === "location" && element.spaced(isRelations, "id") === undefined;
+    if (ownLocation || isLink(element, name, held)) changes[name] = renamedFormula(held, renames);
   }
-  const bare = NAMES[name];
-  return bare && sameName(given.get(bare) ?? "", from) ? [tagEdit(element, { [bare]: to })] : [];
+  const bare = bareSheet(element);
+  const to = bare === undefined ? undefined : renames.get(bare.toLowerCase());
+  if (to) changes.sheet = to;
+  return Object.entries(changes).some(([name, value]) => element.given.get(name) !== value)
+    ? [tagEdit(element, changes)]
+    : [];
 }
 
-/** Lets every part of a file speak of a sheet by its new name. */
-export function renameReferences(parts: Parts, from: string, to: string): void {
+/** Lets every part of a file speak of renamed sheets by their new names, and of deleted ones as gone. */
+export function renameReferences(parts: Parts, renames: Renames): void {
   for (const [part, bytes] of [...parts]) {
-    if (
-      !part.endsWith(".xml") ||
-      !/\/(workbook|worksheets|charts|chartex|drawings|pivotCache|tables)/i.test(`/${part}`)
-    )
-      continue;
+    if (/\.vml$/i.test(part)) {
+      const vml = decoded(bytes);
+      const renamed = withOldFormulas(vml, (formula) => renamedFormula(formula, renames));
+      if (renamed !== vml) writePart(parts, part, renamed);
+    }
+    if (!speaksOfCells(part, bytes)) continue;
     const xml = decoded(bytes);
-    const edits = [...within(xmlTree(xml))].flatMap((one) => editsOf(one, from, to));
+    const root = xmlTree(xml);
+    const edits = [root, ...within(root)].flatMap((one) => editsOf(one, renames));
     if (edits.length > 0) writePart(parts, part, edited(xml, edits));
   }
 }

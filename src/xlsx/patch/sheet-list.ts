@@ -69,13 +69,13 @@ function reached(parts: Parts, from: string, found = new Set<string>()): Set<str
   return found;
 }
 
-/** Takes a sheet out, with its own names and all parts that only it led to. */
-export function deleteSheet(parts: Parts, main: string, sheet: string): void {
+/** Takes a sheet out, with its own names and all parts that only it led to; answers its name. */
+export function deleteSheet(parts: Parts, main: string, sheet: string): string {
   const xml = textOf(parts, main);
   const root = xmlTree(xml);
   const index = partsOfSheets(parts, main, root).indexOf(sheet);
   const entry = entriesOf(root)[index];
-  if (!entry) return;
+  if (!entry) return "";
   const local = reached(parts, sheet);
   const place = (old: number) => (old === index ? -1 : old > index ? old - 1 : old);
   const edits = [{ start: entry.start, end: entry.end, text: "" }, ...movedEdits(root, place)];
@@ -89,6 +89,7 @@ export function deleteSheet(parts: Parts, main: string, sheet: string): void {
     parts.delete(relationsPart(part));
   }
   undeclare(parts);
+  return entry.given.get("name") ?? "";
 }
 
 /** Takes out what is said of parts that are gone. */

@@ -4,7 +4,7 @@ import type { Shift } from "../desk-file/book";
 import type { Edit } from "../parts/edits";
 import { escaped } from "../parts/escaped";
 import type { FileCell } from "../parts/file-cell";
-import { sheetContent } from "../parts/sheet-cells";
+import { EVERY_TEXT, sheetContent } from "../parts/sheet-cells";
 import { xmlTree } from "../parts/xml-tree";
 import { formulaText } from "./cell-text";
 import { type FormulaPlace, shiftedFormula, shiftedPlace, shiftedReference } from "./shift";
@@ -93,6 +93,3 @@ export function cellShift(xml: string, shift: Shift, place: FormulaPlace): Edit[
   }
   return edits;
 }
-
-/** Stands in for shared texts where none is looked at: any number names one. */
-const EVERY_TEXT = new Proxy([] as string[], { get: () => "" });

@@ -1,15 +1,16 @@
 import type { Shift } from "../desk-file/book";
 import { type Edit, tagEdit } from "../parts/edits";
 import { escaped } from "../parts/escaped";
+import { isRelations } from "../parts/namespaces";
 import type { XmlElement } from "../parts/xml-tree";
 import { type FormulaPlace, shiftedFormula, shiftedList, shiftedPlace, shiftedSpan, wentAlong } from "./shift";
+import { shiftedFilters } from "./shift-filters";
+import { bareSheet, holdsFormula, isLink } from "./speaking";
 
-/** Elements whose text is a formula or a reference, wherever they are. */
-const FORMULAS = ["f", "formula", "formula1", "formula2", "definedName", "calculatedColumnFormula"];
 /** Attributes that name cells of the sheet that holds them. */
 const PLACES = ["ref", "sqref", "activeCell"];
-/** Attributes with a formula. */
-const LINKS = ["fmlaLink", "fmlaRange", "fmlaTxbx", "textlink"];
+/** Elements that name one cell. */
+const CELLS = ["inputCells", "cellWatch"];
 /** Rules whose formula is written for the first of their cells. */
 const RULES = ["conditionalFormatting", "dataValidation"];
 /** Elements that go where none of their cells is left. */
@@ -22,7 +23,7 @@ const LEAVES = [
   "sparkline",
   "comment",
   "threadedComment",
-  "inputCells",
+  ...CELLS,
 ];
 
 /** Lists that a file holds only with something in them. */
@@ -38,6 +39,7 @@ const EMPTIED = [
   "sparklineGroups",
   "scenario",
   "scenarios",
+  "cellWatches",
   "ext",
   "extLst",
 ];
@@ -78,9 +80,10 @@ function attributes(element: XmlElement, shift: Shift, place: FormulaPlace): Edi
   const changes: Record<string, string> = {};
   for (const [name, held] of element.given) {
     if (name === "location" && element.name === "hyperlink") {
-      changes[name] = shiftedFormula(held, shift, { ...place, own: false });
-    } else if (LINKS.includes(name)) changes[name] = shiftedFormula(held, shift, place);
-    else if (place.own && (PLACES.includes(name) || (element.name === "inputCells" && name === "r"))) {
+      // with an id it is a place in another file
+      if (element.spaced(isRelations, "id") === undefined) changes[name] = shiftedFormula(held, shift, place);
+    } else if (isLink(element, name, held)) changes[name] = shiftedFormula(held, shift, place);
+    else if (place.own && (PLACES.includes(name) || (CELLS.includes(element.name) && name === "r"))) {
       changes[name] = shiftedList(held, shift) ?? held;
     }
   }
@@ -97,7 +100,7 @@ export function elementShift(element: XmlElement, shift: Shift, place: FormulaPl
       const drawn = element.text !== "" && corner(element, name === "row" ? "rows" : "columns", shift);
       if (drawn) return drawn;
     }
-    const held = element.given.get("r") && name === "inputCells" ? element.given.get("r") : cellsOf(element);
+    const held = CELLS.includes(name) ? element.given.get("r") : cellsOf(element);
     if (LEAVES.includes(name) && held !== undefined && shiftedList(held, shift) === null) {
       return [{ start: element.start, end: element.end, text: "" }];
     }
@@ -105,14 +108,15 @@ export function elementShift(element: XmlElement, shift: Shift, place: FormulaPl
     const breaks = element.name === wide ? element.children.flatMap((one) => numbered(one, shift) ?? []) : null;
     if (breaks) return breaks;
     if (name === "cols") return element.children.flatMap((one) => numbered(one, shift) ?? []);
-    if (name === "sqref") return inside(element, shiftedList(element.text, shift) ?? element.text);
+    if (name === "autoFilter") return shiftedFilters(element, shift);
+    if (name === "sqref" && !holdsFormula(element))
+      return inside(element, shiftedList(element.text, shift) ?? element.text);
   }
-  if (name === "worksheetSource" && sameName(element.given.get("sheet") ?? "", place.sheet)) {
-    return attributes(element, shift, { ...place, own: true });
-  }
+  const bare = bareSheet(element);
+  if (bare !== undefined) return attributes(element, shift, { ...place, own: sameName(bare, place.sheet) });
   const along = place.own && RULES.includes(name) ? wentAlong(cellsOf(element) ?? "", shift) : place.along;
   const here: FormulaPlace = along === undefined ? place : { ...place, along };
-  if (FORMULAS.includes(name) && element.children.length === 0 && element.text !== "") {
+  if (holdsFormula(element)) {
     return inside(element, shiftedFormula(element.text, shift, here));
   }
   const own = attributes(element, shift, here);

@@ -3,14 +3,12 @@ import { edited } from "../parts/edits";
 import { relationsOf, textOf } from "../parts/relations";
 import { decoded } from "../parts/xml";
 import { type XmlElement, xmlTree } from "../parts/xml-tree";
-import { type FormulaPlace, shiftedPlace, shiftedReference } from "./shift";
+import { type FormulaPlace, shiftedFormula, shiftedPlace, shiftedReference } from "./shift";
 import { cellShift } from "./shift-cells";
 import { elementShift } from "./shift-elements";
+import { speaksOfCells, withOldFormulas } from "./speaking";
 import { type Parts, writePart } from "./write-part";
 
-/** Parts that can speak of the cells of another sheet. */
-const SPEAKING =
-  /^(xl\/)?(workbook|worksheets\/|charts\/|chartex\/|drawings\/|pivotCache\/pivotCacheDef|tables\/|ctrlProps\/)/i;
 /** Parts of a sheet that go along with its cells. */
 const KINDS = ["drawing", "comments", "table", "ctrlProp", "pivotTable"];
 const isThreaded = (type: string) => type.endsWith("/threadedComment");
@@ -25,8 +23,8 @@ function shiftPart(parts: Parts, part: string, shift: Shift, place: FormulaPlace
   if (edits.length > 0) writePart(parts, part, edited(xml, edits));
 }
 
-/** The number that a drawing of old notes gives as a row or a column. */
-function shiftNotes(parts: Parts, part: string, shift: Shift): void {
+/** The numbers that a drawing of old notes and controls gives as rows or columns, and its formulas. */
+function shiftNotes(parts: Parts, part: string, shift: Shift, place: FormulaPlace): void {
   const [tag, first] = shift.axis === "rows" ? ["Row", 2] : ["Column", 0];
   const text = decoded(parts.get(part)!).replace(/<(\w+:)?shape\b[\s\S]*?<\/\1shape>/g, (shape) => {
     const held = new RegExp(`<(\\w+:)?${tag}>\\s*(\\d+)\\s*<`).exec(shape);
@@ -40,7 +38,11 @@ function shiftNotes(parts: Parts, part: string, shift: Shift): void {
         return open + numbers.map((one, i) => (places.includes(i) ? ` ${moved(one)}` : one)).join(",");
       });
   });
-  writePart(parts, part, text);
+  writePart(
+    parts,
+    part,
+    withOldFormulas(text, (formula) => shiftedFormula(formula, shift, place)),
+  );
 }
 
 /** What of a table or pivot table can't follow: its columns would need names, its header is gone. */
@@ -72,13 +74,15 @@ export function shiftSheet(parts: Parts, sheet: string, name: string, shift: Shi
   const relations = relationsOf(parts, sheet).filter(({ part }) => parts.has(part));
   const along = new Set([sheet]);
   for (const { kind, type, part } of relations) {
-    if (kind === "vmlDrawing") shiftNotes(parts, part, shift);
+    if (kind === "vmlDrawing") shiftNotes(parts, part, shift, { sheet: name, own: true });
     else if (KINDS.includes(kind) || isThreaded(type)) {
       const stays = (kind === "table" || kind === "pivotTable") && broken(parts, part, shift);
       if (!stays) along.add(part);
     }
   }
-  const others = [...parts.keys()].filter((part) => part.endsWith(".xml") && SPEAKING.test(part) && !along.has(part));
+  const others = [...parts].flatMap(([part, content]) =>
+    !along.has(part) && speaksOfCells(part, content) ? [part] : [],
+  );
   for (const part of along) shiftPart(parts, part, shift, { sheet: name, own: true });
   for (const part of others) shiftPart(parts, part, shift, { sheet: name, own: false });
 }
