@@ -1,11 +1,11 @@
 import { addressParts, areaOf, placeName, type SheetArea } from "../../cells/sheet-area";
 import { InputError } from "../../core/errors";
-import type { FileCell } from "../parts/file-cell";
+import type { FileCell, FileRow, SheetContent } from "../parts/file-cell";
 import { isMain } from "../parts/namespaces";
 import type { FilePackage } from "../parts/package";
 import { onlyRelation, textOf } from "../parts/relations";
 import { sharedStrings } from "../parts/shared-strings";
-import { type FileRow, type SheetContent, sheetContent } from "../parts/sheet-cells";
+import { sheetContent } from "../parts/sheet-cells";
 import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
 
 const DEEPEST = 64;
