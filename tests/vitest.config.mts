@@ -5,7 +5,7 @@ const root = fileURLToPath(new URL("..", import.meta.url));
 const BROWSER = "tests/browser/**/*.test.ts";
 const PANE = "tests/taskpane/**/*.test.{ts,tsx}";
 /** Each has a process of its own: it replaces a module, or takes Microsoft's client into the page. */
-const ALONE = ["tests/taskpane/night.test.tsx", "tests/taskpane/excel-requests.test.tsx"];
+const ALONE = ["tests/core/figures.test.ts", "tests/taskpane/night.test.tsx", "tests/taskpane/excel-requests.test.tsx"];
 
 export default defineConfig({
   cacheDir: `${root}.cache/vitest`,
@@ -37,7 +37,8 @@ export default defineConfig({
         test: {
           name: "node",
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: [BROWSER, PANE],
+          exclude: [BROWSER, PANE, ...ALONE],
+          isolate: false, // the files of a test process share what they import, which took a minute in all
           globalSetup: "tests/support/offices.ts",
         },
       },
