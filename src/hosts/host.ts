@@ -29,6 +29,12 @@ export interface Host {
   readonly label: string;
   /** The spreadsheet's kind and version, for a record of the self-test. */
   readonly platform: string;
+  /** What became of a workbook that was handed over to be opened, after its name. */
+  readonly opened: string;
+  /** Whether a table or picture that is delivered is known to arrive. */
+  readonly saves: boolean;
+  /** Calls back when the spreadsheet has not answered for 5 s, and when it does again; the answer stops that. */
+  slow(tell: (waiting: boolean) => void): () => void;
   /** The workbook at one moment: what these names and areas hold, the selection, the sheets. */
   snapshot(wanted: Wanted): Promise<Snapshot>;
   /** The selected rectangle, cut to the used part of its sheet. */

@@ -8,6 +8,7 @@ import { useAnswer } from "./answer/use-answer";
 import { Failure } from "./parts/failure";
 import { useDark } from "./parts/use-dark";
 import { useSheetFollows } from "./sheet-follows";
+import { SlowNotice } from "./slow-notice";
 import { StepList } from "./step-list";
 import { theme } from "./theme";
 import { UndoBar } from "./undo-bar";
@@ -50,7 +51,8 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
             choose={choose}
           />
         )}
-        <UndoBar undo={undo} />
+        <SlowNotice host={host} />
+        <UndoBar {...{ host, undo }} />
       </div>
     </FluentProvider>
   );

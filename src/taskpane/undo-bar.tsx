@@ -1,15 +1,23 @@
 import { Button } from "@fluentui/react-components";
+import type { Host } from "../hosts/host";
 import { TaskLine } from "./parts/task-line";
 import type { Undo } from "./workbook/use-undo";
 
 /** Takes back what the pane did last, whichever step did it. */
-export function UndoBar({ undo: { last, undo, task } }: { undo: Undo }) {
+export function UndoBar({ host, undo: { last, undo, task } }: { host: Host; undo: Undo }) {
   return (
     <div className="undo">
       <Button disabledFocusable={!last} onClick={undo}>
         Undo
       </Button>
       <span className="note">{last ? `takes back: ${last.label}` : "nothing to take back"}</span>
+      {host.label === "Excel" && (
+        <details className="note">
+          <summary>What empties Excel's own Undo</summary>
+          Adding and removing sheets, writing or placing a picture on a protected sheet beside its open cells, and the
+          self-test. This Undo still takes back what the pane did.
+        </details>
+      )}
       <TaskLine task={task} />
     </div>
   );

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import type { Host } from "../../src/hosts/host";
 import { Snapshot, type Wanted } from "../../src/hosts/snapshot";
 
-type Call = Exclude<keyof Host, "label" | "watch" | "snapshot">;
+type Call = Exclude<keyof Host, "label" | "watch" | "snapshot" | "slow">;
 
 /** A snapshot of the workbook in a page. */
 export const pageSnapshot = async (page: Page, wanted: Wanted): Promise<Snapshot> =>
@@ -37,6 +37,9 @@ export async function pageHost(page: Page): Promise<Host> {
   return {
     label: "desk",
     platform: "the page of the desk",
+    opened: "",
+    saves: true,
+    slow: () => () => {},
     snapshot: (wanted) => pageSnapshot(page, wanted),
     selection: call("selection"),
     select: call("select"),

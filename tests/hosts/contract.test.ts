@@ -10,6 +10,9 @@ function forgetful(sheets: string[]): Host {
   return {
     label: "forgetful",
     platform: "nowhere",
+    opened: "",
+    saves: true,
+    slow: () => () => {},
     snapshot: async () =>
       new Snapshot({
         book: "the one",

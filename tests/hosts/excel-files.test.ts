@@ -129,9 +129,19 @@ test("sheets that arrive although Excel says that it failed are taken", async ()
   expect(await host.named("Cans_Readings")).toEqual({ sheet: "Cans", address: "A1:A3" });
 });
 
-test("where only some of the sheets arrive, those are named", async () => {
+test("where only some of the sheets arrive, those are taken out again", async () => {
   excel.workbook.failsAfter = 1;
-  await expect(host.insertSheets(FILE)).rejects.toThrow("Only these arrived: Cans; delete them.");
+  await expect(host.insertSheets(FILE)).rejects.toThrow("Excel could not add the sheets to this workbook");
+  expect(await host.sheets()).toEqual(["Sheet1"]);
+});
+
+test("a workbook whose structure is protected says so, and what to do instead", async () => {
+  excel.workbook.structureProtected = true;
+  await expect(host.insertSheets(FILE)).rejects.toThrow(
+    "Excel could not add the sheets to this workbook: its structure is protected (Review, Protect Workbook). " +
+      "Open them as a workbook of their own instead",
+  );
+  excel.workbook.structureProtected = false;
 });
 
 test("formulas that became links to another file are counted, the first by its cell", async () => {

@@ -1,7 +1,7 @@
 import { MOST_COLUMNS, MOST_ROWS, type Rectangle, rectangle } from "./fake-excel-address";
 import { chartsIn, insertFile } from "./fake-excel-file";
 import { namedItems } from "./fake-excel-names";
-import { protection } from "./fake-excel-protection";
+import { protection, refuseStructure } from "./fake-excel-protection";
 import { range } from "./fake-excel-range";
 import { shapes } from "./fake-excel-shapes";
 import type { Sheet } from "./fake-excel-sheet";
@@ -51,10 +51,12 @@ export function worksheet(workbook: Workbook, listener: Listener, sheet: Sheet):
       return used && at(used);
     },
     names: namesOf(workbook, listener, sheet.names),
-    protection: protection(sheet),
+    protection: protection(sheet, workbook),
     shapes: shapes(sheet),
     activate: () => undefined,
     delete: () => {
+      refuseStructure(workbook);
+      workbook.ownUndo.length = 0;
       workbook.remove(sheet);
       listener.changed();
     },
@@ -79,6 +81,8 @@ export function root(workbook: Workbook, listener: Listener): Member {
         return worksheet(workbook, listener, sheet);
       },
       add: (name: string) => {
+        refuseStructure(workbook);
+        workbook.ownUndo.length = 0;
         if (workbook.sheet(name))
           throw new Refusal("ItemAlreadyExists", "A resource with the same name already exists.");
         return worksheet(workbook, listener, workbook.add(name));
@@ -86,10 +90,12 @@ export function root(workbook: Workbook, listener: Listener): Member {
     },
     names: namesOf(workbook, listener, workbook.names),
     insertWorksheetsFromBase64: async (base64: string) => {
+      refuseStructure(workbook);
       if (workbook.refusesFiles) throw new Refusal("GeneralException", "There was an internal error.");
       if (workbook.refusesCharts && chartsIn(base64))
         throw new Refusal("GeneralException", "There was an internal error.");
       const ids = await insertFile(workbook, base64);
+      workbook.ownUndo.length = 0;
       listener.changed();
       if (workbook.failsAfter !== null) throw new Refusal("GeneralException", "There was an internal error.");
       return ids;
@@ -99,7 +105,10 @@ export function root(workbook: Workbook, listener: Listener): Member {
       get calculationState() {
         return listener.calculationState();
       },
-      createWorkbook: (base64: string) => ({ id: "1", open: () => listener.opened(base64) }),
+      createWorkbook: (base64: string) => {
+        if (workbook.refusesWindows) throw new Refusal("AccessDenied", "You cannot perform the requested operation.");
+        return { id: "1", open: () => listener.opened(base64) };
+      },
     },
     getSelectedRange: () => range(workbook, listener, workbook.selection.sheet, workbook.selection.area),
   };

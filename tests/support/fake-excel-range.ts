@@ -54,6 +54,7 @@ export function range(workbook: Workbook, listener: Listener, sheet: Sheet, area
         throw new Refusal("InvalidArgument", "The argument is invalid or missing or has an incorrect format.");
       }
       refuseProtected(sheet, area);
+      workbook.ownUndo.push(`${sheet.name}!${addressOf(area)}`);
       inputs.forEach((line, r) => {
         line.forEach((input, c) => {
           sheet.set(area.row + r, area.column + c, input as number | string | boolean);

@@ -27,6 +27,12 @@ export class Workbook {
   failsAfter: number | null = null;
   /** Whether references between inserted sheets become links to another file. */
   links = false;
+  /** Whether sheets may be added and removed. */
+  structureProtected = false;
+  /** Whether it opens no file in a window of its own. */
+  refusesWindows = false;
+  /** What Excel's own Undo would take back. */
+  readonly ownUndo: string[] = [];
   /** The files whose sheets were inserted. */
   readonly inserted: string[] = [];
   selection!: { sheet: Sheet; area: Rectangle };

@@ -31,8 +31,21 @@ const passed = (value: Value): unknown =>
 
 interface Message {
   id: number;
+  /** What kind of request it is, as bits. */
+  flags: number;
   message: { body: Request };
 }
+
+/** The bit of a request that may wait for the end of typing in a cell. */
+const WAITS_FOR_CELL = 64;
+/** Excel on the web takes and gives no more at once. */
+const MOST_BYTES = 5_000_000;
+
+const refused = (code: string, message: string) => ({
+  Results: [],
+  Error: { Code: code, Message: message, ActionIndex: 0, HttpStatusCode: 400, Location: "" },
+});
+const CELL_EDITED = refused("InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
 
 function loadClient(): void {
   const tag = document.createElement("script");
@@ -60,6 +73,10 @@ export class FakeExcel {
   unanswered = 0;
   /** Files that were opened in windows of their own, as base64. */
   readonly windows: string[] = [];
+  /** Whether somebody is typing in a cell: requests wait for the end of that where they ask for it, else are refused. */
+  editing = false;
+  /** What somebody else does before a request is answered; it is done once. */
+  meanwhile: ((request: Request) => boolean) | null = null;
   /** The part of Office that is not Excel's. */
   readonly office: FakeOffice;
   readonly #results = new Map<string, Matrix | null>();
@@ -136,13 +153,29 @@ export class FakeExcel {
   }
 
   async #receive(text: string): Promise<void> {
-    const { id, message } = JSON.parse(text) as Message;
+    const { id, flags, message } = JSON.parse(text) as Message;
     this.requests.push(message.body);
     this.unanswered += 1;
     if (this.latency > 0) await pause(this.latency);
-    const answer = await this.#server.answer(message.body);
+    while (this.editing && flags & WAITS_FOR_CELL) await pause(5);
+    if (this.meanwhile?.(message.body)) this.meanwhile = null;
+    const body = await this.#answer(message.body, text.length);
     this.unanswered -= 1;
-    this.#post({ type: RESPONSE, id, message: { statusCode: 200, headers: {}, body: JSON.stringify(answer) } });
+    this.#post({ type: RESPONSE, id, message: { statusCode: 200, headers: {}, body } });
+  }
+
+  async #answer(request: Request, length: number): Promise<string> {
+    if (this.editing) return JSON.stringify(CELL_EDITED);
+    if (length > MOST_BYTES) {
+      return JSON.stringify(
+        refused("RequestPayloadSizeLimitExceeded", "The request payload size has exceeded the limit."),
+      );
+    }
+    const answer = JSON.stringify(await this.#server.answer(request));
+    if (answer.length <= MOST_BYTES) return answer;
+    return JSON.stringify(
+      refused("ResponsePayloadSizeLimitExceeded", "The response payload size has exceeded the limit."),
+    );
   }
 
   /** Tells the client of an event, as after an act of a person. */

@@ -106,6 +106,9 @@ export function memoryHost(
   return {
     label: "memory",
     platform: "memory",
+    opened: "is open as a workbook of its own.",
+    saves: true,
+    slow: () => () => {},
     snapshot: async (wanted) => {
       const facts = { book: `book ${opened}`, sheets: [...book.keys()], calculating: false };
       return snapshotOf(wanted, facts, selected, { named, read, inputs });

@@ -23,7 +23,8 @@ describe("entering add-in functions again", () => {
     const kept: Act[] = [];
     // the memory host calculates nothing, so the cell goes on showing #NAME?
     expect(await repair(host, (done) => kept.push(done))).toBe(
-      "Entered the functions again in 1 cell: 1 cell still shows #NAME?",
+      "Entered the functions again in 1 cell: 1 cell still shows #NAME?. memory has not loaded Canfall's functions. " +
+        "Save this workbook, open it again and press Open Canfall; if they still show #NAME?, open Canfall's page in a browser and press Check this host",
     );
     expect(await host.inputs(at("B2"))).toEqual([["=CANFALL.SC.CAN(A1:A4)"]]);
     await kept[0]!.takeBack();

@@ -29,6 +29,9 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
   return {
     label: "desk",
     platform: navigator.userAgent,
+    opened: "is open as a workbook of its own.",
+    saves: true,
+    slow: () => () => {},
     snapshot: async (wanted) =>
       snapshotOf(
         wanted,

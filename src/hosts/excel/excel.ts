@@ -5,6 +5,7 @@ import { pause } from "../pause";
 import { deliver, openFile, openWindow } from "./file";
 import { pictures, placePicture, removePicture } from "./pictures";
 import { readAreas } from "./read";
+import { requests } from "./run";
 import { insertSheets, removeSheet, sheetNames } from "./sheets";
 import { snapshot } from "./snapshot";
 import { watch } from "./watch";
@@ -59,14 +60,15 @@ async function settled(context: Excel.RequestContext): Promise<void> {
   }
 }
 
-/** Waits while a person is typing in a cell, where Excel would refuse. */
-const run = <T>(batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> =>
-  Excel.run({ delayForCellEdit: true }, batch);
-
 /** Excel through Office.js; call it after Office.onReady. */
-export function excelHost(): Host {
+export function excelHost(slowAfter?: number): Host {
+  const { run, slow } = requests(slowAfter);
   return {
     label: "Excel",
+    opened:
+      "was handed to Excel to open as a workbook of its own: look behind this window, or in your cloud folder, and press Open Canfall there.",
+    saves: false,
+    slow,
     get platform() {
       const { host, platform, version } = Office.context.diagnostics;
       return `${host} ${version} on ${platform}`;
@@ -94,7 +96,7 @@ export function excelHost(): Host {
         await context.sync();
       }),
     removeSheet: (name) => run((context) => removeSheet(context, name)),
-    settled: () => run(settled),
+    settled: () => Excel.run({ delayForCellEdit: true }, settled),
     bytes: openFile,
     insertSheets: (file) => run((context) => insertSheets(context, file)),
     openBook: async (file) => {

@@ -1,5 +1,6 @@
 import { toBase64 } from "../base64";
 import { download } from "../download";
+import { inWords } from "./run";
 
 const SLICE_BYTES = 4_194_304;
 
@@ -45,7 +46,10 @@ export async function openFile(): Promise<Uint8Array> {
   }
 }
 
-export const openWindow = (file: Uint8Array): Promise<void> => Excel.createWorkbook(toBase64(file));
+export const openWindow = (file: Uint8Array): Promise<void> =>
+  Excel.createWorkbook(toBase64(file)).catch((reason: unknown) => {
+    throw inWords(reason);
+  });
 
 /** Opens a workbook in a window of its own; hands any other file to the download. */
 export async function deliver(file: Uint8Array, name: string): Promise<string> {

@@ -25,14 +25,17 @@ export async function removeSheet(context: Excel.RequestContext, sheet: string):
   await context.sync();
 }
 
-/** Excel may refuse sheets and add them all the same; only those that are not there are a failure. */
+/** Excel may refuse sheets and add them all the same; where only some came, those are taken out again. */
 async function arrivedAllTheSame(context: Excel.RequestContext, wanted: string[], cause: Error): Promise<void> {
   const there = new Set(await sheetNames(context));
   const arrived = wanted.filter((sheet) => there.has(sheet));
   if (arrived.length === wanted.length) return;
-  const some = arrived.length > 0 ? ` Only these arrived: ${arrived.join(", ")}; delete them.` : "";
+  for (const sheet of arrived) context.workbook.worksheets.getItem(sheet).delete();
+  await context.sync();
+  const denied = cause instanceof OfficeExtension.Error && cause.code === "AccessDenied";
+  const why = denied ? "its structure is protected (Review, Protect Workbook)." : cause.message;
   const way = "Open them as a workbook of their own instead";
-  throw new Error(`Excel could not add the sheets to this workbook: ${cause.message}${some} ${way}`, { cause });
+  throw new Error(`Excel could not add the sheets to this workbook: ${why} ${way}`, { cause });
 }
 
 /** What is wrong with formulas that Excel has turned into links to another file; "" where it has not. */

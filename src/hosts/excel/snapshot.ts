@@ -68,8 +68,11 @@ async function lookAround(context: Excel.RequestContext): Promise<Found> {
   }
 }
 
-/** The workbook at one moment: one request looks around, the next one reads; a spill takes one more. */
-export async function snapshot(context: Excel.RequestContext, wanted: Wanted): Promise<Snapshot> {
+/**
+ * The workbook at one moment: one request looks around, the next one reads; a spill takes one more. Where somebody else
+ * took away a sheet between them, it looks again.
+ */
+export async function snapshot(context: Excel.RequestContext, wanted: Wanted, again = true): Promise<Snapshot> {
   const { names, areas, typed } = allWanted([wanted]);
   const found = await lookAround(context);
   const spelled = (sheet: string) => found.facts.sheets.find((one) => one.toLowerCase() === sheet.toLowerCase());
@@ -82,7 +85,11 @@ export async function snapshot(context: Excel.RequestContext, wanted: Wanted): P
     if (sheet === undefined) missing.push(place);
     else asked.push({ place, area: { sheet, address: area!.address }, typed: typed(place) });
   }
-  const filled = await readAreas(context, asked);
+  const filled = await readAreas(context, asked).catch((refusal: unknown) => {
+    if (!again || !(refusal instanceof OfficeExtension.Error) || refusal.code !== "ItemNotFound") throw refusal;
+    return null;
+  });
+  if (filled === null) return snapshot(context, wanted, false);
   return new Snapshot({
     ...found.facts,
     selection: found.selection && filled[0]!,

@@ -4,6 +4,7 @@ import type { Cell, Input } from "../../cells/cell";
 import { typedNames } from "../../cells/stored-name";
 import type { Host } from "../../hosts/host";
 import type { Act } from "../workbook/act";
+import { unknownFunctions } from "../workbook/unknown-functions";
 import { type Write, writeAll } from "../workbook/writes";
 
 const OURS = /(^|[^A-Z0-9_.])CANFALL\.[A-Z]/i;
@@ -43,5 +44,6 @@ export async function repair(host: Host, keep: (act: Act) => void): Promise<stri
   const left = (await lostFormulas(host)).length;
   const still =
     left === 0 ? "all of them calculate now" : `${counted(left)} still ${left === 1 ? "shows" : "show"} #NAME?`;
-  return `Entered the functions again in ${counted(writes.length)}: ${still}`;
+  const why = left === 0 ? "" : `. ${unknownFunctions(host)}`;
+  return `Entered the functions again in ${counted(writes.length)}: ${still}${why}`;
 }

@@ -36,24 +36,27 @@ export function WorkbookActions({ host, keep, kind }: Given) {
 
   async function openNew(): Promise<string> {
     const opened = await host.openBook(await templateFile(kind.blank), kind.saved);
-    return opened ? `The ${kind.noun} is open as a workbook of its own.` : "The open workbook stays.";
+    return opened ? `The ${kind.noun} ${host.opened}` : "The open workbook stays.";
   }
 
   async function openExample(): Promise<string> {
     const opened = await host.openBook(await templateFile(kind.example), kind.savedExample);
-    return opened ? `The example is open: ${kind.invented}.` : "The open workbook stays.";
+    return opened ? `The example ${host.opened} It is ${kind.invented}.` : "The open workbook stays.";
   }
 
   async function add(): Promise<string | Question> {
     const file = await templateFile(kind.blank);
+    const before = await host.sheets();
     let leftOut = "";
     try {
       const added = await addSheets(host, file);
       keep(added.done);
       leftOut = added.leftOut;
     } catch (reason) {
+      const arrived = (await host.sheets()).filter((sheet) => !before.includes(sheet));
+      const left = arrived.length > 0 ? `These sheets came all the same: ${arrived.join(", ")}` : "Nothing was changed";
       return {
-        text: `${words(reason)}. Nothing was changed. Open the ${kind.noun} as a new workbook instead?`,
+        text: `${words(reason)}. ${left}. Open the ${kind.noun} as a new workbook instead?`,
         yes: "Open as a new workbook",
         no: "Leave it",
         doing: "Opening a new workbook",
@@ -82,6 +85,17 @@ export function WorkbookActions({ host, keep, kind }: Given) {
           Open the example
         </Button>
       </div>
+      <p className="note">
+        If a workbook does not open, take the file:{" "}
+        <a href={`${kind.blank}.xlsx`} download={kind.saved} target="_blank" rel="noreferrer">
+          {kind.noun}
+        </a>
+        ,{" "}
+        <a href={`${kind.example}.xlsx`} download={kind.savedExample} target="_blank" rel="noreferrer">
+          example
+        </a>
+        .
+      </p>
       <TaskLine task={task} />
     </>
   );

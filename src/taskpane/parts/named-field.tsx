@@ -1,5 +1,5 @@
 import { Field, Input } from "@fluentui/react-components";
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { reference } from "../../cells/box";
 import type { Input as Typed } from "../../cells/cell";
 import type { Host } from "../../hosts/host";
@@ -20,8 +20,13 @@ interface Props {
 /** A cell of the workbook as a field: it shows what is there, and writes what is typed once the field is left. */
 export function NamedField({ host, label, found, read, keep }: Props) {
   const [text, setText] = useState<string | null>(null);
+  /** What was written, until the workbook was read again. */
+  const [sent, setSent] = useState<string | null>(null);
   const [problem, setProblem] = useState("");
   const shown = textIn(found);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: each reading of the workbook makes another `found`
+  useEffect(() => setSent(null), [found]);
 
   async function commit(): Promise<void> {
     if (text === null) return;
@@ -29,8 +34,10 @@ export function NamedField({ host, label, found, read, keep }: Props) {
       const input = text.trim() === "" ? "" : read(text.trim());
       if (String(input) !== shown) {
         keep(await writeAll(host, [{ area: found.cell, inputs: [[input]] }], "entry"));
+        setSent(text);
       }
-      setText(null);
+      // what was typed while the spreadsheet took its time stays
+      setText((now) => (now === text ? null : now));
     } catch (reason) {
       setProblem(words(reason));
     }
@@ -47,7 +54,7 @@ export function NamedField({ host, label, found, read, keep }: Props) {
       validationMessage={problem || null}
     >
       <Input
-        value={text ?? shown}
+        value={text ?? sent ?? shown}
         readOnly={found.formula}
         autoComplete="off"
         spellCheck={false}

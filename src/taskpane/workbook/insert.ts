@@ -4,6 +4,7 @@ import type { Input } from "../../cells/cell";
 import type { Host } from "../../hosts/host";
 import type { Question } from "../parts/question";
 import type { Act } from "./act";
+import { unknownFunctions } from "./unknown-functions";
 import { writeAll } from "./writes";
 
 /** Where an answer would go, and what blocks it. */
@@ -55,7 +56,9 @@ export async function insert(
   const site = await siteOf(host, target, rows, columns);
   const act = async () => {
     keep(await insertAt(host, site, text));
-    return `Inserted in ${reference(target)}. Undo takes it back`;
+    const [[shown = null] = []] = await host.read(cellAt(site.area, 0, 0));
+    const known = !(shown !== null && typeof shown === "object" && shown.error === "#NAME?");
+    return `Inserted in ${reference(target)}. Undo takes it back${known ? "" : `. It shows #NAME?: ${unknownFunctions(host)}`}`;
   };
   const { taken } = site;
   if (!taken) return act();
