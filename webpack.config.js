@@ -189,6 +189,7 @@ const addIn = async (url, serving) => ({
     taskpane: "./src/taskpane/index.tsx",
     home: "./src/home/home.ts",
     probe: "./src/home/probe.ts",
+    save: "./src/home/save.ts",
   },
   output: {
     path: resolve(__dirname, "dist"),
@@ -217,6 +218,7 @@ const addIn = async (url, serving) => ({
     page("src/taskpane/taskpane.html", ["functions", "taskpane"]),
     page("src/home/index.ejs", ["home"], { url: url ?? DEVELOPMENT_URL }),
     page("src/home/probe.html", ["probe"]),
+    page("src/home/save.html", ["save"]),
     await helpPage(),
     finishedMetadata(url ?? DEVELOPMENT_URL),
     ...(url ? [] : [announce(`The add-in is ready: ${DEVELOPMENT_URL}taskpane.html`)]),

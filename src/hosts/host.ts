@@ -31,8 +31,10 @@ export interface Host {
   readonly platform: string;
   /** What became of a workbook that was handed over to be opened, after its name. */
   readonly opened: string;
-  /** Whether a table or picture that is delivered is known to arrive. */
+  /** Whether the page itself may save tables and pictures, and print. */
   readonly saves: boolean;
+  /** Opens a page that lies beside this one in the browser. */
+  openPage(address: string): void;
   /** Calls back when the spreadsheet has not answered for 5 s, and when it does again; the answer stops that. */
   slow(tell: (waiting: boolean) => void): () => void;
   /** The workbook at one moment: what these names and areas hold, the selection, the sheets. */
@@ -72,7 +74,7 @@ export interface Host {
   insertSheets(file: Uint8Array): Promise<string>;
   /** Opens an .xlsx file as a workbook of its own; false when the person kept the open one. */
   openBook(file: Uint8Array, name: string): Promise<boolean>;
-  /** Hands a finished file to the person; answers in a sentence where it went. */
+  /** Hands a finished file to the person, other than a workbook only where it `saves`; answers where it went. */
   deliver(file: Uint8Array, name: string): Promise<string>;
   /** Places a picture; one of the same name on the same sheet is replaced. */
   placePicture(picture: Picture): Promise<void>;

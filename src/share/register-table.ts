@@ -3,14 +3,14 @@ import type { Stated } from "../cells/stated";
 import { InputError } from "../core/errors";
 import { checkCopy } from "./check/check-copy";
 import type { CheckedFile } from "./copy-report";
-import { csvOf, harmless } from "./csv";
+import { harmless } from "./csv";
 import { otherCodes } from "./other-codes";
 import { REGISTER_HEADINGS, registerRow } from "./register-row";
 
-/** A register of copies as files. */
+/** A register of copies: as a file, and its lines with their headings. */
 export interface Register {
   xlsx: Uint8Array;
-  csv: Uint8Array;
+  rows: readonly (readonly Stated[])[];
 }
 
 const WIDTHS = [34, 24, 20, 12, 12, 10, 10, 16, 18, 22, 16, 70];
@@ -36,9 +36,9 @@ async function xlsxOf(rows: readonly (readonly Stated[])[]): Promise<Uint8Array>
   return new Uint8Array(await book.xlsx.writeBuffer());
 }
 
-/** The register of checked files, one line each in their order, as .xlsx and as .csv (RFC 4180, UTF-8). */
+/** The register of checked files, one line each in their order. */
 export async function registerTable(files: readonly CheckedFile[]): Promise<Register> {
   const others = otherCodes(files);
   const rows = [REGISTER_HEADINGS, ...files.map((file, index) => registerRow(file, others[index]))];
-  return { xlsx: await xlsxOf(rows), csv: csvOf(rows) };
+  return { xlsx: await xlsxOf(rows), rows };
 }

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import type { Host } from "../../src/hosts/host";
 import { Snapshot, type Wanted } from "../../src/hosts/snapshot";
 
-type Call = Exclude<keyof Host, "label" | "watch" | "snapshot" | "slow">;
+type Call = Exclude<keyof Host, "label" | "watch" | "snapshot" | "slow" | "openPage">;
 
 /** A snapshot of the workbook in a page. */
 export const pageSnapshot = async (page: Page, wanted: Wanted): Promise<Snapshot> =>
@@ -39,6 +39,7 @@ export async function pageHost(page: Page): Promise<Host> {
     platform: "the page of the desk",
     opened: "",
     saves: true,
+    openPage: () => {},
     slow: () => () => {},
     snapshot: (wanted) => pageSnapshot(page, wanted),
     selection: call("selection"),

@@ -12,6 +12,7 @@ function forgetful(sheets: string[]): Host {
     platform: "nowhere",
     opened: "",
     saves: true,
+    openPage: () => {},
     slow: () => () => {},
     snapshot: async () =>
       new Snapshot({

@@ -1,6 +1,7 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
 import type { CheckedFile, CopyReport } from "../../src/share/copy-report";
+import { csvOf } from "../../src/share/csv";
 import { otherCodes } from "../../src/share/other-codes";
 import { REGISTER_HEADINGS, registerRow } from "../../src/share/register-row";
 import { checkedFile, registerTable } from "../../src/share/register-table";
@@ -78,7 +79,8 @@ describe("the register of copies", () => {
   it("never writes text as a formula, in .csv or .xlsx; numbers stay numbers", async () => {
     const evil = ['=HYPERLINK("x")', "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"];
     const files = evil.map((site): CheckedFile => ({ name: "a.xlsx", report: report(site), problem: "" }));
-    const { csv, xlsx } = await registerTable(files);
+    const { rows, xlsx } = await registerTable(files);
+    const csv = csvOf(rows);
     const lines = text(csv).split("\r\na.xlsx,").slice(1);
     expect(lines.map((line) => line.replace(/^"/, "").charAt(0))).toEqual(evil.map(() => "'"));
     expect(lines[0]).toBe(`"'=HYPERLINK(""x"")",7,2026-11-25,12.5,,,-1.5,,,agrees,`);
@@ -92,7 +94,7 @@ describe("the register of copies", () => {
 
   it("is UTF-8 with a mark at its start, lines ended by CR LF, quotes doubled", async () => {
     const odd: CheckedFile = { name: 'a "b", c.xlsx', report: report("Baumschule Grün\nNord"), problem: "" };
-    const { csv } = await registerTable([odd]);
+    const csv = csvOf((await registerTable([odd])).rows);
     expect([...csv.slice(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
     const [heading, line] = text(csv).slice(1).split("\r\n");
     expect(heading).toBe(REGISTER_HEADINGS.join(","));

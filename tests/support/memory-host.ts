@@ -108,6 +108,7 @@ export function memoryHost(
     platform: "memory",
     opened: "is open as a workbook of its own.",
     saves: true,
+    openPage: () => {},
     slow: () => () => {},
     snapshot: async (wanted) => {
       const facts = { book: `book ${opened}`, sheets: [...book.keys()], calculating: false };

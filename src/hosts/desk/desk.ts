@@ -31,6 +31,7 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
     platform: navigator.userAgent,
     opened: "is open as a workbook of its own.",
     saves: true,
+    openPage: (address) => void window.open(address, "_blank", "noopener"),
     slow: () => () => {},
     snapshot: async (wanted) =>
       snapshotOf(

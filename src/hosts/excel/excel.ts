@@ -2,7 +2,7 @@ import type { Area } from "../../cells/area";
 import { plainAddress } from "../../cells/letters";
 import type { Host } from "../host";
 import { pause } from "../pause";
-import { deliver, openFile, openWindow } from "./file";
+import { deliver, openFile, openPage, openWindow } from "./file";
 import { pictures, placePicture, removePicture } from "./pictures";
 import { readAreas } from "./read";
 import { requests } from "./run";
@@ -68,6 +68,7 @@ export function excelHost(slowAfter?: number): Host {
     opened:
       "was handed to Excel to open as a workbook of its own: look behind this window, or in your cloud folder, and press Open Canfall there.",
     saves: false,
+    openPage,
     slow,
     get platform() {
       const { host, platform, version } = Office.context.diagnostics;

@@ -1,5 +1,4 @@
 import { toBase64 } from "../base64";
-import { download } from "../download";
 import { inWords } from "./run";
 
 const SLICE_BYTES = 4_194_304;
@@ -51,15 +50,16 @@ export const openWindow = (file: Uint8Array): Promise<void> =>
     throw inWords(reason);
   });
 
-/** Opens a workbook in a window of its own; hands any other file to the download. */
+/** Opens a finished workbook in a window of its own. */
 export async function deliver(file: Uint8Array, name: string): Promise<string> {
-  if (name.toLowerCase().endsWith(".xlsx")) {
-    await openWindow(file);
-    return `It opened in a window of its own: look behind this window, or in your cloud folder. Save it there as ${name}.`;
-  }
-  if (Office.context.platform === Office.PlatformType.Mac) {
-    throw new Error(`Excel on a Mac lets no pane save a file such as ${name}. Use Excel on the web for it`);
-  }
-  download(file, name);
-  return `Excel was asked to save ${name}. If it is not among your downloads, open this workbook at the desk and save it there.`;
+  await openWindow(file);
+  return `It was handed to Excel to open in a window of its own: look behind this window, or in your cloud folder. Save it there as ${name}.`;
+}
+
+/** Opens a page that lies beside the pane's in the browser, also out of Excel on Windows or a Mac. */
+export function openPage(address: string): void {
+  const { href } = new URL(address, location.href);
+  const { ui, requirements } = Office.context;
+  if (requirements.isSetSupported("OpenBrowserWindowApi", "1.1")) ui.openBrowserWindow(href);
+  else window.open(href, "_blank", "noopener");
 }

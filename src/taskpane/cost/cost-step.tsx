@@ -6,6 +6,7 @@ import { Failure } from "../parts/failure";
 import { figure } from "../parts/figure";
 import { NamedChoice } from "../parts/named-choice";
 import { NamedField } from "../parts/named-field";
+import { PictureActions } from "../parts/picture-actions";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
@@ -37,8 +38,6 @@ export function CostStep({ host, keep }: StepProps) {
     task.attempt("Placing the picture", async () =>
       placeAtSelection(host, keep, { png: await pngOf(svg()), name: PICTURE, alternative: barWords(found) }),
     );
-  const save = () =>
-    task.attempt("Drawing the picture", async () => host.deliver((await pngOf(svg())).bytes, "costs of a year.png"));
   const show = () =>
     task.attempt("Going there", async () => {
       await host.select(found.Step_Ends!.area);
@@ -74,7 +73,7 @@ export function CostStep({ host, keep }: StepProps) {
         <p className="note">What is missing: {textIn(found.Cost_Missing)}</p>
         <div className="actions">
           <Button onClick={place}>Place the picture at the selected cell</Button>
-          <Button onClick={save}>Save as PNG</Button>
+          <PictureActions {...{ host, task }} png={() => pngOf(svg())} file="costs of a year.png" />
           <Button onClick={show}>Go to price steps and hours of power</Button>
         </div>
         <TaskLine task={task} />

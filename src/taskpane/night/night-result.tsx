@@ -8,6 +8,7 @@ import { MONTHS } from "../../workbook/nursery/months";
 import { PAPER_LINES } from "../../workbook/nursery/start-times/places";
 import { placeAtSelection } from "../map/picture/place-picture";
 import type { Question } from "../parts/question";
+import { TableActions } from "../parts/table-actions";
 import { TaskLine } from "../parts/task-line";
 import { useDark } from "../parts/use-dark";
 import { useTask } from "../parts/use-task";
@@ -19,7 +20,7 @@ import { picturePng } from "./picture-png";
 import { RemediesSection } from "./remedies-section";
 import { Stale } from "./stale";
 import { StartTable } from "./start-table";
-import { linesThere, startTimesCsv, writeStartTimes } from "./start-times";
+import { linesThere, startTimesRows, writeStartTimes } from "./start-times";
 import { Verified } from "./verified";
 
 const PICTURE = "Canfall night";
@@ -98,8 +99,6 @@ export function NightResult({
       const png = await picturePng({ program, schedule: night.schedule, words, title });
       return placeAtSelection(host, keepSaid, { png, name: PICTURE, alternative: `${title}. ${words}` });
     });
-  const save = () =>
-    task.attempt("Saving", async () => host.deliver(startTimesCsv(program, night.schedule), "start times.csv"));
 
   return (
     <section aria-labelledby={`${id}-result`}>
@@ -125,9 +124,11 @@ export function NightResult({
             <Button disabledFocusable={stale} onClick={place}>
               Place the picture at the selected cell
             </Button>
-            <Button disabledFocusable={stale} onClick={save}>
-              Save as .csv
-            </Button>
+            <TableActions
+              {...{ host, task, keep: keepSaid, file: "start times.csv", sheet: "Start times to print" }}
+              rows={() => startTimesRows(program, night.schedule)}
+              disabled={stale}
+            />
           </div>
           {stale && <Stale again="fit the night again to write, place or save it." />}
         </>

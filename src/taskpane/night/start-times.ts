@@ -1,11 +1,11 @@
 import { boxOf, cellAt } from "../../cells/box";
 import type { Cell, Input } from "../../cells/cell";
+import type { Stated } from "../../cells/stated";
 import { clock } from "../../core/program/clock";
 import type { Program, Schedule } from "../../core/program/program";
 import { MINUTES_A_DAY } from "../../core/program/spans";
 import type { Host } from "../../hosts/host";
 import type { Filled } from "../../hosts/snapshot";
-import { csvOf } from "../../share/csv";
 import type { Act } from "../workbook/act";
 import { writeAll } from "../workbook/writes";
 
@@ -64,8 +64,8 @@ const flowOf = (program: Program, name: string): number => {
 };
 
 /** The start times as a table for the controller. */
-export function startTimesCsv(program: Program, schedule: Schedule): Uint8Array {
-  return csvOf([
+export function startTimesRows(program: Program, schedule: Schedule): Stated[][] {
+  return [
     HEADINGS,
     ...schedule.map(({ block, pulse, start, minutes }) => [
       block,
@@ -75,5 +75,5 @@ export function startTimesCsv(program: Program, schedule: Schedule): Uint8Array 
       minutes,
       Math.round(100 * flowOf(program, block)) / 100,
     ]),
-  ]);
+  ];
 }

@@ -33,7 +33,7 @@ export function OwnReport({ host, report: { own, facts } }: { host: Host; report
         One page from values calculated here, with what the file shows beside them. It takes no looks from the file.
       </p>
       <div className="actions">
-        <Button onClick={() => setPrinting(true)}>Print the report</Button>
+        {host.saves && <Button onClick={() => setPrinting(true)}>Print the report</Button>}
         <Button
           onClick={() =>
             task.attempt("Saving the report", async () =>
@@ -41,7 +41,7 @@ export function OwnReport({ host, report: { own, facts } }: { host: Host; report
             )
           }
         >
-          Save as .xlsx
+          {host.saves ? "Save as .xlsx" : "Open as a workbook"}
         </Button>
         <Button
           onClick={() =>

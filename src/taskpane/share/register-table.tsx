@@ -6,9 +6,11 @@ import type { CheckedFile } from "../../share/copy-report";
 import { otherCodes } from "../../share/other-codes";
 import { statedFigure } from "../../share/register-row";
 import { figure } from "../parts/figure";
+import { TableActions } from "../parts/table-actions";
 import { TaskLine } from "../parts/task-line";
 import { useRevealed } from "../parts/use-revealed";
 import { useTask } from "../parts/use-task";
+import type { Act } from "../workbook/act";
 import { copyTools } from "./copy-tools";
 
 const FIGURES = [
@@ -30,20 +32,22 @@ const SYMBOLS = { agrees: "✓", "does not agree": "✗", "not read": "?" };
 /** The files that were checked, one a line, and the way to save them as a table. */
 export function RegisterTable({
   host,
+  keep,
   files,
   open,
 }: {
   host: Host;
+  keep: (act: Act) => void;
   files: readonly CheckedFile[];
   /** Shows the report of one of them, by its place in the list. */
   open: (index: number) => void;
 }) {
   const task = useTask();
   const heading = useRevealed(files);
-  const save = (kind: "xlsx" | "csv") =>
+  const save = () =>
     task.attempt("Saving the register", async () => {
       const { registerTable } = await copyTools();
-      return host.deliver((await registerTable(files))[kind], `register of audits.${kind}`);
+      return host.deliver((await registerTable(files)).xlsx, "register of audits.xlsx");
     });
   const others = otherCodes(files);
   const differing = files.filter((one) => verdict(one) !== "agrees").length;
@@ -99,8 +103,11 @@ export function RegisterTable({
         </tbody>
       </table>
       <div className="actions">
-        <Button onClick={() => save("xlsx")}>Save as .xlsx</Button>
-        <Button onClick={() => save("csv")}>Save as .csv</Button>
+        <Button onClick={save}>{host.saves ? "Save as .xlsx" : "Open as a workbook"}</Button>
+        <TableActions
+          {...{ host, keep, task, file: "register of audits.csv", sheet: "Register of copies" }}
+          rows={async () => (await (await copyTools()).registerTable(files)).rows}
+        />
       </div>
       <TaskLine task={task} />
     </section>

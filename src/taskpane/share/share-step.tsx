@@ -6,7 +6,7 @@ import { MakeCopy } from "./make-copy";
 const SHEETS = ["Cans_Readings", "Nursery_Name"];
 
 /** A copy that anybody can check, and the check of one. */
-export function ShareStep({ host }: StepProps) {
+export function ShareStep({ host, keep }: StepProps) {
   const { found } = useNamed(host, SHEETS);
   const planOnly = found?.Nursery_Name && !found.Cans_Readings;
   return (
@@ -22,7 +22,7 @@ export function ShareStep({ host }: StepProps) {
       ) : (
         <MakeCopy host={host} />
       )}
-      <CheckCopies host={host} />
+      <CheckCopies host={host} keep={keep} />
     </>
   );
 }

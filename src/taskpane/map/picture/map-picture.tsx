@@ -1,5 +1,6 @@
 import { Button, Field, Select } from "@fluentui/react-components";
 import { useRef, useState } from "react";
+import { PictureActions } from "../../parts/picture-actions";
 import { TaskLine } from "../../parts/task-line";
 import { useTask } from "../../parts/use-task";
 import type { StepProps } from "../../step";
@@ -32,8 +33,6 @@ export function MapPicture({ host, answer, keep, id, way, map: { source, facts, 
   const task = useTask();
   const svg = () => picture.current!.querySelector("svg")!;
 
-  const save = () =>
-    task.attempt("Drawing the picture", async () => host.deliver((await pngOf(svg())).bytes, "bed map.png"));
   const place = () =>
     task.attempt("Placing the picture", async () => {
       const words = `${facts!.title}. ${seen!.sentence}`;
@@ -67,7 +66,7 @@ export function MapPicture({ host, answer, keep, id, way, map: { source, facts, 
             <div className="actions">
               <Button onClick={paint}>Paint the Coverage sheet</Button>
               <Button onClick={place}>Place the picture at the selected cell</Button>
-              <Button onClick={save}>Save as PNG</Button>
+              <PictureActions {...{ host, task }} png={() => pngOf(svg())} file="bed map.png" />
             </div>
           </details>
         </>
