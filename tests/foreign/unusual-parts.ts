@@ -16,13 +16,14 @@ const ROWS = [
   '<x:row><x:c><x:v>10</x:v></x:c><x:c r="B2"><x:f t="shared" ref="B2:B4" si="0">A2*$A$3</x:f><x:v>200</x:v></x:c><x:c t="d"><x:v>2026-01-02T00:00:00</x:v></x:c></x:row>',
   '<x:row r="3"><x:c r="A3"><x:v>20</x:v></x:c><x:c r="B3"><x:f t="shared" si="0"/><x:v>400</x:v></x:c></x:row>',
   '<x:row r="4"><x:c r="A4"><x:v>30</x:v></x:c><x:c r="B4"><x:f t="shared" si="0"/><x:v>600</x:v></x:c><x:c r="C4" t="str"><x:f><![CDATA[IF(A2<11,"a & b","c")]]></x:f><x:v>a &amp; b</x:v></x:c><x:c r="D4"><x:f t="dataTable" ref="D4:D5" dt2D="0" dtr="0" r1="A3"/><x:v>1</x:v></x:c></x:row>',
-  '<x:row r="5"><x:c r="D5"><x:v>2</x:v></x:c></x:row>',
+  '<x:row r="5"><x:c r="D5"><x:v>2</x:v></x:c><x:c r="E5"><x:f t="array" ref="E5:E6">A2:A4*2</x:f><x:v>20</x:v></x:c></x:row>',
+  '<x:row r="6"><x:c r="E6"><x:v>40</x:v></x:c></x:row>',
 ];
 const BEHIND =
   '<x:autoFilter ref="A1:C4"><x:filterColumn colId="1"><x:filters><x:filter val="200"/></x:filters></x:filterColumn></x:autoFilter>' +
   '<x:dataConsolidate><x:dataRefs count="1"><x:dataRef ref="A3:A4" sheet="Main"/></x:dataRefs></x:dataConsolidate>' +
   '<x:conditionalFormatting sqref="A2:A4"><x:cfRule type="colorScale" priority="1"><x:colorScale><x:cfvo type="formula" val="$A$3"/><x:cfvo type="max"/><x:color rgb="FFFF0000"/><x:color rgb="FF00FF00"/></x:colorScale></x:cfRule></x:conditionalFormatting>' +
-  '<x:hyperlinks><x:hyperlink ref="B4" location="A3" display="go"/></x:hyperlinks><x:cellWatches><x:cellWatch r="A3"/></x:cellWatches><x:drawing r:id="d"/><x:legacyDrawing r:id="v"/>';
+  '<x:dataValidations count="1"><x:dataValidation type="whole" operator="greaterThan" showErrorMessage="1" sqref="A2:A4"><x:formula1>Two!$A$1</x:formula1></x:dataValidation></x:dataValidations><x:hyperlinks><x:hyperlink ref="B4" location="A3" display="go"/></x:hyperlinks><x:cellWatches><x:cellWatch r="A3"/></x:cellWatches><x:drawing r:id="d"/><x:legacyDrawing r:id="v"/>';
 
 const CHART = `<c:chartSpace xmlns:c="${DRAW}/chart"><c:chart><c:plotArea><c:barChart><c:ser><c:val><c:numRef><c:f>Main!$A$2:$A$4</c:f></c:numRef></c:val><c:extLst><c:ext uri="{02D57815-91ED-43cb-92C2-25804820EDAC}" xmlns:c15="http://schemas.microsoft.com/office/drawing/2012/chart"><c15:fullRef><c15:sqref>Main!$A$2:$A$5</c15:sqref></c15:fullRef></c:ext></c:extLst></c:ser></c:barChart></c:plotArea></c:chart></c:chartSpace>`;
 

@@ -35,11 +35,22 @@ describe("a workbook with prefixes, parts of any name and cells without address"
         [3, 2, '=IF(A2<11,"a & b","c")'],
         [3, 3, 1],
         [4, 3, 2],
+        [4, 4, "=A2:A4*2"],
       ],
       [
         [0, 0, "=SUM(Main!A2:A4)"],
         [0, 1, "=SUM(Main:Two!B9)"],
       ],
+    ]);
+    expect(sheets[0]!.validations).toEqual([
+      {
+        places: [{ startRow: 1, endRow: 3, startColumn: 0, endColumn: 0 }],
+        type: "whole",
+        operator: "greaterThan",
+        formulas: ["=Two!$A$1"],
+        allowBlank: false,
+        refusal: { style: "stop", title: "", text: "" },
+      },
     ]);
     expect(names).toEqual([{ name: "Here", reference: "Main!$A$3" }]);
   });
@@ -59,6 +70,17 @@ describe("a workbook with prefixes, parts of any name and cells without address"
     expect(sheet).toContain('<x:hyperlink ref="B6" location="A5" display="go"/>');
     expect(sheet).toContain('<x:cellWatch r="A5"/>');
     expect(readByOpenpyxl(bytes)).toContain("Main!B6 =A6*$A$5");
+  });
+
+  it("keeps the rectangle of an array formula that the desk calculates, whatever the desk fills", async () => {
+    // 10 · 2, 20 · 2, 30 · 2: the desk fills three cells, the file has room for two
+    const spill = [[20], [40], [60]];
+    const same = { row: 4, column: 4, input: "=A2:A4*2", value: 20, spill };
+    expect(unzipSync((await saved({ cells: [same] })).bytes)[ONE]).toEqual(unusualParts()[ONE]);
+    const one = await saved({ cells: [{ ...same, value: 22, spill: [[22]] }] });
+    expect(one.text(ONE)).toContain(
+      '<x:c r="E5"><x:f t="array" ref="E5:E6">A2:A4*2</x:f><x:v>22</x:v></x:c></x:row><x:row r="6"><x:c r="E6" t="e"><x:v>#N/A</x:v></x:c>',
+    );
   });
 
   it("keeps a filter on its column when one is inserted before it, and lets it go with that column", async () => {
@@ -84,7 +106,7 @@ describe("a workbook with prefixes, parts of any name and cells without address"
     const parts = unusualParts();
     const wide = Buffer.from(`\uFEFF${strFromU8(parts[ONE]!)}`, "utf16le");
     const { sheets } = (await XlsxFile.open(zipSync({ ...parts, [ONE]: new Uint8Array(wide) }))).book();
-    expect(sheets[0]!.cells).toHaveLength(11);
+    expect(sheets[0]!.cells).toHaveLength(12);
   });
 });
 

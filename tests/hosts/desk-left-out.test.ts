@@ -31,3 +31,16 @@ test("what went along with inserted rows was not made at the desk", () => {
   const [before, after] = [unsavedParts(holding(NOTES)), unsavedParts(holding(lower))];
   expect([leftOut(before, after), leftOut(before, after, true)]).toEqual([["notes"], []]);
 });
+
+test("a format that the grid divides and copies with inserted rows was not made at the desk, another one was", () => {
+  const rule = (cfId: string, value: string, ...rows: number[]) => ({
+    cfId,
+    ranges: rows.map((startRow) => ({ startRow })),
+    rule: { type: "highlightCell", value },
+  });
+  const formats = (...example: object[]) => unsavedParts(holding({ SHEET_CONDITIONAL_FORMATTING_PLUGIN: { example } }));
+  const before = formats(rule("a", "=B1>$A$4", 1));
+  const divided = formats(rule("Qx", "=B3>$A$6", 1, 5), rule("a", "=B5>$A$6", 7));
+  const more = formats(rule("Qx", "=B3>$A$6", 1, 5), rule("b", "=B5<$A$6", 7));
+  expect([leftOut(before, divided, true), leftOut(before, more, true)]).toEqual([[], ["conditional formats"]]);
+});

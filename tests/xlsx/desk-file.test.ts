@@ -64,8 +64,9 @@ describe("xlsx files", () => {
       return file.save({ sheets, addedNames: [], removedNames: [] });
     };
     const cells = [{ row: 0, column: 0, input: 15 }];
-    const once = await save(await XlsxFile.open(await sampleFile()), cells);
-    const file = await XlsxFile.open(await sampleFile());
+    const bytes = await sampleFile();
+    const once = await save(await XlsxFile.open(bytes), cells);
+    const file = await XlsxFile.open(bytes);
     const broken = {
       row: 0,
       column: 0,

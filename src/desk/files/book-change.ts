@@ -16,15 +16,24 @@ const seen = ({ name, alternative, source, sheetTransform: { from, to } }: DeskD
   to,
 ];
 
-/** The value to cache, unless the desk lacks a function that the file's own program knows. */
-const known = ({ value }: CellState): boolean =>
-  !(value !== null && typeof value === "object" && value.error === "#NAME?");
+const isFormula = (input: unknown): input is string => typeof input === "string" && input.startsWith("=");
+
+/**
+ * Whether the desk can't calculate a formula that the file's own program can: it lacks a function or name, or the formula
+ * speaks of a table's columns, as in Heads[Flow].
+ */
+function isBeyond({ input, value }: CellState): boolean {
+  if (!isFormula(input) || value === null || typeof value !== "object") return false;
+  return value.error === "#NAME?" || input.replace(/"[^"]*"|'[^']*'/g, "").includes("[");
+}
 
 function cellChange(before: CellState | undefined, after: CellState): CellChange | null {
   const { row, column, input, value, spill, look } = after;
-  const formula = typeof input === "string" && input.startsWith("=");
-  const typedAnew = !alike(before?.input ?? "", input) || !alike(before?.spill, spill);
-  const calculated = formula && known(after) && !alike(before?.value, value);
+  const beyond = isBeyond(after);
+  // the grid leaves a formula that it can't read as it was when rows or columns come and go
+  const same = alike(before?.input ?? "", input) || (beyond && before !== undefined && alike(before.unmoved, input));
+  const typedAnew = !same || !alike(before?.spill, spill);
+  const calculated = isFormula(input) && !beyond && !alike(before?.value, value);
   const dressed = !alike(before?.look ?? {}, look);
   if (!typedAnew && !calculated && !dressed) return null;
   return {
@@ -88,13 +97,17 @@ export function bookChange(
 ): BookChange {
   const before = opened && shiftedState(opened, shifts);
   const names = before?.names ?? [];
+  const sheets = after.sheets.map((sheet) => {
+    const old = before?.sheets.find(({ key }) => key === sheet.key);
+    const moved = old && shifts.get(sheet.key);
+    return { ...sheetChange(old, sheet), ...(moved && { shifts: moved }) };
+  });
+  const changed = sheets.some(({ cells, shifts: moved }) => moved || cells.some(({ input }) => input !== undefined));
+  const beyond = after.sheets.some(({ cells }) => [...cells.values()].some(isBeyond));
   return {
-    stale,
-    sheets: after.sheets.map((sheet) => {
-      const old = before?.sheets.find(({ key }) => key === sheet.key);
-      const moved = old && shifts.get(sheet.key);
-      return { ...sheetChange(old, sheet), ...(moved && { shifts: moved }) };
-    }),
+    // what the desk can't calculate may follow from what changed
+    stale: stale || (changed && beyond),
+    sheets,
     addedNames: without(after.names, names),
     removedNames: without(names, after.names),
   };

@@ -13,6 +13,8 @@ export interface CellState {
   row: number;
   column: number;
   input: Input;
+  /** What it was before rows or columns came or went elsewhere. */
+  unmoved?: Input;
   value: Cell;
   spill?: Cell[][];
   look: Look;

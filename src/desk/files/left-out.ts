@@ -25,11 +25,31 @@ export function unsavedParts(grid: Grid): UnsavedParts {
   );
 }
 
-/** The same without any place, for parts that went along with inserted or deleted rows. */
-const withoutPlaces = (part: string | undefined): string | undefined => part?.replace(/\d+/g, "");
+/** What of a note, check or format says where it is. */
+const PLACES = new Set(["uid", "cfId", "id", "ranges", "row", "col"]);
+
+/** The notes, checks or formats of a part, each without any place: the grid divides and copies them with their rows. */
+function kindsOf(part: string | undefined): Set<string> {
+  const found = new Set<string>();
+  const look = (value: unknown) => {
+    if (value === null || typeof value !== "object") return;
+    if (!Array.isArray(value) && [...PLACES, "note"].some((name) => name in value)) {
+      const plain = JSON.stringify(value, (name, held) => (PLACES.has(name) ? undefined : held));
+      found.add(plain.replace(/\d+/g, ""));
+    } else for (const one of Object.values(value)) look(one);
+  };
+  look(JSON.parse(part ?? "[]"));
+  return found;
+}
+
+const madeSince = (before: string | undefined, after: string | undefined): boolean => {
+  const there = kindsOf(before);
+  return [...kindsOf(after)].some((one) => !there.has(one));
+};
 
 /** What was made at the desk that a saved file does not hold; `shifted` after rows or columns came or went. */
 export function leftOut(before: UnsavedParts, after: UnsavedParts, shifted = false): string[] {
-  const seen = shifted ? withoutPlaces : (part: string | undefined) => part;
-  return Object.values(KINDS).filter((kind) => seen(before[kind]) !== seen(after[kind]));
+  return Object.values(KINDS).filter((kind) =>
+    shifted ? madeSince(before[kind], after[kind]) : before[kind] !== after[kind],
+  );
 }

@@ -51,7 +51,8 @@ function followed(sheet: SheetState, moved: SheetState, shift: Shift): SheetStat
   const cells = [...sheet.cells].map(([at, cell]): [string, CellState] => {
     const { input } = cell;
     const isFormula = typeof input === "string" && input.startsWith("=");
-    return [at, isFormula ? { ...cell, input: shiftedFormula(input, shift, place) } : cell];
+    const unmoved = cell.unmoved ?? input;
+    return [at, isFormula ? { ...cell, input: shiftedFormula(input, shift, place), unmoved } : cell];
   });
   return { ...sheet, cells: new Map(cells) };
 }

@@ -35,7 +35,7 @@ function readable(bytes: Uint8Array, parts: ReadonlyMap<string, Uint8Array>): Ui
   return zipSync({ ...Object.fromEntries(parts), ...Object.fromEntries(empty) }, { level: 0 });
 }
 
-async function read(bytes: Uint8Array): Promise<Workbook> {
+async function byLibrary(bytes: Uint8Array): Promise<Workbook> {
   installChartSupport();
   const workbook = new Workbook();
   await workbook.xlsx.load(bytes);
@@ -45,12 +45,12 @@ async function read(bytes: Uint8Array): Promise<Workbook> {
 /** The file as the grid's library reads it: whole where it can, else only what the desk shows. */
 async function loaded(source: FilePackage, bytes: Uint8Array): Promise<Workbook> {
   try {
-    if (isUsual(source)) return await read(readable(bytes, source.parts));
+    if (isUsual(source)) return await byLibrary(readable(bytes, source.parts));
   } catch {
     // the library refuses more than the desk does: parts that are not shown, and some kinds of values
   }
   try {
-    return await read(usualPackage(source));
+    return await byLibrary(usualPackage(source));
   } catch (cause) {
     const why = cause instanceof Error ? cause.message : String(cause);
     throw new InputError("the file", "be a workbook that the desk can show", why);
@@ -73,7 +73,7 @@ export class XlsxFile {
   static async open(bytes: Uint8Array): Promise<XlsxFile> {
     const source = openPackage(bytes);
     checkParts(source.parts, new Set([source.main]));
-    const cells = checkForDesk(source);
+    const read = checkForDesk(source);
     const workbook = await loaded(source, bytes);
     opened += 1;
     const sheets = new Map<string, string>();
@@ -85,7 +85,7 @@ export class XlsxFile {
       const key = `file-${opened}-${sheetId}`;
       sheets.set(key, part);
       const pictures = drawnPictures(source.parts, part).map(({ picture }) => picture);
-      content.sheets.push(sheetOf(sheet, key, cells.get(part)!, pictures));
+      content.sheets.push(sheetOf(sheet, key, read.get(part)!, pictures));
     }
     return new XlsxFile(source, sheets, content);
   }

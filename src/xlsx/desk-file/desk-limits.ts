@@ -75,22 +75,28 @@ function checkLines(sheet: string, rows: readonly FileRow[], columns: readonly X
   }
 }
 
+/** A sheet's cells by our own reader, and the other elements of its part. */
+export interface ReadSheet {
+  cells: SheetContent["cells"];
+  root: XmlElement;
+}
+
 /**
  * Refuses what would stop the grid or what it cannot show, with the place, before the grid sees the file.
  *
- * @returns The cells of each sheet, by its part
+ * @returns Each sheet by its part
  */
-export function checkForDesk({ parts, relations, sheets }: FilePackage): Map<string, SheetContent["cells"]> {
-  const all = new Map<string, SheetContent["cells"]>();
+export function checkForDesk({ parts, relations, sheets }: FilePackage): Map<string, ReadSheet> {
+  const all = new Map<string, ReadSheet>();
   const strings = onlyRelation(relations, "sharedStrings")?.part;
   const texts = strings === undefined ? [] : sharedStrings(textOf(parts, strings));
   for (const { name, part, kind } of sheets) {
     if (kind !== "worksheet") continue;
     const xml = textOf(parts, part);
     const { cells, rows } = sheetContent(xml, texts);
-    all.set(part, cells);
     for (const [address, cell] of cells) checkFormula(name, address, cell);
     const root = xmlTree(xml, (element) => element === "sheetData");
+    all.set(part, { cells, root });
     checkLines(
       name,
       rows,

@@ -6,8 +6,10 @@ import type { FileCell, SheetContent } from "../parts/file-cell";
 import type { BookCell, BookName, BookNote, BookPicture, BookSheet, Look } from "./book";
 import { colourOf } from "./colour";
 import { conditionsOf } from "./condition";
+import type { ReadSheet } from "./desk-limits";
 import { typedFormula } from "./formula";
 import { lookOf } from "./look";
+import { extentOf } from "./place";
 import { validationsOf } from "./validation";
 
 const PIXELS_A_CHARACTER = 7;
@@ -110,12 +112,7 @@ function rowsOf(sheet: Worksheet): Pick<BookSheet, "heights" | "hiddenRows"> {
 }
 
 /** What the desk shows of a file's sheet: looks and shapes as the grid's library reads them, cells by our own reader. */
-export function sheetOf(
-  sheet: Worksheet,
-  key: string,
-  held: SheetContent["cells"],
-  pictures: BookPicture[],
-): BookSheet {
+export function sheetOf(sheet: Worksheet, key: string, { cells, root }: ReadSheet, pictures: BookPicture[]): BookSheet {
   const view = sheet.views?.[0];
   const frozen = view?.state === "frozen" ? { rows: view.ySplit ?? 0, columns: view.xSplit ?? 0 } : undefined;
   const { defaultColWidth = USUAL.characters, defaultRowHeight = USUAL.points, tabColor } = sheet.properties;
@@ -138,12 +135,12 @@ export function sheetOf(
       startColumn: left - 1,
       endColumn: right - 1,
     })),
-    validations: validationsOf(sheet),
+    validations: validationsOf(root, extentOf(sheet)),
     conditions: conditionsOf(sheet),
     notes: notesOf(sheet),
     pictures,
     unlocked: unlockedOf(sheet),
-    cells: cellsOf(sheet, held),
+    cells: cellsOf(sheet, cells),
   };
 }
 

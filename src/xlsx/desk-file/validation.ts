@@ -1,60 +1,55 @@
-import type { Worksheet } from "@cj-tech-master/excelts";
+import { plainText } from "../parts/cell-value";
+import { within, type XmlElement } from "../parts/xml-tree";
 import type { Validation } from "./book";
 import { typedFormula } from "./formula";
-import { extentOf, placeOf } from "./place";
-import { cellValue } from "./value";
+import { type Extent, placeOf } from "./place";
 
 const TYPES = ["list", "whole", "decimal", "date", "time", "textLength", "custom"] as const;
+const COMPARING = ["whole", "decimal", "date", "time", "textLength"];
 const STYLES = ["stop", "warning", "information"] as const;
 
-/** What excelts reads of a check. */
-interface Read {
-  type: string;
-  operator?: string;
-  formulae?: unknown[];
-  allowBlank?: boolean;
-  showErrorMessage?: boolean;
-  errorStyle?: string;
-  errorTitle?: string;
-  error?: string;
-  showInputMessage?: boolean;
-  promptTitle?: string;
-  prompt?: string;
-}
+const isOn = (given: string | undefined): boolean => given === "1" || given === "true";
 
 /** An operand as people type it: a literal list without its quotes, a number, or a formula. */
-function operand(given: unknown): string {
-  const value = cellValue(given);
-  const text = value === null || typeof value === "object" ? "" : String(value);
+function operand(text: string): string {
   const literal = /^"(.*)"$/s.exec(text);
   if (literal) return literal[1]!.replaceAll('""', '"');
   return text === "" || Number.isFinite(Number(text)) ? text : typedFormula(text);
 }
 
-function validationOf(read: Read): Omit<Validation, "places"> {
-  const style = STYLES.find((one) => one === read.errorStyle) ?? "stop";
+/** The text of a child; newer parts of a file hold it one level deeper. */
+function textIn({ children }: XmlElement, name: string): string | undefined {
+  const found = children.find((one) => one.name === name);
+  return found && [found, ...found.children].map(({ text }) => text.trim()).join("");
+}
+
+/** The check that an element says. */
+function validationOf(element: XmlElement, extent: Extent): Validation {
+  const { given } = element;
+  const words = (name: string) => plainText(given.get(name) ?? "");
+  const type = TYPES.find((one) => one === given.get("type")) ?? "any";
+  const operator = given.get("operator") ?? (COMPARING.includes(type) ? "between" : undefined);
+  const formulas = ["formula1", "formula2"].flatMap((name) => textIn(element, name) ?? []).map(operand);
+  const style = STYLES.find((one) => one === given.get("errorStyle")) ?? "stop";
+  const prompt = words("prompt");
   return {
-    type: TYPES.find((one) => one === read.type) ?? "any",
-    ...(read.operator && { operator: read.operator }),
-    formulas: (read.formulae ?? []).map(operand),
-    allowBlank: read.allowBlank ?? false,
-    ...(read.showErrorMessage && { refusal: { style, title: read.errorTitle ?? "", text: read.error ?? "" } }),
-    ...(read.showInputMessage && read.prompt && { prompt: { title: read.promptTitle ?? "", text: read.prompt } }),
+    places: (given.get("sqref") ?? textIn(element, "sqref") ?? "")
+      .split(/\s+/)
+      .filter(Boolean)
+      .map((place) => placeOf(place, extent)),
+    type,
+    ...(operator && { operator }),
+    formulas,
+    allowBlank: isOn(given.get("allowBlank")),
+    ...(isOn(given.get("showErrorMessage")) && {
+      refusal: { style, title: words("errorTitle"), text: words("error") },
+    }),
+    ...(isOn(given.get("showInputMessage")) &&
+      prompt !== "" && { prompt: { title: words("promptTitle"), text: prompt } }),
   };
 }
 
-/** The checks on a file's sheet, like ones together. */
-export function validationsOf(sheet: Worksheet): Validation[] {
-  const found = new Map<string, Validation>();
-  const extent = extentOf(sheet);
-  for (const [address, read] of Object.entries(sheet.dataValidations.model)) {
-    if (!read) continue;
-    const rule = validationOf(read as Read);
-    const relative = rule.formulas.some((one) => one.startsWith("="));
-    const key = JSON.stringify([rule, relative && address]);
-    const known = found.get(key) ?? { places: [], ...rule };
-    known.places.push(placeOf(address.replace("range:", ""), extent));
-    found.set(key, known);
-  }
-  return [...found.values()];
+/** The checks of a sheet's part, those in its newer parts too. */
+export function validationsOf(root: XmlElement, extent: Extent): Validation[] {
+  return [...within(root)].filter(({ name }) => name === "dataValidation").map((one) => validationOf(one, extent));
 }

@@ -14,7 +14,8 @@ export interface Relation {
   part: string;
 }
 
-const folderOf = (part: string) => part.slice(0, part.lastIndexOf("/") + 1);
+/** The folder of a part with its last stroke; "" for one that is in none. */
+export const folderOf = (part: string) => part.slice(0, part.lastIndexOf("/") + 1);
 
 /** The part that holds the relations of a part; "" for the file itself. */
 export function relationsPart(part: string): string {

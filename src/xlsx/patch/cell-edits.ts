@@ -33,6 +33,10 @@ interface PlannedChange extends CellChange {
 
 const isFormula = (input: unknown): boolean => typeof input === "string" && input.startsWith("=");
 
+/** Whether two references such as A1 and A1:A1 mean the same cells. */
+const samePlaces = (one: string | undefined, other: string): boolean =>
+  one !== undefined && one.replace(/^([A-Z]+\d+):\1$/, "$1") === other.replace(/^([A-Z]+\d+):\1$/, "$1");
+
 /** Changes the cells of one sheet; everything else in its part stays sign by sign. */
 export class CellEdits {
   readonly edits: Edit[] = [];
@@ -49,7 +53,8 @@ export class CellEdits {
   ) {}
 
   /** Takes all changes in, with what they mean for other cells. */
-  take(changes: readonly CellChange[]): void {
+  take(all: readonly CellChange[]): void {
+    const changes = all.map((change) => this.inRectangle(change));
     for (const change of changes) this.changes.set(cellAt(change.row + 1, change.column + 1), change);
     for (const change of changes) {
       if (change.input === undefined) continue;
@@ -60,6 +65,23 @@ export class CellEdits {
     const rows = new Map(this.content.rows.map((row) => [row.number, row]));
     for (const [address, change] of this.changes) this.write(address, change, rows);
     this.insert(rows);
+  }
+
+  /** Whether a formula in a cell is the one that the file holds there, with a rectangle to fill. */
+  private isFiled(input: unknown, cell: FileCell | undefined): cell is FileCell & { fills: string } {
+    return cell?.fills !== undefined && typeof input === "string" && storedFormula(input) === cell.formula;
+  }
+
+  /** A formula whose rectangle is fixed in the file keeps it: cells that it has no value for show #N/A. */
+  private inRectangle(change: CellChange): CellChange {
+    const { spill, input } = change;
+    const cell = this.content.cells.get(cellAt(change.row + 1, change.column + 1));
+    if (!spill || !this.isFiled(input, cell) || cell.given.has("cm")) return change;
+    const { top, left, bottom, right } = areaOf(cell.fills, "")!;
+    const value = (i: number, j: number) =>
+      i < spill.length && j < spill[i]!.length ? spill[i]![j]! : { error: "#N/A" };
+    const rows = Array.from({ length: bottom - top + 1 }, (_, i) => i);
+    return { ...change, spill: rows.map((i) => Array.from({ length: right - left + 1 }, (_, j) => value(i, j))) };
   }
 
   /** The cells that an array formula filled are free again. */
@@ -124,6 +146,13 @@ export class CellEdits {
     else given.delete("s");
     const { input, value = null } = change;
     if (input === undefined) return this.kept(cell, given, change);
+    const fills = typeof input === "string" && isFormula(input) ? this.fills(address, change, input) : undefined;
+    if (this.isFiled(input, cell) && cell.formulaPlace && samePlaces(fills, cell.fills)) {
+      return cellText(p, given, value, this.xml.slice(...cell.formulaPlace));
+    }
+    if (cell && change.spilled !== undefined && change.spilled === cell.value && !change.look) {
+      return this.xml.slice(cell.start, cell.end);
+    }
     given.delete("cm");
     given.delete("vm");
     if (cell?.formula !== undefined || isFormula(input)) this.formulas = true;
@@ -132,7 +161,6 @@ export class CellEdits {
       if (typed === null && style === 0) return "";
       return cellText(p, given, typed, "");
     }
-    const fills = this.fills(address, change, input);
     if (fills !== undefined) given.set("cm", String(this.tools.dynamic()));
     return cellText(p, given, value, formulaText(p, storedFormula(input), fills));
   }

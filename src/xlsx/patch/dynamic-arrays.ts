@@ -1,6 +1,6 @@
 import { appendEdit, edited, tagEdit } from "../parts/edits";
 import { isMain, SPREADSHEET, XML_HEAD } from "../parts/namespaces";
-import { onlyRelation, relationsOf, textOf } from "../parts/relations";
+import { folderOf, onlyRelation, relationsOf, textOf } from "../parts/relations";
 import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
 import { declareType, freePart, type Parts, relate, writePart } from "./write-part";
 
@@ -19,7 +19,7 @@ const future = (p: string) =>
 const mark = (p: string, type: number) => `<${p}bk><${p}rc t="${type}" v="0"/></${p}bk>`;
 
 function begin(parts: Parts, main: string): number {
-  const part = freePart(parts, main.slice(0, main.lastIndexOf("/")), "metadata", "xml");
+  const part = freePart(parts, folderOf(main), "metadata", "xml");
   const body =
     `<metadataTypes count="1">${kind("")}</metadataTypes>${future("")}` +
     `<cellMetadata count="1">${mark("", 1)}</cellMetadata>`;

@@ -1,7 +1,7 @@
 import { type Edit, edited, tagEdit } from "../parts/edits";
 import { escapedAttribute } from "../parts/escaped";
 import { isMain, isRelations, RELATIONS, SPREADSHEET, XML_HEAD } from "../parts/namespaces";
-import { relationsOf, relationsPart, textOf } from "../parts/relations";
+import { folderOf, relationsOf, relationsPart, textOf } from "../parts/relations";
 import { removeParts } from "../parts/remove-parts";
 import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
 import { declareType, freePart, type Parts, relate, writePart } from "./write-part";
@@ -125,7 +125,7 @@ export function listSheet(parts: Parts, main: string, name: string, part: string
 
 /** Adds an empty sheet; answers its part. */
 export function newSheet(parts: Parts, main: string, name: string): string {
-  const part = freePart(parts, `${main.slice(0, main.lastIndexOf("/"))}/worksheets`, "sheet", "xml");
+  const part = freePart(parts, `${folderOf(main)}worksheets/`, "sheet", "xml");
   writePart(parts, part, `${XML_HEAD}<worksheet xmlns="${SPREADSHEET}"><sheetData/></worksheet>`);
   listSheet(parts, main, name, part);
   return part;

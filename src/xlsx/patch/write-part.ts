@@ -14,12 +14,13 @@ export function writePart(parts: Parts, part: string, text: string): void {
   parts.set(part, new TextEncoder().encode(text));
 }
 
-/** A name for a new part that no part has: `folder/base1.xml`, … */
+/** A name for a new part that no part has: `folder/base1.xml`, …; "" is the folder of parts in none. */
 export function freePart(parts: Parts, folder: string, base: string, extension: string): string {
   const taken = new Set([...parts.keys()].map((name) => name.toLowerCase()));
+  const within = folder === "" || folder.endsWith("/") ? folder : `${folder}/`;
   let number = 1;
-  while (taken.has(`${folder}/${base}${number}.${extension}`.toLowerCase())) number += 1;
-  return `${folder}/${base}${number}.${extension}`;
+  while (taken.has(`${within}${base}${number}.${extension}`.toLowerCase())) number += 1;
+  return `${within}${base}${number}.${extension}`;
 }
 
 /** Adds a relation of the usual types from a part to another; answers its id. */
