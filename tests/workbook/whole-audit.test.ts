@@ -22,6 +22,12 @@ const over = (value: string | number): Entries => ({
 const BELOW_ZERO = (EXAMPLE_ENTRIES.Cans_Readings as (string | number)[][]).map((line, i) =>
   line.map((reading, j) => (i === 1 && j === 2 ? -3 : reading)),
 );
+/** Column and row of each can with the mark of a head, from 0. */
+const marked = ({ at }: Calculated) =>
+  Array.from({ length: 30 }, (_, k) => [k % 5, Math.floor(k / 5)] as const)
+    .filter(([j, i]) => String(at(`Coverage!${symbolCell(i, j)}`)).includes("●"))
+    .map(([j, i]) => `${j}${i}`)
+    .join(" ");
 const errors = ({ places, at }: Calculated) =>
   places.filter((place) => /^(#|Err:)/.test(String(at(place)))).map((place) => `${place} ${at(place)}`);
 
@@ -32,15 +38,20 @@ describe("a whole audit, calculated by LibreOffice", () => {
   let negatives: Calculated;
   let texts: Calculated;
   let belowZero: Calculated;
+  let moved: Calculated;
   beforeAll(async () => {
-    [blank, example, zeros, negatives, texts, belowZero] = (await calculated([
+    [blank, example, zeros, negatives, texts, belowZero, moved] = (await calculated([
       {},
       EXAMPLE_ENTRIES,
       over(0),
       over(-1),
       over("twelve"),
       { ...EXAMPLE_ENTRIES, Cans_Readings: BELOW_ZERO },
-    ])) as [Calculated, Calculated, Calculated, Calculated, Calculated, Calculated];
+      {
+        ...EXAMPLE_ENTRIES,
+        ...{ Head_Layout: "staggered", Head_Across_m: [[6]], Head_Along_m: [[15.9]], Head_Arc_deg: [[""], [0]] },
+      },
+    ])) as [Calculated, Calculated, Calculated, Calculated, Calculated, Calculated, Calculated];
   });
 
   it("shows no error value while nothing is filled in", () => {
@@ -64,5 +75,16 @@ describe("a whole audit, calculated by LibreOffice", () => {
     expect(errors(belowZero)).toEqual([]);
     expect(belowZero.at(`Coverage!${symbolCell(1, 2)}`)).toBe("< 0");
     expect(belowZero.check("Cans", "Readings")).toContain("(below 0): type again.");
+  });
+
+  // half-way lines across: 1.875, 4.625, 7.375, 10.125 m; along: 2, 5, 8, 11, 14 m
+  it("marks the cans that have a head of the layout on their ground: heads at 2, 6, 10 m by 2, 6, 10, 14 m", () => {
+    expect(marked(example)).toBe("11 21 31 12 22 32 13 23 33 15 25 35");
+  });
+
+  // staggered: 0, 4, 8, 12 m at 0, 8, 16 m and 2, 6, 10 m at 4, 12 m; head 1 (0, 0) is at (6, 15.9), head 2 (4, 0) is none
+  it("moves a mark to where its head was typed, and has none for an arc of 0", () => {
+    expect(errors(moved)).toEqual([]);
+    expect(marked(moved)).toBe("30 40 11 21 31 03 13 33 43 14 24 34 05 15 25 35 45");
   });
 });

@@ -1,7 +1,10 @@
 import { reference } from "../../cells/box";
 import type { Input } from "../../cells/cell";
 import { plainAddress } from "../../cells/letters";
+import { placesOf } from "../../cells/places";
+import { MOST_HEADS } from "../../core/bed/bed-heads";
 import { MOST_ACROSS, MOST_ALONG } from "../../core/pattern/can-field";
+import { HEAD_PLACES } from "../../workbook/audit/coverage/head-formulas";
 import { paintedRate } from "../../workbook/audit/coverage/painted";
 import {
   acrossCell,
@@ -25,6 +28,7 @@ export interface Block {
 const FACTS = ["width", "length", "bearing", "layout", "spacing", "rowSpacing"] as const;
 
 const FACT_BLOCK = plainAddress(`${factCell("width")}:${factCell("rowSpacing")}`);
+const HEADS_AT = placesOf(HEAD_PLACES);
 const grid = (rows: number, columns: number, input: (i: number, j: number) => Input): Input[][] =>
   Array.from({ length: rows }, (_, i) => Array.from({ length: columns }, (_, j) => input(i, j)));
 
@@ -34,6 +38,7 @@ function blocks(
   along: (i: number) => Input,
   fact: (index: number) => Input,
   groundMean: Input,
+  head: (index: number) => Input,
 ): Block[] {
   return [
     { address: plainAddress(SOURCE), inputs: grid(MOST_ALONG, MOST_ACROSS, rate) },
@@ -41,6 +46,7 @@ function blocks(
     { address: plainAddress(SOURCE_ALONG), inputs: grid(MOST_ALONG, 1, (i) => along(i)) },
     { address: FACT_BLOCK, inputs: grid(FACTS.length, 1, (index) => fact(index)) },
     { address: plainAddress(factCell("ground mean")), inputs: [[groundMean]] },
+    { address: HEAD_PLACES, inputs: grid(MOST_HEADS, 2, (i, j) => head(2 * i + j)) },
   ];
 }
 
@@ -54,6 +60,7 @@ export function auditBlocks(): Block[] {
     (i) => at(alongCell(i)),
     (index) => at(factCell(FACTS[index]!)),
     at(factCell("ground mean")),
+    (index) => at(HEADS_AT[index]!),
   );
 }
 
@@ -76,5 +83,6 @@ export function sourceBlocks(
     (i) => field.along[i] ?? "",
     () => "",
     "",
+    () => "",
   );
 }

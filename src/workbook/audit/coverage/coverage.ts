@@ -1,10 +1,12 @@
 import { columnLetters } from "../../../cells/letters";
 import { cellAt } from "../../../cells/places";
+import { MOST_HEADS } from "../../../core/bed/bed-heads";
 import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
 import { RATE_CLASSES } from "../../../core/pattern/rate-classes";
 import { quoted } from "../../form/nested-ifs";
 import type { CellSpec, ShadeSpec, SheetSpec } from "../../form/sheet-spec";
 import { factCells, SENTENCE } from "./facts";
+import { hasHead, headGroundCells, headLabels } from "./head-formulas";
 import {
   acrossCell,
   alongCell,
@@ -46,7 +48,7 @@ function picture(): CellSpec[] {
     const source = sourceCell(i, j);
     const mark = (fact: "driest" | "wettest") => `IF(${source}=${factCell(fact)},"${MARKS[fact]}","")`;
     const marks = `IF(${factCell("wettest")}>${factCell("driest")},${mark("driest")}&${mark("wettest")},"")`;
-    const head = `IF(AND(N(${ofColumn("heads", j)})>0,N(${ofRow("heads", i)})>0),"${MARKS.head}","")`;
+    const head = `IF(${hasHead(i, j)},"${MARKS.head}","")`;
     const shown = `IF(${source}<0,"${BELOW_0}",${marks}&LOOKUP(${source},${CLASS_LIMITS},${SYMBOLS})&${head})`;
     const symbol = `IF(AND(ISNUMBER(${source}),ISNUMBER(${factCell("mean")})),${shown},"")`;
     return [
@@ -141,7 +143,7 @@ function shades(): ShadeSpec[] {
   });
 }
 
-const SIDE_COLUMNS = 59;
+const SIDE_COLUMNS = 62;
 
 /** The bed in colour: each can's rate, live. */
 export const COVERAGE: SheetSpec = {
@@ -177,12 +179,14 @@ export const COVERAGE: SheetSpec = {
     {
       at: `A${LAST_ROW + 2}:${LAST_COLUMN}${LAST_ROW + 2}`,
       kind: "said",
-      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head is on the can's ground, by layout and spacing of Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
+      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head is on the can's ground: heads 1 to ${MOST_HEADS}, as typed on Heads, else by the layout of Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
     },
     ...sourceLabels(),
     ...sourceCells(),
     ...stripCells(),
     ...factCells(),
+    ...headLabels(),
+    ...headGroundCells(),
   ],
   areas: {
     Coverage_Rates: SOURCE.replaceAll("$", ""),

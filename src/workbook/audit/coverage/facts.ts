@@ -1,6 +1,7 @@
 import { MOST_ACROSS, MOST_ALONG } from "../../../core/pattern/can-field";
 import { nestedIfs } from "../../form/nested-ifs";
 import type { CellSpec } from "../../form/sheet-spec";
+import { HEAD_FACTS } from "./head-formulas";
 import { PART_FORMULAS } from "./parts";
 import {
   acrossCell,
@@ -108,10 +109,12 @@ export function factCells(): CellSpec[] {
     ...Object.entries(SOURCE_LABELS).map(
       ([fact, value]): CellSpec => ({ at: factLabel(fact as Fact), kind: "label", value }),
     ),
-    ...Object.entries({ ...FACT_FORMULAS, ...PART_FORMULAS }).flatMap(([fact, [label, formula]]): CellSpec[] => [
-      { at: factLabel(fact as Fact), kind: "label", value: label },
-      { at: factCell(fact as Fact).replaceAll("$", ""), kind: "working", formula },
-    ]),
+    ...Object.entries({ ...FACT_FORMULAS, ...PART_FORMULAS, ...HEAD_FACTS }).flatMap(
+      ([fact, [label, formula]]): CellSpec[] => [
+        { at: factLabel(fact as Fact), kind: "label", value: label },
+        { at: factCell(fact as Fact).replaceAll("$", ""), kind: "working", formula },
+      ],
+    ),
   ];
 }
 

@@ -30,7 +30,7 @@ export const COLUMN_ROWS = {
   after: 5,
   from: 6,
   to: 7,
-  heads: 8,
+  strip: 8,
   dry: 9,
   first: 10,
   last: 11,
@@ -42,7 +42,7 @@ export const ROW_COLUMNS = {
   after: 48,
   from: 49,
   to: 50,
-  heads: 51,
+  strip: 51,
   dry: 52,
   first: 53,
   last: 54,
@@ -105,6 +105,10 @@ const FACTS = [
   "bottom mean",
   "parts",
   "ground mean",
+  "row heads",
+  "head rows",
+  "two rows",
+  "head start",
 ] as const;
 export type Fact = (typeof FACTS)[number];
 const FACT_COLUMN = 57;

@@ -5,7 +5,7 @@ import type { CellSpec } from "../../form/sheet-spec";
 import { nearest, type StripCells, stripEnd, stripStart } from "../../form/strip-formulas";
 import { CANS } from "../cans/cans";
 import { WORKING } from "../working/working";
-import { headsInStrip } from "./head-formulas";
+import { headPlaceCells } from "./head-formulas";
 import {
   acrossCell,
   alongCell,
@@ -47,6 +47,7 @@ export function sourceCells(): CellSpec[] {
     working(factCell("spacing"), numberOf("Head_Spacing_m")),
     working(factCell("rowSpacing"), numberOf("Row_Spacing_m")),
     working(factCell("ground mean"), numberOf("Used_MAR")),
+    ...headPlaceCells(),
   ];
 }
 
@@ -56,8 +57,6 @@ interface Line {
   readings: (index: number) => string;
   count: number;
   size: string;
-  spacing: string;
-  crossed: boolean;
 }
 
 const COLUMNS: Line = {
@@ -66,8 +65,6 @@ const COLUMNS: Line = {
   readings: sourceColumn,
   count: MOST_ACROSS,
   size: factCell("width"),
-  spacing: factCell("spacing"),
-  crossed: true,
 };
 const ROWS: Line = {
   at: ofRow,
@@ -75,12 +72,10 @@ const ROWS: Line = {
   readings: sourceRow,
   count: MOST_ALONG,
   size: factCell("length"),
-  spacing: factCell("rowSpacing"),
-  crossed: false,
 };
 
 function lineCells(line: Line): CellSpec[] {
-  const { at, position, count, size, spacing, crossed } = line;
+  const { at, position, count, size } = line;
   const cellsOf = (index: number): StripCells => ({
     position: position(index),
     before: at("before", index),
@@ -98,7 +93,7 @@ function lineCells(line: Line): CellSpec[] {
       after: nearest(index < count - 1 ? cellsOf(index + 1) : undefined, "after"),
       from: stripStart(cells, size),
       to: stripEnd(cells, size),
-      heads: headsInStrip({ from: cells.from, to: cells.to, size, spacing, layout: factCell("layout"), crossed }),
+      strip: `IF(ISNUMBER(${cells.from}),COUNT(${at("from", 0)}:${cells.from}),"")`,
       dry: `IF(ISNUMBER(${DRY_LIMIT}),COUNTIF(${line.readings(index)},"<"&${DRY_LIMIT}),0)`,
       first: `IF(AND(${at("cans", index)}>0,${others(0, index - 1)}=0),1,0)`,
       last: `IF(AND(${at("cans", index)}>0,${others(index + 1, count - 1)}=0),1,0)`,
@@ -117,7 +112,7 @@ const QUANTITIES: Record<Quantity, string> = {
   after: "one after m",
   from: "strip from m",
   to: "strip to m",
-  heads: "heads in strip",
+  strip: "strip number",
   dry: "cans under 75 %",
   first: "first read: 1",
   last: "last read: 1",
