@@ -1,4 +1,4 @@
-import { Button } from "@fluentui/react-components";
+import { Button, Link } from "@fluentui/react-components";
 import type { Host } from "../../hosts/host";
 import type { Question } from "../parts/question";
 import { TaskLine } from "../parts/task-line";
@@ -87,13 +87,13 @@ export function WorkbookActions({ host, keep, kind }: Given) {
       </div>
       <p className="note">
         If a workbook does not open, take the file:{" "}
-        <a href={`${kind.blank}.xlsx`} download={kind.saved} target="_blank" rel="noreferrer">
+        <Link inline href={`${kind.blank}.xlsx`} download={kind.saved} target="_blank" rel="noreferrer">
           {kind.noun}
-        </a>
+        </Link>
         ,{" "}
-        <a href={`${kind.example}.xlsx`} download={kind.savedExample} target="_blank" rel="noreferrer">
+        <Link inline href={`${kind.example}.xlsx`} download={kind.savedExample} target="_blank" rel="noreferrer">
           example
-        </a>
+        </Link>
         .
       </p>
       <TaskLine task={task} />
