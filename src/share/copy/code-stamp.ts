@@ -1,13 +1,11 @@
 import { cellAt } from "../../cells/places";
 import { copyCodeSentence } from "../../workbook/audit/report/copy-code";
-import { edited, insertedBehind } from "../../xlsx/parts/edits";
+import type { Edit } from "../../xlsx/parts/edits";
 import { escaped } from "../../xlsx/parts/escaped";
 import { isMain } from "../../xlsx/parts/namespaces";
-import { textOf } from "../../xlsx/parts/relations";
-import { sheetContent } from "../../xlsx/parts/sheet-cells";
 import { before } from "../../xlsx/parts/sheet-order";
-import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
-import { childOf, xmlTree } from "../../xlsx/parts/xml-tree";
+import { type BookSheet, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
+import { childOf, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
 import { valueXml } from "./evidence-sheet";
 
 const BEFORE = before("headerFooter");
@@ -19,40 +17,44 @@ function withCode(footer: string, code: string): string {
   return footer.includes("&C") ? footer.replace("&C", `&CCanfall ${code} `) : `${footer}&CCanfall ${code}`;
 }
 
-/** A sheet's part with the code at the foot of each printed page. */
-function stamped(xml: string, code: string): string {
-  const root = xmlTree(xml, (name) => name === "sheetData");
+/** What puts the code at the foot of each printed page of a sheet whose table of cells is taken out. */
+function footerEdits(xml: string, code: string): Edit[] {
+  const root = xmlTree(xml);
   const paper = childOf(root, isMain, "headerFooter");
   const footers = paper?.children.filter(({ name }) => FOOTERS.includes(name)) ?? [];
   if (footers.length > 0) {
-    return edited(
-      xml,
-      footers.map(({ openEnd, closeStart, text }) => ({
-        start: openEnd,
-        end: closeStart,
-        text: escaped(withCode(text, code)),
-      })),
-    );
+    return footers.map(({ openEnd, closeStart, text }) => ({
+      start: openEnd,
+      end: closeStart,
+      text: escaped(withCode(text, code)),
+    }));
   }
-  const footer = `<oddFooter>${escaped(withCode("", code))}</oddFooter>`;
-  if (!paper) return insertedBehind(xml, BEFORE, `<headerFooter>${footer}</headerFooter>`);
-  return edited(xml, [{ start: paper.start, end: paper.end, text: `<headerFooter>${footer}</headerFooter>` }]);
+  const text = `<headerFooter><oddFooter>${escaped(withCode("", code))}</oddFooter></headerFooter>`;
+  const { start, end } = paper ?? emptyBehind(root);
+  return [{ start, end, text }];
 }
 
-/** Puts the code of a copy on its Report and at the foot of each of its pages. */
-export function stampCode(book: FileBook, code: string): void {
-  const write = (part: string, xml: string) => book.parts.set(part, new TextEncoder().encode(xml));
+/** The place of a footer in a sheet that has none. */
+function emptyBehind(root: XmlElement) {
+  const end = root.children.filter(({ name }) => BEFORE.includes(name)).at(-1)!.end; // at least the table of cells
+  return { start: end, end };
+}
+
+/** What puts the code of a copy on its Report and at the foot of each page of a sheet, as edits of its part `xml`. */
+export function codeEdits(book: FileBook, sheet: BookSheet, xml: string, code: string): Edit[] {
+  const { openEnd, closeStart } = sheet.table;
+  const cut = closeStart - openEnd;
+  const behind = (at: number) => (at < openEnd ? at : at + cut);
+  const footers = footerEdits(xml.slice(0, openEnd) + xml.slice(closeStart), code).map(({ start, end, text }) => ({
+    start: behind(start),
+    end: behind(end),
+    text,
+  }));
   const place = namedArea(book, "Copy_Code");
-  const report = place && book.sheets.find(({ name }) => name === place.sheet);
-  if (report) {
-    const address = cellAt(place.top, place.left);
-    const xml = textOf(book.parts, report.part);
-    const cell = sheetContent(xml, book.texts).cells.get(address);
-    if (cell) {
-      const style = cell.given.get("s");
-      const text = valueXml(address, style === undefined ? "" : ` s="${escaped(style)}"`, copyCodeSentence(code));
-      write(report.part, edited(xml, [{ start: cell.start, end: cell.end, text }]));
-    }
-  }
-  for (const { part } of book.sheets) write(part, stamped(textOf(book.parts, part), code));
+  const address = place?.sheet === sheet.name ? cellAt(place.top, place.left) : "";
+  const cell = sheet.cells.get(address);
+  if (!cell) return footers;
+  const style = cell.given.get("s");
+  const text = valueXml(address, style === undefined ? "" : ` s="${escaped(style)}"`, copyCodeSentence(code));
+  return [{ start: cell.start, end: cell.end, text }, ...footers];
 }

@@ -14,7 +14,7 @@ import { onlyRelation, relationsOf, textOf } from "../../xlsx/parts/relations";
 import { removeParts } from "../../xlsx/parts/remove-parts";
 import { type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
 import { tokensOf } from "../calls";
-import { stampCode } from "./code-stamp";
+import { codeEdits } from "./code-stamp";
 import { inputDigest, shortCode } from "./digest";
 import { withEvidenceLooks } from "./evidence-looks";
 import { EVIDENCE, evidenceRows } from "./evidence-rows";
@@ -48,12 +48,15 @@ function cellXml({ address, cell, formula, fills, value }: ReplacedCell): string
   return valueXml(address, style === undefined ? "" : ` s="${escaped(style)}"`, value, text);
 }
 
-function replaceCells({ parts, sheets }: FileBook, replaced: readonly ReplacedCell[]): void {
-  for (const sheet of sheets) {
-    const here = replaced.filter((one) => one.sheet === sheet);
-    if (here.length === 0) continue;
-    const edits = here.map((one) => ({ start: one.cell.start, end: one.cell.end, text: cellXml(one) }));
-    parts.set(sheet.part, new TextEncoder().encode(edited(textOf(parts, sheet.part), edits)));
+/** Writes each sheet with its replaced cells and the code of the copy. */
+function writeSheets(book: FileBook, replaced: readonly ReplacedCell[], code: string): void {
+  for (const sheet of book.sheets) {
+    const xml = textOf(book.parts, sheet.part);
+    const cells = replaced
+      .filter((one) => one.sheet === sheet)
+      .map((one) => ({ start: one.cell.start, end: one.cell.end, text: cellXml(one) }));
+    const text = edited(xml, [...cells, ...codeEdits(book, sheet, xml, code)]);
+    book.parts.set(sheet.part, new TextEncoder().encode(text));
   }
 }
 
@@ -106,8 +109,7 @@ export async function shareCopy(
   }));
   const code = shortCode(digest);
   const evidence = evidenceRows(book, lines, inputs, { version: WORKBOOK_VERSION, day: dayNumber(now), digest });
-  replaceCells(book, replaced);
-  stampCode(book, code);
+  writeSheets(book, replaced, code);
   removeAddIn(book, replaced);
   addSheet(book, EVIDENCE, evidenceXml(evidence.rows, styled(book), code), evidence.names);
   return zipSync(Object.fromEntries(book.parts), { mtime: now });
