@@ -29,7 +29,7 @@ const FIGURES: Record<string, Input | [Input, Input, Input]> = {
   NPV: [425, 1830, 3234],
   Paying_Price: [0.7, 0.69, 0.68],
   Cost_Missing: "labour: needs hours of 0 or more; what lacks a figure is not counted.",
-  Saved_Why: "All kinds count: the bed is watered to its driest pot now and after.",
+  Saved_Why: "All kinds count: enough for the driest pot now and after.",
   Upgrade_Capital: 1050,
   Upgrade_Worth: 7.02,
   Waters_To_Driest: "yes",

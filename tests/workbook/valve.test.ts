@@ -95,7 +95,7 @@ it("the longer run drains more from this bed", () => {
 it("the sheets say whose water it is", () => {
   expect(all("Water_Label")).toEqual([
     "water from the heads, this bed",
-    ...Array.from({ length: 3 }, () => "water from the heads, all 3 beds on the valve"),
+    ...Array.from({ length: 3 }, () => "water from the heads, all 3 beds on the valve, taken as alike"),
   ]);
 });
 

@@ -36,8 +36,11 @@ function usedNow(inputs: AuditInputs, share: number | null, used: Measures, area
   const fromHeads =
     inputs.number("Metered_kL") ??
     ifAll([bedFlow(inputs), hours], (flow, time) => (flow * beds * time) / LITRES_A_KILOLITRE);
-  if (share !== null) return fromHeads;
-  return ifAll([used.mar, hours, area], (rate, time, size) => (rate * time * size * beds) / LITRES_A_KILOLITRE);
+  if (share !== null && fromHeads !== null) return fromHeads;
+  return ifAll(
+    [used.mar, hours, area],
+    (rate, time, size) => (rate * time * size * beds) / LITRES_A_KILOLITRE / (share ?? 1),
+  );
 }
 
 /** The water of an audit from what was typed, its measures and its run time. */

@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useId, useRef } from "react";
+import { ENOUGH_NOW } from "../../workbook/audit/water-cost/formulas";
 import { placeAtSelection } from "../map/picture/place-picture";
 import { pngOf } from "../map/picture/png";
 import { Failure } from "../parts/failure";
@@ -82,15 +83,7 @@ export function CostStep({ host, keep }: StepProps) {
         <h2 id={`${id}-typed`}>What it is calculated from</h2>
         <p className="note">Any currency, the same throughout. Low and high prices are typed on the sheets.</p>
         <div className="fields">
-          {choice && (
-            <NamedChoice
-              host={host}
-              keep={keep}
-              label="Is the bed watered to its driest pot now?"
-              found={choice}
-              of={["yes", "no"]}
-            />
-          )}
+          {choice && <NamedChoice host={host} keep={keep} label={ENOUGH_NOW} found={choice} of={["yes", "no"]} />}
           {COST_FIELDS.map(({ name, label, read }) => {
             const cell = found[name];
             return cell && <NamedField key={name} host={host} keep={keep} label={label} found={cell} read={read} />;

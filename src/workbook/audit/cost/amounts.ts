@@ -36,7 +36,7 @@ const LINES: readonly Amount[] = [
     format: "#,##0.0",
     now: "Result_Water_kL",
     after: "Needed_After_kL",
-    note: "From Water and cost: to the driest pot, or what else Run time says; from the heads where the share in the bed is known.",
+    note: "From Water and cost, for the pots that set the run time; from the heads where the share in the bed is known.",
   },
   {
     label: "Run on a watering day",

@@ -18,7 +18,7 @@ const savedTotal = (level: Level): string => {
   return `IF(Waters_To_Driest="yes",IF(${both},${costCell("Total", "Now", level)}-${costCell("Total", "After", level)},"${NONE}"),IF(AND(Waters_To_Driest="no",COUNT(${apart})>0),SUM(${apart}),"${NONE}"))`;
 };
 
-const WHY = `IF(Waters_To_Driest="yes",IF(ISNUMBER(Saved_kL),IF(${isWarning("Used_Against_Needed")},"All kinds count. "&Used_Against_Needed,"All kinds count: the bed is watered to its driest pot now and after."),"No saving yet: "&Saved_kL),IF(Waters_To_Driest="no","Water, power and fertiliser are not counted: the bed is not watered to its driest pot, so better uniformity gives better plants, not less water.","No saving yet: Water and cost asks whether the bed is watered to its driest pot."))`;
+const WHY = `IF(Waters_To_Driest="yes",IF(ISNUMBER(Saved_kL),IF(${isWarning("Used_Against_Needed")},"All kinds count. "&Used_Against_Needed,"All kinds count: enough for "&Basis_Words&" now and after."),"No saving yet: "&Saved_kL),IF(Waters_To_Driest="no","Water, power and fertiliser are not counted: not enough today for "&Basis_Words&", so better uniformity gives better plants, not less water.","No saving yet: Water and cost asks whether the pots that set the run time get enough now."))`;
 
 const saving: CellSpec[] = [
   ...headings(SAVED, ["Saved a year", "low", "likely", "high"]),

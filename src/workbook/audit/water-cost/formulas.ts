@@ -7,8 +7,12 @@ const NEEDS_SHARE = '"needs the share in the bed"';
 export const isShare = (name: string) => `IF(ISNUMBER(${name}),AND(${name}>0,${name}<=1),FALSE)`;
 /** A formula where a figure is a number, else the words that are in its place. */
 export const ifNumber = (name: string, formula: string) => `IF(ISNUMBER(${name}),${formula},${name})`;
+const NEEDS_RUNS = '"needs meter, or minutes and runs: see Block"';
 const overShare = (name: string, share: string) =>
   ifNumber(name, `IF(${isShare(share)},${name}/${share},${NEEDS_SHARE})`);
+/** By the cans: rate · minutes · runs · area · beds. */
+const USED_ON_BED = "Used_MAR*Run_Minutes_Now/60*Runs_A_Year_Now*Block_Area_m2*Valve_Beds/1000";
+const USED_ON_BED_KNOWN = "ISNUMBER(Used_MAR),ISNUMBER(Block_Area_m2),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2";
 const yearOf = (multiplier: string) =>
   ifNumber(
     "Net_Depth_mm",
@@ -19,7 +23,9 @@ const yearOf = (multiplier: string) =>
   );
 /** The figure from the heads, or that on the bed where the share is not known. */
 export const fromHeadsIfKnown = (heads: string, bed: string) => `IF(ISNUMBER(${heads}),${heads},${bed})`;
-/** A saving, which counts only where the bed is watered to its driest pot. */
+/** Asked before a saving is counted, here and in the pane. */
+export const ENOUGH_NOW = "Do the pots that set the run time get enough now?";
+/** A saving, which counts only where those pots get enough now. */
 export const saved = (formula: string) =>
   `IF(Waters_To_Driest="yes",${formula},IF(Waters_To_Driest="no","none: the gain is evenness","answer the question above"))`;
 /** A figure that is twice: on the bed, and from the heads where the share that lands in the bed is known. */
@@ -38,10 +44,9 @@ export const WATER_A_YEAR: readonly Twofold[] = [
     label: "Used now",
     bedName: "Used_Now_Bed_kL",
     headsName: "Used_Now_Heads_kL",
-    bed: `IF(AND(ISNUMBER(Used_Now_Heads_kL),${isShare("In_Bed_Share")}),Used_Now_Heads_kL*In_Bed_Share,IF(AND(ISNUMBER(Used_MAR),ISNUMBER(Block_Area_m2),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Used_MAR*Run_Minutes_Now/60*Runs_A_Year_Now*Block_Area_m2*Valve_Beds/1000,"needs minutes and runs: see Block"))`,
-    heads:
-      'IF(ISNUMBER(Metered_kL),Metered_kL,IF(AND(ISNUMBER(Bed_Flow_Lh),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Bed_Flow_Lh*Valve_Beds*Run_Minutes_Now/60*Runs_A_Year_Now/1000,"needs meter, or flow and runs"))',
-    note: "Total applied: meter reading, or flow × minutes × runs × beds. On the bed: total × share landing on the bed (if unknown: MAR × minutes × runs × area × beds).",
+    bed: `IF(AND(ISNUMBER(Used_Now_Heads_kL),${isShare("In_Bed_Share")}),Used_Now_Heads_kL*In_Bed_Share,IF(AND(${USED_ON_BED_KNOWN}),${USED_ON_BED},"needs minutes and runs: see Block"))`,
+    heads: `IF(ISNUMBER(Metered_kL),Metered_kL,IF(AND(ISNUMBER(Bed_Flow_Lh),COUNT(Run_Minutes_Now,Runs_A_Year_Now)=2),Bed_Flow_Lh*Valve_Beds*Run_Minutes_Now/60*Runs_A_Year_Now/1000,IF(AND(${isShare("In_Bed_Share")},${USED_ON_BED_KNOWN}),${USED_ON_BED}/In_Bed_Share,${NEEDS_RUNS})))`,
+    note: "Total applied: meter reading, or flow × minutes × runs × beds, or MAR × minutes × runs × area × beds / share landing on the bed. On the bed: total × that share (if unknown: by MAR).",
   },
   {
     label: "Needed now",
@@ -76,7 +81,7 @@ export const worked: [label: string, name: string, formula: string][] = [
   [
     "Used now, as counted",
     "Used_Now_kL",
-    `IF(${isShare("In_Bed_Share")},${fromHeadsIfKnown("Used_Now_Heads_kL", '"needs meter, or flow and runs"')},Used_Now_Bed_kL)`,
+    `IF(${isShare("In_Bed_Share")},${fromHeadsIfKnown("Used_Now_Heads_kL", NEEDS_RUNS)},Used_Now_Bed_kL)`,
   ],
   [
     "Needed after, as counted",
@@ -93,7 +98,7 @@ export const worked: [label: string, name: string, formula: string][] = [
 /** Without the share in the bed even all that the heads gave may be too little. */
 const USED = "IF(ISNUMBER(Used_Now_kL),Used_Now_kL,Used_Now_Heads_kL)";
 
-/** Whether the bed can be watered to its driest pot with what is used now, 5 % being too near to tell. */
+/** Whether what is used now is enough for the pots that set the run time, 5 % being too near to tell. */
 export const USED_AGAINST_NEEDED: DataCheck = {
   label: "Used now against needed",
   name: "Used_Against_Needed",
@@ -103,7 +108,7 @@ export const USED_AGAINST_NEEDED: DataCheck = {
       [`COUNT(${USED},Result_Water_kL)<2`, '"not checked: needs water used and water needed"'],
       [
         `${USED}<0.95*Result_Water_kL`,
-        `"Used now, "&ROUND(${USED},1)&" kL, is less than needed, "&ROUND(Result_Water_kL,1)&" kL: the driest pot does not get enough today, so this saving is against what would be needed, not against today's bill."`,
+        `"Used now, "&ROUND(${USED},1)&" kL, is less than needed, "&ROUND(Result_Water_kL,1)&" kL: not enough today for "&Basis_Words&", so this saving is against what would be needed, not against today's bill."`,
       ],
     ],
     '"ok"',

@@ -2,7 +2,7 @@ import { WATER } from "../../../core/figures/water";
 import { choice, number } from "../../form/allowed";
 import { entryField, figureField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
-import { fromHeadsIfKnown, ifNumber, isShare, saved } from "./formulas";
+import { ENOUGH_NOW, fromHeadsIfKnown, ifNumber, isShare, saved } from "./formulas";
 
 /** What water and power cost. */
 export const PRICE_LINES: readonly (string | Field)[] = [
@@ -110,10 +110,10 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
   "Saving",
   {
     unit: "choose",
-    label: "Is the bed watered to its driest pot now?",
+    label: ENOUGH_NOW,
     name: "Waters_To_Driest",
     allowed: choice("yes", "no"),
-    note: "Better uniformity saves water only if you now water until the driest pot has enough. If not, the dry plants get more water and you save none.",
+    note: "Driest can, low quarter or share of pots, as chosen on Run time. Better uniformity saves water only if you now water until they have enough. If not, the dry plants get more water and you save none.",
   },
   {
     ...figureField(WATER.SAVED),

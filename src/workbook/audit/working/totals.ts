@@ -48,7 +48,11 @@ const LINES: [label: string, name: string, formula: string][] = [
     'IF(Lack_Readings<>"","",IF(By_Area,Weighted_Reading,AVERAGE(Cans_Readings)))',
   ],
   ["Beds whose water is counted", "Valve_Beds", "MAX(1,N(Beds_On_Valve))"],
-  ["The same in words", "Valve_Words", 'IF(Valve_Beds>1,"all "&Valve_Beds&" beds on the valve","this bed")'],
+  [
+    "The same in words",
+    "Valve_Words",
+    'IF(Valve_Beds>1,"all "&Valve_Beds&" beds on the valve, taken as alike","this bed")',
+  ],
   [
     "Run of the valve over that of this bed",
     "Valve_Factor",
@@ -58,6 +62,11 @@ const LINES: [label: string, name: string, formula: string][] = [
     "The same after the change",
     "Valve_Factor_After",
     "IF(IF(ISNUMBER(Other_Beds_Run_After_min),Other_Beds_Run_After_min,N(Other_Beds_Run_min))>0,IF(ISNUMBER(Run_Time_After_min),MAX(1,IF(ISNUMBER(Other_Beds_Run_After_min),Other_Beds_Run_After_min,Other_Beds_Run_min)/Run_Time_After_min),Run_Time_After_min),1)",
+  ],
+  [
+    "Pots that set the run time, in words",
+    "Basis_Words",
+    'IF(Multiplier_Basis="low quarter","the driest quarter of the bed",IF(Multiplier_Basis="share of pots",IF(Share_Known,ROUND(100*Share_Wanted,0)&" %","a share")&" of the pots","the driest pot"))',
   ],
   ["Multiplier of the valve's run", "Valve_Multiplier", timesFactor("Gross_Multiplier", "Valve_Factor")],
   ["The same after the change", "Valve_Multiplier_After", timesFactor("After_Multiplier", "Valve_Factor_After")],
