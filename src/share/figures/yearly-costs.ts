@@ -127,10 +127,12 @@ export function yearCosts(
       () => namedPrices(inputs, "Fertiliser_Price"),
       (price) =>
         ifAll([year.onBed, year.drained, year.fertiliser], (kL, share, content) => {
+          const lost = inputs.text("Runoff_Returned") === "yes" ? 0 : 1;
           const drained = drainedFertiliserCost(kL, share, content, price);
           const injected = inputs.number("Fertiliser_Water_mgL") ?? 0;
-          if (injected === 0) return drained;
-          return year.between === null ? null : drained + drainedFertiliserCost(kL, year.between, injected, price);
+          if (injected === 0) return lost * drained;
+          if (year.between === null) return null;
+          return lost * (drained + drainedFertiliserCost(kL, year.between, injected, price));
         }),
     ),
     Labour: cost(() => namedPrices(inputs, "Wage"), times(year.hours)),

@@ -148,7 +148,12 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
     [0, 60],
     "Electrical conductivity, measured. Salty from 0.7 (FAO-29, 1985).",
   ),
-  pick("Run-off returned", "Runoff_Returned", ["yes", "no"], "Does what drains from the bed go back to storage?"),
+  pick(
+    "Run-off returned",
+    "Runoff_Returned",
+    ["yes", "no"],
+    "Does what drains from the bed go back to storage? Then Cost takes no fertiliser for lost; water and drainage are as without. No cell is for measured run-off.",
+  ),
 ];
 
 /** What is asked of present practice and of the instruments. */

@@ -26,7 +26,8 @@ import {
 const MEANS: Readonly<Record<CostKind, string>> = {
   Water: "Each kL at the price of its step, or at the one price.",
   Power: "kL · kWh per kL · mean price over the run.",
-  Fertiliser: "Bed's kL · (share that drains · mg/L in it + share between pots · mg/L in the water) / 1000 · price.",
+  Fertiliser:
+    "Bed's kL · (share that drains · mg/L in it + share between pots · mg/L in the water) / 1000 · price; 0 where run-off is returned.",
   Labour: "Hours · price of an hour.",
   Losses: "Plants · what one is worth.",
 };
@@ -52,7 +53,7 @@ function cost(kind: CostKind, span: Span, level: Level): string {
       return `${WATER(span)}*${ENERGY(span)}*${workingColumn(span)}${POWER_PRICES + LEVELS.indexOf(level)}`;
     case "Fertiliser": {
       const lost = `(${drainedGrams(span)}+N(Fertiliser_Water_mgL)*N(${BETWEEN(span)}))`;
-      return `${BED_WATER[span]}*${lost}/1000*${priced(OTHERS + 1, level)}`;
+      return `${BED_WATER[span]}*${lost}/1000*${priced(OTHERS + 1, level)}*IF(Runoff_Returned="yes",0,1)`;
     }
     case "Labour":
       return `${HOURS(span)}*${priced(OTHERS + 2, level)}`;

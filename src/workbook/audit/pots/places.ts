@@ -5,6 +5,9 @@ const FIRST = 5;
 export const LAST = FIRST + GROUPS.length - 1;
 export const rowOf = (group: number) => FIRST + group - 1;
 
+/** What a group is called, by its formula. */
+export const nameOf = (group: number) => `IF(A${rowOf(group)}="","group ${group}",A${rowOf(group)})`;
+
 /** The cells of a column over all groups. */
 export const column = (letter: string) => `$${letter}$${FIRST}:$${letter}$${LAST}`;
 

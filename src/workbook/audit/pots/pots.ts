@@ -13,7 +13,7 @@ const HEADINGS = [
   "Water use [mL a day]",
   "Capture factor [ratio]",
   "Or the depth, typed [mm a day]",
-  "Area [any one unit]",
+  "Area [m², share or %]",
   "Net depth [mm a day]",
   "Share of the area",
   "Run that it needs [min]",

@@ -1,9 +1,9 @@
 import type { CellSpec } from "../../form/sheet-spec";
 import { POT_AREA } from "../run-time/pot-area";
 import { ifNumber } from "../water-cost/formulas";
-import { ALL_FROM, column, GROUPS, rowOf, WHERE } from "./places";
+import { ALL_FROM, column, GROUPS, nameOf, rowOf, WHERE } from "./places";
+import { FACTOR, POTS_PROBLEM } from "./problems";
 
-const FACTOR = "IF(ISNUMBER(Capture_Factor),Capture_Factor,1)";
 const ONE_SIZE = `IF(COUNT(Pot_Top_mm,Pot_Spacing_mm)<2,"needs pot top and spacing",IF(OR(MIN(Pot_Top_mm,Pot_Spacing_mm)<=0,${FACTOR}<=0),"needs pot top and spacing above 0",MIN(1,${FACTOR}*${POT_AREA}/Pot_Spacing_mm^2)))`;
 const GROUPS_REACHED = `IF(Groups_Problem<>"",Groups_Problem,IF(COUNT(${column("P")})<Groups_In_Use,"needs top and spacing of each group",SUMPRODUCT(${column("I")},${column("P")})))`;
 
@@ -72,12 +72,11 @@ const parts = PARTS.flatMap(({ label, share, kL, fertiliser: kilograms, note }, 
   ];
 });
 
-const name = (group: number) => `IF(A${rowOf(group)}="","group ${group}",A${rowOf(group)})`;
 const said = (group: number) => {
   const row = rowOf(group);
-  return `IF(ISNUMBER(L${row}),${name(group)}&" ("&ROUND(100*I${row},0)&" % of the area) needs "&ROUND(H${row},1)&" mm and gets "&ROUND(K${row},2)&" times that, "&ROUND(100*L${row},0)&" % of it drains; ","")`;
+  return `IF(ISNUMBER(L${row}),${nameOf(group)}&" ("&ROUND(100*I${row},0)&" % of the area) needs "&ROUND(H${row},1)&" mm and gets "&ROUND(K${row},2)&" times that, "&ROUND(100*L${row},0)&" % of it drains; ","")`;
 };
-const neediest = GROUPS.map((group) => `IF(H${rowOf(group)}=MAX(${column("H")}),${name(group)},`).join("");
+const neediest = GROUPS.map((group) => `IF(H${rowOf(group)}=MAX(${column("H")}),${nameOf(group)},`).join("");
 
 const ALL: readonly [label: string, name: string, formula: string][] = [
   ["Groups filled in", "Groups_In_Use", `SUM(${column("N")})`],
@@ -104,6 +103,7 @@ const ALL: readonly [label: string, name: string, formula: string][] = [
     "Groups_Drained_After",
     `IF(Groups_Problem<>"",Groups_Problem,IF(AND(Groups_In_Use>0,COUNT(${column("U")})=Groups_In_Use),SUMPRODUCT(${column("Q")},${column("U")})/SUM(${column("Q")}),""))`,
   ],
+  ["What looks wrong about the pots", "Pots_Problem", POTS_PROBLEM],
   [
     "In words",
     "Groups_Words",

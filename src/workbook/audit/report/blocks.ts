@@ -200,7 +200,11 @@ export const FACTS: readonly (
   ["Meter; last check", given("Meter"), given("Meter_Checked"), "yyyy-mm-dd"],
   ["Block", given("Block_Name")],
   ["Crop; cover", given("Crop"), given("Cover")],
-  ["Pot top [mm]; shape", given("Pot_Top_mm"), given("Pot_Shape")],
+  [
+    "Pot top [mm]; shape",
+    `IF(Groups_In_Use>0,Groups_In_Use&" sizes: see Pots",${given("Pot_Top_mm")})`,
+    given("Pot_Shape"),
+  ],
   ["Bed [m]", 'IF(ISNUMBER(Block_Area_m2),Bed_Width_m&" × "&Bed_Length_m,"not given")'],
   ["Bed [m²]; bearing [deg]", given("Block_Area_m2"), given("Bed_Bearing_deg")],
   ["Heads; their layout", given("Head_Count"), given("Head_Layout")],
