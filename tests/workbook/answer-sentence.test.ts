@@ -22,8 +22,23 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
   ["there are no readings", { ...EVEN, cans: 0 }, "Block 7: no readings yet."],
   [
     "the cause is known and a change is planned",
-    { ...UNEVEN, saved: 159.3 },
+    { ...UNEVEN, saved: 159.3, water: { used: 500, needed: 520, after: 360.7 } },
     "Block 7: mend first, then test again; until then set 68 min (2 × 34). The edges get 64 % of the middle; cause: heads inside the edge (82 %). The planned change saves about 159 kL a year.",
+  ],
+  [
+    "less is used today than is needed, so that a change saves nothing on the bill",
+    { ...UNEVEN, parts: "", cause: CAUSE, saved: 439, water: { used: 1500, needed: 2779, after: 2340 } },
+    "Block 7: mend first, then test again; until then set 68 min (2 × 34). Cause: heads inside the edge (82 %). The planned change saves nothing on today's bill: 1500 kL a year are used, 2780 needed, 2340 after it.",
+  ],
+  [
+    "today's use is not known",
+    { ...UNEVEN, parts: "", cause: CAUSE, saved: 439 },
+    "Block 7: mend first, then test again; until then set 68 min (2 × 34). Cause: heads inside the edge (82 %). The planned change needs about 439 kL a year less; what is used today is not known, so that is no saving yet.",
+  ],
+  [
+    "a place of a can is wrong",
+    { ...EVEN, places: "The position in K5 lies beyond the bed, 10 m wide (Block)." },
+    "Block 7: set 68 min (2 × 34). The position in K5 lies beyond the bed, 10 m wide (Block). Until that is mended every can has equal weight.",
   ],
   [
     "the cause has a place",

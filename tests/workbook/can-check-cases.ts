@@ -18,6 +18,7 @@ export const CAN_CASES: readonly Case[] = [
     said: [
       ["Cans", "Readings", "ok"],
       ["Cans", "Positions", "ok"],
+      ["Cans", "Pots", "ok"],
       [
         "Cans",
         "Walk-through",
@@ -134,7 +135,11 @@ export const CAN_CASES: readonly Case[] = [
   {
     title: "a reading with its unit",
     typed: { Cans_Readings: withReading("12 mL") },
-    said: [["Cans", "Readings", "1 reading is neither a number from 0 up nor x, first in J8 (text): type again."]],
+    said: [
+      ["Cans", "Readings", "1 reading is neither a number from 0 up nor x, first in J8 (text): type again."],
+      ["Cans", "Mean catch", "not checked: needs readings that are numbers or x"],
+      ["Cans", "Rate", "not checked: needs readings that are numbers or x"],
+    ],
   },
   {
     title: "a number stored as text, and one below 0 after it",
@@ -168,7 +173,7 @@ export const CAN_CASES: readonly Case[] = [
   {
     title: "a position in words",
     typed: { Cans_Across_m: [[0.5, "3 m", 6, 8.75, 11.5]] },
-    said: [["Cans", "Positions", "A position is not a number: type metres."]],
+    said: [["Cans", "Positions", "The position in H5 is not a number: type metres."]],
   },
   {
     title: "an empty column between two",
@@ -176,26 +181,43 @@ export const CAN_CASES: readonly Case[] = [
       Cans_Across_m: [[0.5, "", 6, 8.75, 11.5]],
       Cans_Readings: grid(5, 5, 20).map((line) => line.map((reading, index) => (index === 1 ? "" : reading))),
     },
-    said: [["Cans", "Positions", "A position is left out between others: start at the first column and row."]],
+    said: [["Cans", "Positions", "A position is left out before I5: start at the first column and row."]],
+  },
+  {
+    title: "two equal positions across",
+    typed: { Cans_Across_m: [[0.5, 3.25, 3.25, 8.75, 11.5]] },
+    said: [
+      [
+        "Cans",
+        "Positions",
+        "The position in I5 must be more than the one before it: they grow from left to right and from top to bottom.",
+      ],
+    ],
   },
   {
     title: "positions out of order",
     typed: { Cans_Along_m: column(0.5, 4, 3.5, 11, 14.5) },
-    said: [["Cans", "Positions", "Positions must grow from left to right and from top to bottom."]],
+    said: [
+      [
+        "Cans",
+        "Positions",
+        "The position in F8 must be more than the one before it: they grow from left to right and from top to bottom.",
+      ],
+    ],
   },
   {
     title: "a position below 0",
     typed: { Cans_Across_m: [[-0.5, 3.25, 6, 8.75, 11.5]] },
-    said: [["Cans", "Positions", "A position is below 0: measure from the left and top edges."]],
+    said: [["Cans", "Positions", "The position in G5 is below 0: measure from the left and top edges."]],
   },
   {
     title: "a position across that is off the bed",
     typed: { Cans_Across_m: [[0.5, 3.25, 6, 8.75, 12.5]] },
-    said: [["Cans", "Positions", "A position across lies beyond the bed, 12 m wide (Block)."]],
+    said: [["Cans", "Positions", "The position in K5 lies beyond the bed, 12 m wide (Block)."]],
   },
   {
     title: "a position along that is off the bed",
     typed: { Cans_Along_m: column(0.5, 4, 7.5, 11, 15.5) },
-    said: [["Cans", "Positions", "A position along lies beyond the bed, 15 m long (Block)."]],
+    said: [["Cans", "Positions", "The position in F10 lies beyond the bed, 15 m long (Block)."]],
   },
 ];

@@ -19,6 +19,7 @@ export const withReading = (reading: string | number) => {
 const CANS = [
   "Readings",
   "Positions",
+  "Pots",
   "Walk-through",
   "Leaves over the cans",
   "Blank places",

@@ -17,6 +17,7 @@ const RATE: SheetSpec = {
   cells: [
     { at: "A1", kind: "answer", name: "Used_MAR", formula: "Mean_Rate_mmh" },
     { at: "A2", kind: "answer", name: "By_Area", formula: "FALSE" },
+    { at: "A4", kind: "answer", name: "Pots_Problem", formula: '""' },
     { at: "A3", kind: "answer", name: "Weighted_Reading", formula: '""' },
   ],
 };

@@ -17,6 +17,8 @@ const check = (label: string, ...pairs: readonly (readonly [string, string])[]):
   formula: nestedIfs([NO_CANS, ...pairs], '"ok"'),
 });
 
+const notChecked = (needs: string) =>
+  `"not checked: needs "&IF(Readings_Problem<>"","readings that are numbers or x","${needs}")`;
 const blanks = `(COUNT(${countsAcross})*COUNT(${countsAlong})-SUM(${countsAcross}))`;
 const alike = (cans: string, heads: string, times: number) =>
   `IF(COUNT(${cans},${heads})=2,ABS(${cans}-${times}*${heads})<=0.05*${times}*${heads},FALSE)`;
@@ -37,6 +39,7 @@ const problem = (label: string, name: string): DataCheck => ({
 export const CAN_CHECKS: readonly DataCheck[] = [
   problem("Readings", "Readings_Problem"),
   problem("Positions", "Positions_Problem"),
+  problem("Pots", "Pots_Problem"),
   check("Walk-through", [
     'Walk_Through=""',
     '"Not done before the test: look for blocked, leaning, mixed and leaking heads, mend them or not, and say so on Block."',
@@ -79,7 +82,7 @@ export const CAN_CHECKS: readonly DataCheck[] = [
   ),
   check(
     "Mean catch",
-    ["NOT(ISNUMBER(Mean_Depth_mm))", '"not checked: needs the mouth"'],
+    ["NOT(ISNUMBER(Mean_Depth_mm))", notChecked("the mouth")],
     [
       "Mean_Depth_mm<2.3",
       '"Mean catch "&ROUND(Mean_Depth_mm,1)&" mm, under 2.3: run the test longer; 5 mm is better."',
@@ -93,7 +96,7 @@ export const CAN_CHECKS: readonly DataCheck[] = [
   ),
   check(
     "Rate",
-    ["NOT(ISNUMBER(Mean_Rate_mmh))", '"not checked: needs mouth and minutes"'],
+    ["NOT(ISNUMBER(Mean_Rate_mmh))", notChecked("mouth and minutes")],
     [
       "OR(Mean_Rate_mmh<2,Mean_Rate_mmh>60)",
       '"Mean rate "&ROUND(Mean_Rate_mmh,1)&" mm/h is outside 2 to 60: check mouth, minutes, and that readings are mL."',

@@ -78,11 +78,26 @@ export const GRID_CELLS: readonly CellSpec[] = [
 
 const first = READINGS.split(":")[0];
 const READABLE = `IF(ISNUMBER(${first}),${first}>=0,UPPER(TRIM(${first}))="X")`;
-const position = number(0, 500, "m")("");
+const FARTHEST = 500;
+const position = number(0, FARTHEST, "m")("");
+/** A place lies farther on than the one before it. */
+const farther = (cell: string, before: string, edge: string): Omit<CheckSpec, "range"> => ({
+  message: `Metres from the ${edge} edge, more than the place before, up to ${FARTHEST}.`,
+  rule: { kind: "formula", formula: `IF(ISNUMBER(${cell}),AND(${cell}>N(${before}),${cell}<=${FARTHEST}),FALSE)` },
+});
+const [SECOND_COLUMN, SECOND_ROW] = [FIRST_COLUMN + 1, FIRST_ROW + 1];
 
 export const GRID_CHECKS: readonly CheckSpec[] = [
-  { range: POSITIONS_ACROSS, ...position },
-  { range: POSITIONS_ALONG, ...position },
+  { range: cellAt(POSITIONS_ROW, FIRST_COLUMN), ...position },
+  {
+    range: between(POSITIONS_ROW, SECOND_COLUMN, POSITIONS_ROW, COUNTS_COLUMN - 1),
+    ...farther(cellAt(POSITIONS_ROW, SECOND_COLUMN), cellAt(POSITIONS_ROW, FIRST_COLUMN), "left"),
+  },
+  { range: cellAt(FIRST_ROW, POSITIONS_COLUMN), ...position },
+  {
+    range: between(SECOND_ROW, POSITIONS_COLUMN, COUNTS_ROW - 1, POSITIONS_COLUMN),
+    ...farther(cellAt(SECOND_ROW, POSITIONS_COLUMN), cellAt(FIRST_ROW, POSITIONS_COLUMN), "top"),
+  },
   {
     range: READINGS,
     message: "The mL in this can, 0 for a dry can, or x for a can that was not read.",

@@ -7,8 +7,8 @@ const { countsAcross, countsAlong, neighboursAcross, neighboursAlong } = CANS_GR
 /** 1 for each place of the grid that holds neither a number from 0 up nor x. */
 const WRONG = `(ISTEXT(${R})*(UPPER(TRIM(${R}))<>"X")+ISNUMBER(${R})*(${R}<0)+ISLOGICAL(${R}))`;
 
-/** The first place where something counts 1 and not 0, as 1000 × row + column, in reading order. */
-const first = (counts: string) => `SUMPRODUCT(MIN(1E6*(${counts}=0)+1000*ROW(${R})+COLUMN(${R})))`;
+/** The first place of an area where something counts 1 and not 0, as 1000 × row + column, in reading order. */
+const first = (counts: string, area = R) => `SUMPRODUCT(MIN(1E6*(${counts}=0)+1000*ROW(${area})+COLUMN(${area})))`;
 /** The address of a place that is given as 1000 × row + column. */
 export const addressOf = (place: string) => `ADDRESS(INT(${place}/1000),MOD(${place},1000),4)`;
 
@@ -53,6 +53,18 @@ const counted = (count: string, noun: string) => `${count}&IF(${count}=1," ${nou
 const unplaced = (counts: string, positions: string) => `SUMPRODUCT((${counts}<>"")*(1-ISNUMBER(${positions})))`;
 const beyond = (positions: string, side: string) =>
   `AND(ISNUMBER(${side}),COUNT(${positions})>0,MAX(${positions})>N(${side})+1/10^9)`;
+const POSITIONS = ["Cans_Across_m", "Cans_Along_m"] as const;
+const NEIGHBOURS = [neighboursAcross, neighboursAlong] as const;
+/** The address of the first wrong place: across the bed, else along it. */
+const firstOf = ([across, along]: readonly [counts: string, area: string][]) =>
+  `IF(SUMPRODUCT(1*(${across![0]}))>0,${addressOf(first(...across!))},${addressOf(first(...along!))})`;
+const firstPosition = (counts: (positions: string) => string) =>
+  firstOf(POSITIONS.map((positions) => [counts(positions), positions]));
+const OTHER_THAN_NUMBER = (positions: string) => `(${positions}<>"")*(1-ISNUMBER(${positions}))`;
+const BELOW_0 = (positions: string) => `ISNUMBER(${positions})*(${positions}<0)`;
+/** The first place of one way that lies beyond the bed. */
+const firstBeyond = (positions: string, side: string) =>
+  addressOf(first(`ISNUMBER(${positions})*(${positions}>N(${side})+1/10^9)`, positions));
 
 /** What is wrong with the positions, in words; "" where nothing is. */
 export const POSITIONS_PROBLEM = nestedIfs(
@@ -64,7 +76,7 @@ export const POSITIONS_PROBLEM = nestedIfs(
     ],
     [
       "COUNT(Cans_Across_m)+COUNT(Cans_Along_m)<>COUNTA(Cans_Across_m)+COUNTA(Cans_Along_m)",
-      '"A position is not a number: type metres."',
+      `"The position in "&${firstPosition(OTHER_THAN_NUMBER)}&" is not a number: type metres."`,
     ],
     [
       `${unplaced(countsAcross, "Cans_Across_m")}+${unplaced(countsAlong, "Cans_Along_m")}>0`,
@@ -72,20 +84,23 @@ export const POSITIONS_PROBLEM = nestedIfs(
     ],
     [
       `${pairs(neighboursAcross, gap)}+${pairs(neighboursAlong, gap)}>0`,
-      '"A position is left out between others: start at the first column and row."',
+      `"A position is left out before "&${firstOf(NEIGHBOURS.map((pair) => [gap(...pair), pair[1]]))}&": start at the first column and row."`,
     ],
     [
       `${pairs(neighboursAcross, falling)}+${pairs(neighboursAlong, falling)}>0`,
-      '"Positions must grow from left to right and from top to bottom."',
+      `"The position in "&${firstOf(NEIGHBOURS.map((pair) => [falling(...pair), pair[1]]))}&" must be more than the one before it: they grow from left to right and from top to bottom."`,
     ],
-    ["MIN(Cans_Across_m,Cans_Along_m)<0", '"A position is below 0: measure from the left and top edges."'],
+    [
+      "MIN(Cans_Across_m,Cans_Along_m)<0",
+      `"The position in "&${firstPosition(BELOW_0)}&" is below 0: measure from the left and top edges."`,
+    ],
     [
       beyond("Cans_Across_m", "Bed_Width_m"),
-      '"A position across lies beyond the bed, "&Bed_Width_m&" m wide (Block)."',
+      `"The position in "&${firstBeyond("Cans_Across_m", "Bed_Width_m")}&" lies beyond the bed, "&Bed_Width_m&" m wide (Block)."`,
     ],
     [
       beyond("Cans_Along_m", "Bed_Length_m"),
-      '"A position along lies beyond the bed, "&Bed_Length_m&" m long (Block)."',
+      `"The position in "&${firstBeyond("Cans_Along_m", "Bed_Length_m")}&" lies beyond the bed, "&Bed_Length_m&" m long (Block)."`,
     ],
   ],
   '""',

@@ -19,7 +19,7 @@ const METHOD =
   "Method based on catch-can tests of common practice (Merriam and Keller 1978 for the low quarter, Christiansen 1942 for CU): cans alike, rim level, in a grid over the bed, one timed run, read at once. There is no standard for a nursery bed test.";
 const ASSUMPTIONS = [
   "The test is for this bed at this pressure and wind; figures follow from the readings in this workbook and can be calculated again from them.",
-  "Water needed: area · net depth · watering days · multiplier, as on Run time and Water and cost; a saving counts only where the bed is watered to its driest pot.",
+  "Water needed: area · net depth · watering days · multiplier, as on Run time and Water and cost; a saving counts only where the pots that set the run time get enough now.",
   "Verdicts compare the value alone with the limit named; they are no certificate. Local rules and licensed people come first.",
 ];
 
@@ -140,7 +140,7 @@ export const REPORT: SheetSpec = {
     {
       at: `A${LEGEND}:X${LEGEND}`,
       kind: "note",
-      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ number, range }) => `class ${number} ${range}`).join("; ")}; x: not read. Metres and rates are on the sheet Coverage.`,
+      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ number, range }) => `class ${number} ${range}`).join("; ")}; x: not read. Tiles are of one size, whatever ground a can is for. Metres and rates are on the sheet Coverage.`,
     },
     ...MEASURES.cells,
     {

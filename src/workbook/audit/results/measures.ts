@@ -78,7 +78,7 @@ const LINES: readonly Measure[] = [
     name: "Used_SC_Share",
     formula: used("SC_Share"),
     means:
-      "Mean / the catch that this share of the cans, or of the area, reaches. Multiply the run time by this number and that share of the pots gets the full depth.",
+      "Mean / the catch that this share of the cans, or of the area, reaches. Depth wanted times this number gives that share of the pots the full depth; Run time multiplies by it where a share of pots is chosen there, so do not multiply again.",
   },
 ];
 

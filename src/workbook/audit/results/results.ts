@@ -34,7 +34,7 @@ export const RESULTS: SheetSpec = {
       at: "A2:F2",
       kind: "said",
       formula:
-        'IF(Lack_Rate<>"","Not all figures can be given: "&Lack_Rate&".",IF(By_Area,"Each can is weighted by the area that it is for: half-way lines to its neighbours and the edges of the bed.","Each can has equal weight: places of the cans or sides of the bed are not typed."))',
+        'IF(Lack_Rate<>"","Not all figures can be given: "&Lack_Rate&".",IF(By_Area,"Each can is weighted by the area that it is for: half-way lines to its neighbours and the edges of the bed."&IF(Weighed_Area_m2<0.999*Block_Area_m2," The ground of cans that were not read is left out: "&ROUND(Weighed_Area_m2,1)&" of "&ROUND(Block_Area_m2,1)&" m² count.",""),"Each can has equal weight: "&IF(COUNTA(Cans_Across_m)+COUNTA(Cans_Along_m)=0,"places of the cans are not typed.",IF(Positions_Problem<>"",Positions_Problem,"the sides of the bed are not typed."))))',
     },
     { at: "A3:F3", kind: "caution", formula: 'IF(Readings_Problem<>"",Readings_Problem,"")' },
     { at: "A5", kind: "heading", value: "Measure" },

@@ -61,7 +61,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     note: "1000 · mL / area of the pot's top / capture factor; shape and top of the pot are on Block.",
   },
   entryField("Depth_Typed_mm", {
-    note: "From weather or experience. If filled in, it replaces the depth calculated above.",
+    note: "From weather or experience. If filled in, it replaces the depth calculated above; not used where Pots has groups.",
   }),
   {
     ...figureField(RUN_TIME.NET_DEPTH),
@@ -83,7 +83,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     ...figureField(RUN_TIME.MULTIPLIER),
     name: "Run_Multiplier",
     formula: `IF(Lack_Readings<>"",Lack_Readings,${CHOSEN})`,
-    note: "From Results.",
+    note: "From Results: mean / what the pots that set the run time get.",
   },
   entryField("Leaching_Fraction", {
     note: "Share of the water that should drain from the pot to rinse salts. Blank: 0. See the next line.",
@@ -115,7 +115,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     name: "Mean_Drained_Share",
     format: "0 %",
     formula: `IF(ISNUMBER(Valve_Multiplier),IF(Groups_In_Use>0,Groups_Drained,${DRAINED_NOW}),Valve_Multiplier)`,
-    note: "Summed over the cans: what each gets above the depth wanted / all that they get. To the driest can it is 1 - 1 / multiplier.",
+    note: "Summed over the cans, by area where Results are: what each gets above the depth wanted / all that they get. To the driest can it is 1 - 1 / multiplier.",
   },
   {
     unit: "share",
