@@ -64,7 +64,7 @@ function exampleCells(): Cells {
     put(can + 2, 0, can + 1);
     put(can + 2, 1, reading, "given");
   });
-  put(1, 3, "Example Nursery, block 7", "title");
+  put(1, 3, "Example Nursery, block 12", "title");
   put(2, 3, "Invented readings: type your own over them and all below follows. A can that was not read: x", "said");
   ["Test and block", "Value", "Unit"].forEach((word, i) => {
     put(4, 3 + i, word, "head");

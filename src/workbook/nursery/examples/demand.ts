@@ -59,7 +59,7 @@ const WEIGHINGS: Entries = {
 };
 
 const LEACHING: Entries = {
-  Leaching_Block: "block 7, 12 November (invented)",
+  Leaching_Block: "block 9, 12 November (invented)",
   Leaching_Run_min: 95,
   Leaching_Before_g: 4120,
   Leaching_After_g: 4640,

@@ -2,7 +2,7 @@ import type { Entries } from "../../form/build";
 
 const time = (hours: number, minutes: number): number => (hours * 60 + minutes) / 1440;
 
-/** The invented nursery's pump, hours and eight blocks; block 7 is that of the example audit. */
+/** The invented nursery's pump, hours and eight blocks. */
 export const PROGRAM_EXAMPLE: Entries = {
   Program_Month: 7,
   Pump_Flow_Lmin: 200,
@@ -23,7 +23,7 @@ export const PROGRAM_EXAMPLE: Entries = {
     ["block 4", "herbs 140", 760, 12, 1.35, "", "", 25, ""],
     ["block 5", "shrubs 190", 640, 11, 1.45, "", "", 30, ""],
     ["block 6", "natives 200", 560, 13, 1.5, "", "", 30, ""],
-    ["block 7", "shrubs 190", 360, 11.6, 1.38, "", "", 30, 83.5],
+    ["block 9", "shrubs 190", 360, 11.6, 1.38, "", "", 30, 83.5],
     ["block 8", "trees 400", 620, 15, 1.6, "", "", 40, ""],
   ],
 };

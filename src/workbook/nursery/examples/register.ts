@@ -9,11 +9,11 @@ type Rest = readonly (string | number)[];
 /** A line that was typed from an invented audit. */
 const typed = (block: string, day: string, ...rest: Rest) => [SITE, block, dayOf(day), ...rest, "typed", "invented"];
 
-/** The invented nursery's audits: block 7 is that of the example audit, tested twice. */
+/** The invented nursery's audits: the block of the example audit is not among them. */
 export const REGISTER_EXAMPLE: Entries = {
   Register_Remark:
     "Invented audits of an invented nursery. Block 3 was tested on two grids, the pressure of block 5 fell, and block 8 is overdue.",
-  Register_Block: `block 7 · ${SITE}`,
+  Register_Block: `block 9 · ${SITE}`,
   Register_Rows: [
     typed(
       "block 1",
@@ -143,7 +143,7 @@ export const REGISTER_EXAMPLE: Entries = {
     ),
     typed("block 6", "2026-02-18", 20, "4 × 5", CALM, 198, 13, 75.5, 66.8, 1.5, 1.5, "driest can", 1.5, 1890, 560, 130),
     typed(
-      "block 7",
+      "block 9",
       "2025-11-18",
       25,
       "5 × 5, by area",
@@ -161,7 +161,7 @@ export const REGISTER_EXAMPLE: Entries = {
       86,
     ),
     typed(
-      "block 7",
+      "block 9",
       "2026-11-10",
       25,
       "5 × 5, by area",
