@@ -115,7 +115,7 @@ describe("an audit from the pane", () => {
   test("makes a share copy, and a check of that copy agrees with every figure", async () => {
     await step("Share");
     const [download] = await Promise.all([desk.page.waitForEvent("download"), press("Make a share copy")]);
-    expect(download.suggestedFilename()).toMatch(/^Example Nursery block 7 \d{4}-\d\d-\d\d share copy\.xlsx$/);
+    expect(download.suggestedFilename()).toBe("Example Nursery block 7 no test date share copy.xlsx");
     const buffer = Buffer.from(await bytesOf(download));
     const file = { name: download.suggestedFilename(), mimeType: "application/octet-stream", buffer };
     await pane().getByLabel("Copies to check", { exact: true }).setInputFiles(file);

@@ -2,10 +2,9 @@ import { describe, expect, it } from "vitest";
 import { copyName } from "../../src/taskpane/share/copy-name";
 import { memoryHost } from "../support/memory-host";
 
-const NOW = new Date(Date.UTC(2026, 10, 25, 12));
 const at = (address: string) => ({ sheet: "Block", address });
 const NAMES = { Site_Name: at("C4"), Block_Name: at("C5"), Test_Date: at("C6") };
-const nameFor = (cells: Record<string, string | number>) => copyName(memoryHost({ Block: cells }, NAMES), NOW);
+const nameFor = (cells: Record<string, string | number>) => copyName(memoryHost({ Block: cells }, NAMES));
 
 describe("the name of a share copy", () => {
   it("holds the site, the block and the day of the test", async () => {
@@ -15,12 +14,12 @@ describe("the name of a share copy", () => {
     );
   });
 
-  it("holds today where the day of the test is missing, and leaves out what is blank", async () => {
-    expect(await nameFor({ C5: 7 })).toBe("7 2026-11-25 share copy.xlsx");
-    expect(await copyName(memoryHost({ Mine: {} }), NOW)).toBe("2026-11-25 share copy.xlsx");
+  it("says so where the day of the test is missing, and leaves out what is blank", async () => {
+    expect(await nameFor({ C5: 7 })).toBe("7 no test date share copy.xlsx");
+    expect(await copyName(memoryHost({ Mine: {} }))).toBe("no test date share copy.xlsx");
   });
 
   it("holds nothing that a file's name may not", async () => {
-    expect(await nameFor({ C4: 'A/B: "north"', C5: "..\\7" })).toBe("A B north .. 7 2026-11-25 share copy.xlsx");
+    expect(await nameFor({ C4: 'A/B: "north"', C5: "..\\7" })).toBe("A B north .. 7 no test date share copy.xlsx");
   });
 });

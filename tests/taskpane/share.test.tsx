@@ -89,7 +89,7 @@ describe("sharing", () => {
   it("makes a register of several files, one a line, and saves it", async () => {
     await open();
     await choose(asFile(await host.bytes(), "b.xlsx"), asFile("nothing", "a.xlsx"));
-    await page.shows("2 files, 2 to look at");
+    await page.shows("2 files, 1 to look at");
     expect(document.activeElement?.textContent).toBe("Register");
     const rows = page.text("tbody tr");
     expect(rows[0]).toContain("a.xlsx");
@@ -100,6 +100,11 @@ describe("sharing", () => {
     const csv = new TextDecoder().decode(host.delivered[0]!.file);
     expect(csv.split("\r\n")[1]).toContain("a.xlsx,,,,,,,,,,not read,");
     await page.press("b.xlsx");
-    await page.shows("There is no sheet Evidence");
+    // an audit as it was saved is no share copy, which accuses nobody; what agrees is counted once
+    await page.shows("This is an audit, not a share copy: it has no code and no sheet Evidence");
+    const said = /(\d+) agree; (\d+) cannot be given/.exec(page.place.textContent!)!;
+    expect(page.place.textContent).toContain(`Figures that agree: ${said[1]}`);
+    expect(page.place.textContent).toContain(`Figures that cannot be given: ${said[2]}`);
+    expect(page.place.textContent).not.toContain("Changed: ");
   });
 });

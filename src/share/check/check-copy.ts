@@ -38,8 +38,10 @@ import { templateFindings } from "./template-check";
 import { valueFindings } from "./value-check";
 import { versionFindings } from "./version-check";
 
-/** Said of an audit that is no share copy. */
-export const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
+/** Said of an audit that is no share copy, which accuses nobody. */
+const NOT_A_COPY =
+  "This is an audit, not a share copy: it has no code and no sheet Evidence, so what was changed in it cannot be told.";
+const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
 /** A workbook with so many of the audit's sheets is one; a single Coverage sheet can be in any. */
 const FEWEST_SHEETS = 2;
 /** A painted Coverage sheet is looked at in any workbook. */
@@ -154,7 +156,9 @@ async function checkedBy(
     ...(recomputed.problem === ""
       ? []
       : [saying("changed", "the file", `The figures cannot be recomputed: ${recomputed.problem}.`)]),
-    ...(evidence ? typed : [saying("changed", EVIDENCE, NO_EVIDENCE)]),
+    ...(evidence
+      ? typed
+      : [isAudit ? saying("added", EVIDENCE, NOT_A_COPY) : saying("changed", EVIDENCE, NO_EVIDENCE)]),
     ...(evidence ? replacedFindings(book, evidence, own) : []),
     ...impossibleFindings(book, specs),
     ...(isAudit ? causeFindings(book) : []),

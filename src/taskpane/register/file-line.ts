@@ -1,7 +1,6 @@
 import type { Input } from "../../cells/cell";
 import { dayOf } from "../../cells/day-number";
-import { NO_EVIDENCE } from "../../share/check/check-copy";
-import type { CheckedFile, CopyReport } from "../../share/copy-report";
+import type { CheckedFile } from "../../share/copy-report";
 
 /** What a file gives the register: a line, or why there is none. */
 export type FileLine =
@@ -10,11 +9,6 @@ export type FileLine =
 
 /** A text that the sheet takes as it is. */
 const asText = (text: string): Input => (text === "" ? "" : `'${text}`);
-
-/** An audit that is no share copy has no sheet Evidence; nothing else may differ. */
-const agrees = ({ figures, findings }: CopyReport): boolean =>
-  figures.every((figure) => figure.agrees) &&
-  findings.every(({ class: kind, text }) => kind === "added" || text === NO_EVIDENCE);
 
 /** The line of a file in the order of the register's columns, from what our own computation gave. */
 export function fileLine({ name, report, problem }: CheckedFile): FileLine {
@@ -35,7 +29,7 @@ export function fileLine({ name, report, problem }: CheckedFile): FileLine {
       asText(facts.block.trim()),
       day,
       ...figures.map((figure) => figure ?? ""),
-      agrees(report) ? "agrees" : "does not agree",
+      report.agrees ? "agrees" : "does not agree",
       asText(name),
     ],
   };

@@ -7,8 +7,6 @@ const DAY_ZERO = Date.UTC(1899, 11, 30);
 const NAMES = ["Site_Name", "Block_Name", "Test_Date"];
 const LONGEST = 60;
 
-const dayOf = (time: number): string => new Date(time).toISOString().slice(0, 10);
-
 /** Without what Windows, a Mac or a web server could trip over. */
 const fileWords = (text: string): string =>
   text
@@ -18,14 +16,16 @@ const fileWords = (text: string): string =>
     .trim()
     .slice(0, LONGEST);
 
-/** `Example Nursery Block 7 2026-11-25 share copy.xlsx`: the site, the block and the day of the test, or else today. */
-export async function copyName(host: Host, now: Date): Promise<string> {
+/** `Example Nursery Block 7 2026-11-25 share copy.xlsx`: the site, the block and the day of the test, where it is typed. */
+export async function copyName(host: Host): Promise<string> {
   const found = await readNamed(host, NAMES);
   const day = numberIn(found.Test_Date);
   const parts = [
     fileWords(textIn(found.Site_Name)),
     fileWords(textIn(found.Block_Name)),
-    dayOf(day !== undefined && day > 0 && day < 100_000 ? DAY_ZERO + Math.floor(day) * MS_A_DAY : now.getTime()),
+    day !== undefined && day > 0 && day < 100_000
+      ? new Date(DAY_ZERO + Math.floor(day) * MS_A_DAY).toISOString().slice(0, 10)
+      : "no test date",
   ];
   return `${[...parts, "share copy"].filter(Boolean).join(" ")}.xlsx`;
 }

@@ -1,6 +1,7 @@
 import { useId } from "react";
 import type { Stated } from "../../cells/stated";
 import type { Host } from "../../hosts/host";
+import { NOT_GIVEN } from "../../share/check/agreement";
 import type { CheckedFile, CopyReport, Figure } from "../../share/copy-report";
 import type { FindingClass } from "../../share/finding";
 import { useRevealed } from "../parts/use-revealed";
@@ -62,6 +63,9 @@ function Figures({ caption, figures }: { caption: string; figures: readonly Figu
   );
 }
 
+/** Its entries are missing, in the file as in what is recomputed. */
+const isLacking = ({ agrees, recomputed }: Figure) => agrees && recomputed === NOT_GIVEN;
+
 function Sentences({ label, sentences }: { label: string; sentences: readonly string[] }) {
   return (
     <ul aria-label={label}>
@@ -98,7 +102,8 @@ function MainFigures({ figures }: { figures: readonly Figure[] }) {
 function Report({ host, report, name }: { host: Host; report: CopyReport; name: string }) {
   const { facts, figures, findings, follows, code, agrees, sentence, news } = report;
   const differing = figures.filter((one) => !one.agrees);
-  const agreeing = figures.filter((one) => one.agrees);
+  const lacking = figures.filter(isLacking);
+  const agreeing = figures.filter((one) => one.agrees && !isLacking(one));
   return (
     <>
       <p className="where">{[facts.kind, facts.site, facts.block, facts.date].filter(Boolean).join(" · ")}</p>
@@ -139,6 +144,12 @@ function Report({ host, report, name }: { host: Host; report: CopyReport; name: 
             caption="As the file states them in their cells, and as its readings give them"
             figures={differing}
           />
+        </details>
+      )}
+      {lacking.length > 0 && (
+        <details>
+          <summary>Figures that cannot be given: {lacking.length}</summary>
+          <Figures caption="Their entries are missing; the file says so too" figures={lacking} />
         </details>
       )}
       {agreeing.length > 0 && (

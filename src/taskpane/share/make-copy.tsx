@@ -31,7 +31,7 @@ export function MakeCopy({ host }: { host: Host }) {
     setDoubtful(null);
     await host.settled();
     const file = await shareCopy(await host.bytes(), now);
-    const name = await copyName(host, now);
+    const name = await copyName(host);
     const handOut = () => host.deliver(file, name);
     const checked = await checkedFile(name, file);
     if (checked.report?.agrees) return handOut();
