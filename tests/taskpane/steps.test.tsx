@@ -313,10 +313,12 @@ describe("the run time of an audit", () => {
     await page.shows("Of the bed's water 44.4 % falls between the pots and 17.8 % drains from them");
     await page.shows("3,600 L a day falling on all 2 beds on the valve");
     await page.shows("The run time is that of small.");
-    expect(page.text("tbody tr").filter((row) => row.startsWith("Group"))).toEqual([
-      "Group 160.0 % of the area6.0030.01.5025.0 %",
+    expect(page.text("tbody tr").filter((row) => row.includes("% of the area"))).toEqual([
+      "small60.0 % of the area6.0030.01.5025.0 %",
       "Group 240.0 % of the area3.0015.03.0062.5 %",
     ]);
+    // a depth for one size would not be used
+    expect(page.place.textContent).not.toContain("Net depth wanted in each pot");
     expect(await axeFindings(page.place)).toEqual([]);
   });
 

@@ -6,7 +6,7 @@ import type { Snapshot } from "../../hosts/snapshot";
 import { type AnswerFacts, NOT_VALID, toRepeat } from "../../workbook/answer/answer-sentence";
 import type { BedVerdict } from "../../workbook/bed/bed-verdict";
 import type { Source } from "../map/source";
-import { namedCells, numberIn, textIn } from "../workbook/named";
+import { cellText, namedCells, numberIn, textIn } from "../workbook/named";
 import type { Audit } from "./audit";
 
 const CELLS = [
@@ -19,11 +19,18 @@ const CELLS = [
   "Controller_Step_min",
   "Multiplier_Basis",
   "Saved_kL",
+  "Used_Now_kL",
+  "Used_Now_Heads_kL",
+  "Result_Water_kL",
+  "Needed_After_kL",
+  "Positions_Problem",
 ];
 /** What the sentence of the answer is made from. */
 export const FACT_NAMES: readonly string[] = [
   ...CELLS,
   "Cans_Readings",
+  "Cans_Across_m",
+  "Cans_Along_m",
   "Pressure_Before_kPa",
   "Pressure_After_kPa",
   "Actions_Table",
@@ -60,8 +67,20 @@ function openZero(
   return answered ? undefined : { cell, between: found.between, row: found.row, column: found.column };
 }
 
+const isTyped = (snapshot: Snapshot, name: string) =>
+  (snapshot.named(name)?.cells ?? []).flat().some((cell) => cellText(cell ?? "") !== "");
+/** What is wrong about places that are typed; "" where none is typed, which the sheets say by themselves. */
+const wrongPlaces = (snapshot: Snapshot, problem: string) =>
+  isTyped(snapshot, "Cans_Across_m") || isTyped(snapshot, "Cans_Along_m") ? problem : "";
+
 const isUneven = ({ rows, catches }: Audit) =>
   catches.dry > 0 || rows.some(({ measure, verdict }) => /^(CU|DU|SC)/.test(measure) && verdict.startsWith("outside"));
+
+function waterOf(of: (name: string) => number | undefined): AnswerFacts["water"] {
+  const used = of("Used_Now_kL") ?? of("Used_Now_Heads_kL");
+  const [needed, after] = [of("Result_Water_kL"), of("Needed_After_kL")];
+  return used === undefined || needed === undefined || after === undefined ? undefined : { used, needed, after };
+}
 
 /** The facts of an audit workbook as it is now; `audit` is of all its cans. */
 export function answerFacts(
@@ -91,11 +110,14 @@ export function answerFacts(
     cans: audit.catches.values.length,
     ...test,
     setting,
+    minutes,
     lack: setting ? "" : `the run time ${textIn(found.Result_Run_Time_min) || "needs the sheet Run time"}`,
     uneven: isUneven(audit),
     parts: source ? partsOfBed(source.field) : "",
     cause: verdict?.lead,
     zero: source ? openZero(snapshot, source) : undefined,
     saved: repeat ? undefined : of("Saved_kL"),
+    water: waterOf(of),
+    places: wrongPlaces(snapshot, textIn(found.Positions_Problem)),
   };
 }

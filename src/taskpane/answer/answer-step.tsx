@@ -90,7 +90,9 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
         )}
         {facts && map.problem && <p className="note">{map.problem}</p>}
         {audit && <FiguresTable rows={audit.rows} />}
-        {facts?.setting && <SettingBox setting={facts.setting} audit={audit!} basis={named?.Multiplier_Basis} />}
+        {facts?.setting && (
+          <SettingBox setting={facts.setting} minutes={facts.minutes} audit={audit!} basis={named?.Multiplier_Basis} />
+        )}
         {actions.length > 0 && (
           <>
             <h3>What first</h3>

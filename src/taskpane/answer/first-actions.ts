@@ -1,7 +1,7 @@
 import type { Area } from "../../cells/area";
 import { cellAt } from "../../cells/box";
 import type { Snapshot } from "../../hosts/snapshot";
-import { type AnswerFacts, toRepeat } from "../../workbook/answer/answer-sentence";
+import { type AnswerFacts, savingWords, toRepeat } from "../../workbook/answer/answer-sentence";
 import type { BedVerdict } from "../../workbook/bed/bed-verdict";
 import type { SpeakingCheck } from "../readings/read-checks";
 import { cellText } from "../workbook/named";
@@ -54,12 +54,8 @@ export function firstActions(
   if (facts.setting && typeof now === "number" && Math.abs(now - facts.setting.total) >= 1) {
     add(`Change the controller: ${now} min now, set ${facts.setting.total} min.`, first(snapshot, "Run_Minutes_Now"));
   }
-  if (facts.saved !== undefined && facts.saved > 0) {
-    add(
-      `Do the planned change: it saves about ${Number(facts.saved.toPrecision(3))} kL a year.`,
-      first(snapshot, "After_SC"),
-    );
-  }
+  const saving = savingWords(facts);
+  if (saving) add(saving, first(snapshot, "After_SC"));
   for (const { label, words, cell } of wrong.slice(1)) add(`${label}: ${words}`, cell);
   return all.filter((one) => one !== undefined).slice(0, MOST);
 }

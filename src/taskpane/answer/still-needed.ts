@@ -19,10 +19,22 @@ const NEEDS: readonly { label: string; name: string }[] = [
   { label: "Readings of the cans", name: "Cans_Readings" },
 ];
 const DEPTH = { label: "Water that one pot uses, or the depth", name: "Depth_Typed_mm" };
-const NAMES = [...NEEDS, DEPTH, { name: "Net_Depth_mm" }].map(({ name }) => name);
+/** What pot groups lack, in the words of the sheet Pots. */
+const AREA = { label: "Area of every pot group", name: "Groups_Areas" };
+const GROUP_DEPTH = { label: "Water that one pot of each group uses, or its depth", name: "Groups_Depths_mm" };
+const NAMES = [...NEEDS, DEPTH, AREA, GROUP_DEPTH, { name: "Net_Depth_mm" }, { name: "Groups_Problem" }].map(
+  ({ name }) => name,
+);
 
 const holdsNumber = (snapshot: Snapshot, name: string) =>
   (snapshot.named(name)?.cells ?? []).flat().some((cell) => typeof cell === "number");
+
+/** What the depth wanted needs: of one pot size, or of the groups on Pots. */
+function depthNeeds(snapshot: Snapshot) {
+  const problem = String(snapshot.named("Groups_Problem")?.cells[0]?.[0] ?? "");
+  if (problem === "") return DEPTH;
+  return problem.includes("area") ? AREA : GROUP_DEPTH;
+}
 
 /** What an audit still needs before it has an answer, in the order of the sheets; null where there is no audit. */
 export const STILL_NEEDED: Reading<Needed[] | null> = {
@@ -30,7 +42,7 @@ export const STILL_NEEDED: Reading<Needed[] | null> = {
   read: (snapshot) => {
     if (!snapshot.named("Cans_Readings")) return null;
     const lacking = NEEDS.filter(({ name }) => snapshot.named(name) && !holdsNumber(snapshot, name));
-    const depth = snapshot.named(DEPTH.name) && !holdsNumber(snapshot, "Net_Depth_mm") ? [DEPTH] : [];
+    const depth = snapshot.named(DEPTH.name) && !holdsNumber(snapshot, "Net_Depth_mm") ? [depthNeeds(snapshot)] : [];
     return [...lacking, ...depth].map(({ label, name }) => ({
       label,
       cell: cellAt(snapshot.named(name)!.area, 0, 0),

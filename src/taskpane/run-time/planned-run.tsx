@@ -24,6 +24,8 @@ const ANSWERS = [
   "Pulses_Elapsed_min",
   "Bed_Litres_A_Day",
 ];
+/** Not used where pot groups are filled in: each has its own on the sheet Pots. */
+const ONE_SIZE: ReadonlySet<string> = new Set(["Depth_Typed_mm", "Pot_Use_mL", "Capture_Factor"]);
 const NAMES = [...ANSWERS, ...GROUP_NAMES, ...RUN_TIME_FIELDS.map(({ name }) => name)];
 
 /** One line for each answer that the workbook has; a bare text says what is still needed. */
@@ -74,13 +76,14 @@ export function PlannedRun({ host, keep }: { host: Host; keep: (act: Act) => voi
   const { found, failure } = useNamed(host, NAMES);
   if (failure) return <Failure words={failure} />;
   if (!found?.Result_Run_Time_min) return null;
+  const several = (numberIn(found.Groups_In_Use) ?? 0) > 0;
   return (
     <section aria-labelledby="canfall-planned">
       <h2 id="canfall-planned">Run time in the workbook</h2>
       <Planned found={found} />
       <PotGroups host={host} found={found} />
       <div className="fields">
-        {RUN_TIME_FIELDS.map((field) => {
+        {RUN_TIME_FIELDS.filter(({ name }) => !(several && ONE_SIZE.has(name))).map((field) => {
           const cell = found[field.name];
           if (!cell) return null;
           const given = { host, keep, found: cell, label: field.label };

@@ -3,7 +3,7 @@ import type { Host } from "../../hosts/host";
 import { figure } from "../parts/figure";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
-import { type NamedCells, numberIn, textIn } from "../workbook/named";
+import { cellText, type NamedCells, numberIn, textIn } from "../workbook/named";
 
 const GROUPS = [1, 2, 3, 4] as const;
 const FIGURES = ["Depth_mm", "Share", "Run_min", "Times", "Drained"] as const;
@@ -19,6 +19,11 @@ export const GROUP_NAMES: readonly string[] = [
 
 const percent = (share: number | undefined) => (share === undefined ? "–" : `${figure(100 * share)} %`);
 
+/** As typed on Pots, else its number. */
+function nameOf({ Groups_Names }: NamedCells, group: number): string {
+  return cellText(Groups_Names?.cells[group - 1]?.[0] ?? "") || `Group ${group}`;
+}
+
 function Line({ found, group }: { found: NamedCells; group: number }) {
   const [depth, share, run, times, drained] = FIGURES.map((ending) => numberIn(found[`Group_${group}_${ending}`]));
   if (depth === undefined) return null;
@@ -26,7 +31,7 @@ function Line({ found, group }: { found: NamedCells; group: number }) {
   return (
     <tr>
       <th scope="row">
-        Group {group}
+        {nameOf(found, group)}
         <span className="detail">{percent(share)} of the area</span>
       </th>
       <td className="right">{shown(depth)}</td>

@@ -12,6 +12,8 @@ export interface NamedCell {
   /** Its first cell. */
   cell: Area;
   value: Cell;
+  /** All cells of the area. */
+  cells: readonly (readonly Cell[])[];
   /** True where the workbook works it out, so that nothing may be typed over it. */
   formula: boolean;
 }
@@ -27,7 +29,7 @@ export function namedCells(snapshot: Snapshot, names: readonly string[]): NamedC
       const { area, cells, inputs } = filled;
       const input = inputs?.[0]?.[0];
       const formula = typeof input === "string" && input.startsWith("=");
-      return [[name, { area, cell: cellAt(area, 0, 0), value: cells[0]![0]!, formula }]];
+      return [[name, { area, cell: cellAt(area, 0, 0), value: cells[0]![0]!, cells, formula }]];
     }),
   );
 }

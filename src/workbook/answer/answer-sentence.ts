@@ -20,6 +20,8 @@ export interface AnswerFacts {
   /** Mean pressure after / before the test, less 1. */
   drift?: number | undefined;
   setting?: ControllerSetting | undefined;
+  /** Run time of the valve before it is rounded up to the setting [min]. */
+  minutes?: number | undefined;
   /** Why there is no setting, such as "the run time needs the net depth"; "" where there is one. */
   lack: string;
   /** Whether a measure of uniformity is outside its limit. */
@@ -31,6 +33,10 @@ export interface AnswerFacts {
   zero?: { cell: string; between: readonly [number, number] } | undefined;
   /** What the planned change saves [kL a year]. */
   saved?: number | undefined;
+  /** Water of a year [kL]: today's use against what is needed now and after the change; undefined where not known. */
+  water?: { used: number; needed: number; after: number } | undefined;
+  /** What is wrong about the places of the cans, so that every can has equal weight; "" for nothing. */
+  places?: string;
 }
 
 const NO_CAUSE = "nothing wrong found";
@@ -86,6 +92,20 @@ function whatToDo(facts: AnswerFacts): string {
   return `${first}; until then set ${settingWords(setting)}.${asked}`;
 }
 
+/** Today's use under this part of what is needed leaves nothing to save; the limit of the sheet Water and cost. */
+const ENOUGH = 0.95;
+
+/** What the planned change saves, in a sentence; no saving is claimed where today's use is less than is needed. */
+export function savingWords({ saved, water }: Pick<AnswerFacts, "saved" | "water">): string {
+  if (saved === undefined || !(saved > 0)) return "";
+  if (!water) {
+    return `The planned change needs about ${shown(saved)} kL a year less; what is used today is not known, so that is no saving yet.`;
+  }
+  const { used, needed, after } = water;
+  if (used >= ENOUGH * needed) return `The planned change saves about ${shown(saved)} kL a year.`;
+  return `The planned change saves nothing on today's bill: ${shown(used)} kL a year are used, ${shown(needed)} needed, ${shown(after)} after it.`;
+}
+
 /** The answer of an audit in one line: what to do first, how long to run, why it is uneven, what mending saves. */
 export function answerSentence(facts: AnswerFacts): string {
   const start = facts.block ? `${facts.block}: ` : "";
@@ -94,9 +114,7 @@ export function answerSentence(facts: AnswerFacts): string {
   const repeat = toRepeat(facts);
   if (repeat) return begun(repeat);
   const why = facts.uneven ? whyUneven(facts) : "";
-  const saved =
-    facts.uneven && facts.saved !== undefined && facts.saved > 0
-      ? ` The planned change saves about ${shown(facts.saved)} kL a year.`
-      : "";
-  return begun(`${whatToDo(facts)}${why}${saved}`);
+  const saving = facts.uneven ? savingWords(facts) : "";
+  const places = facts.places ? `${facts.places} Until that is mended every can has equal weight.` : "";
+  return begun([whatToDo(facts) + why, places, saving].filter(Boolean).join(" "));
 }
