@@ -5,6 +5,11 @@ export class ErrorValue {
   constructor(readonly name: string) {}
 }
 
+/** What was got in words of ours, without quotes: `19 rows and 1 column`. */
+export class Described {
+  constructor(readonly words: string) {}
+}
+
 /** What an InputError can say besides parameter, rule and value. */
 export interface InputErrorOptions {
   /** Where the value is, such as "row 4, column 1". */
@@ -46,5 +51,6 @@ function valueWords(value: unknown): string {
   if (Array.isArray(value)) return "a list";
   if (typeof value === "number") return String(value);
   if (value instanceof ErrorValue) return value.name;
+  if (value instanceof Described) return value.words;
   return "a linked value";
 }

@@ -1,4 +1,4 @@
-import { InputError } from "../core/errors";
+import { Described, InputError } from "../core/errors";
 import { canArea } from "../core/uniformity/areas";
 import { cellsOf, isSkipped, over, placeOf, plain, type Readings } from "./cells";
 
@@ -18,7 +18,8 @@ export function areasOf(readings: Readings, range: unknown): Float64Array | unde
       rows[0]!.length === width
         ? placeOf(Math.min(rows.length, height), 0)
         : placeOf(0, Math.min(rows[0]!.length, width));
-    throw new InputError("areas", `have the shape of the readings, ${shape(readings.rows)}`, shape(rows), { place });
+    const got = new Described(`${shape(rows)}, unlike from ${place} on`);
+    throw new InputError("areas", `have the shape of the readings, ${shape(readings.rows)}`, got);
   }
   const areas = new Float64Array(readings.values.length);
   let count = 0;
@@ -31,8 +32,12 @@ export function areasOf(readings: Readings, range: unknown): Float64Array | unde
 }
 
 function areaIn(cell: unknown, place: string): number {
+  const value = plain(cell);
+  if (typeof value === "string" || typeof value === "boolean") {
+    throw new InputError("areas", "be numbers", value, { place });
+  }
   try {
-    return canArea(plain(cell));
+    return canArea(value);
   } catch (error) {
     throw error instanceof InputError ? error.at(place) : error;
   }

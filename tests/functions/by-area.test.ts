@@ -42,11 +42,16 @@ describe.each(AREA_CALLS)("$id with areas", (call) => {
     rule(-1, "-1");
     rule("", "a blank cell");
     rule(null, "a blank cell");
-    rule("x", '"x"');
-    rule("4 m2", '"4 m2"');
-    rule(true, "TRUE");
     rule(Number.NaN, "NaN");
     rule(Number.POSITIVE_INFINITY, "Infinity");
+  });
+
+  it.each([
+    ["x", '"x"'],
+    ["4 m2", '"4 m2"'],
+    [true, "TRUE"],
+  ])("refuses areas that are no numbers: %s", (value, got) => {
+    expect(with_(withArea(2, value))).toEqual(refused(`areas must be numbers, got ${got} in row 3, column 1`));
   });
 
   it("refuses areas out of all measure", () => {
@@ -56,12 +61,16 @@ describe.each(AREA_CALLS)("$id with areas", (call) => {
 
   it("refuses another shape, and names the first cell that has no partner", () => {
     const wanted = "areas must have the shape of the readings, 20 rows and 1 column";
-    expect(with_([COLUMN.map(() => 1)])).toEqual(refused(`${wanted}, got "1 row and 20 columns" in row 1, column 2`));
-    expect(with_(areaColumn(1).slice(1))).toEqual(refused(`${wanted}, got "19 rows and 1 column" in row 20, column 1`));
-    expect(with_([...areaColumn(1), [1]])).toEqual(
-      refused(`${wanted}, got "21 rows and 1 column" in row 21, column 1`),
+    expect(with_([COLUMN.map(() => 1)])).toEqual(
+      refused(`${wanted}, got 1 row and 20 columns, unlike from row 1, column 2 on`),
     );
-    expect(with_(5)).toEqual(refused(`${wanted}, got "1 row and 1 column" in row 2, column 1`));
+    expect(with_(areaColumn(1).slice(1))).toEqual(
+      refused(`${wanted}, got 19 rows and 1 column, unlike from row 20, column 1 on`),
+    );
+    expect(with_([...areaColumn(1), [1]])).toEqual(
+      refused(`${wanted}, got 21 rows and 1 column, unlike from row 21, column 1 on`),
+    );
+    expect(with_(5)).toEqual(refused(`${wanted}, got 1 row and 1 column, unlike from row 2, column 1 on`));
   });
 
   it("does not look at the area of a can that was not read", () => {
