@@ -183,6 +183,16 @@ describe("readings from elsewhere", () => {
     expect(page.field(box).value).toBe("20 25");
   });
 
+  it("are not mixed with old ones without a word", async () => {
+    await open(auditHost({ cells: { Cans: { B10: 18, B11: 12 } } }));
+    await page.step("Readings");
+    await page.type(box, "20 25");
+    await page.press("Put them into the workbook");
+    await page.shows(
+      "B10 holds 18. Replace what is there? 1 other reading stays and counts with these: clear the old ones first where this is a new test.",
+    );
+  });
+
   it("are refused where there are more than places", async () => {
     await open(auditHost());
     await page.step("Readings");

@@ -2,6 +2,7 @@ import { Button, Field, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Area } from "../../cells/area";
 import { boxOf, reference, spill } from "../../cells/box";
+import type { Cell } from "../../cells/cell";
 import { InputError } from "../../core/errors";
 import type { Host } from "../../hosts/host";
 import type { Question } from "../parts/question";
@@ -35,6 +36,20 @@ async function firstTaken(host: Host, writes: readonly Write[]) {
   return null;
 }
 
+/** How many readings are in the places for cans, and are not among those that are written over. */
+async function othersBeside(host: Host, area: Area, [rows, columns]: readonly [number, number]): Promise<number> {
+  const cells = await host.read(area);
+  const filled = (cell: Cell) => cell !== null && cell !== "";
+  return cells
+    .map((line, row) => line.filter((cell, column) => filled(cell) && (row >= rows || column >= columns)).length)
+    .reduce((sum, count) => sum + count, 0);
+}
+
+const beside = (count: number) =>
+  count === 0
+    ? ""
+    : ` ${count} other ${count === 1 ? "reading stays" : "readings stay"} and ${count === 1 ? "counts" : "count"} with these: clear the old ones first where this is a new test.`;
+
 /** Puts readings from a note, a message or another table into the places for cans, from the first one on. */
 export function PasteReadings({ host, area, keep }: { host: Host; area: Area; keep: (act: Act) => void }) {
   const [text, setText] = useState("");
@@ -56,10 +71,14 @@ export function PasteReadings({ host, area, keep }: { host: Host; area: Area; ke
       return `The readings are in ${reference(target)}${places ? ", their places beside them" : ""}. Undo takes them out`;
     };
     const taken = await firstTaken(host, writes);
-    if (!taken) return act();
+    const others = await othersBeside(host, area, [rows, columns]);
+    if (!taken && others === 0) return act();
+    const there = taken
+      ? `${taken.address} holds ${taken.holds}${counted(taken.count)}. Replace what is there?`
+      : "Put the readings beside what is there?";
     return {
-      text: `${taken.address} holds ${taken.holds}${counted(taken.count)}. Replace what is there?`,
-      yes: "Replace",
+      text: there + beside(others),
+      yes: taken ? "Replace" : "Put them there",
       no: "Keep",
       doing: "Writing the readings",
       act,
