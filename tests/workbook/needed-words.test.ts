@@ -68,15 +68,42 @@ const POTS = [
   { title: "a pot of 0", typed: { Pot_Use_mL: 400, Pot_Top_mm: 0 }, said: "needs use and pot top above 0" },
 ] as const;
 
+const PLACED = { ...auditOf(2), Cans_Across_m: [[1, 3, 5, 7, 9, 11]], Cans_Along_m: [[2], [6], [9], [13]] };
+const EQUAL = "Each can has equal weight: ";
+const BY_AREA =
+  "Each can is weighted by the area that it is for: half-way lines to its neighbours and the edges of the bed.";
+const BASES = [
+  { title: "places", typed: PLACED, said: BY_AREA },
+  {
+    // the can in the corner is for 2 m times 4 m of 12 times 15
+    title: "a can that was not read",
+    typed: {
+      ...PLACED,
+      Cans_Readings: [["x", 20, 20, 20, 20, 20], ...Array.from({ length: 3 }, () => Array(6).fill(20))],
+    },
+    said: `${BY_AREA} The ground of cans that were not read is left out: 172 of 180 m² count.`,
+  },
+  { title: "no places", typed: auditOf(2), said: `${EQUAL}places of the cans are not typed.` },
+  { title: "no sides", typed: { ...PLACED, Bed_Width_m: "" }, said: `${EQUAL}the sides of the bed are not typed.` },
+  {
+    title: "a place beyond the bed",
+    typed: { ...PLACED, Bed_Width_m: 10 },
+    said: `${EQUAL}The position in L5 lies beyond the bed, 10 m wide (Block).`,
+  },
+];
+
+let bases: Calculated[];
 let water: Calculated[];
 let pots: Calculated[];
 beforeAll(async () => {
   const all = await calculated([
     ...WATER.map(({ typed }) => ({ ...NEEDS_360, ...typed })),
     ...POTS.map(({ typed }) => ({ ...auditOf(2), ...typed })),
+    ...BASES.map(({ typed }) => typed),
   ]);
   water = all.slice(0, WATER.length);
-  pots = all.slice(WATER.length);
+  pots = all.slice(WATER.length, WATER.length + POTS.length);
+  bases = all.slice(WATER.length + POTS.length);
 }, 300_000);
 
 describe("water used now beside water needed, calculated by LibreOffice", () => {
@@ -86,6 +113,12 @@ describe("water used now beside water needed, calculated by LibreOffice", () => 
     expect(audit.named("Saved_Why")).toBe(why);
     const onReport = audit.places.filter((place) => place.startsWith("Report!") && audit.at(place) === REMARK);
     expect(onReport).toHaveLength(remark === REMARK ? 1 : 0);
+  });
+});
+
+describe("Results, calculated by LibreOffice", () => {
+  it.each(BASES.map((audit, index) => ({ ...audit, index })))("says its basis with $title", ({ index, said }) => {
+    expect(bases[index]!.at("Results!A2")).toBe(said);
   });
 });
 
