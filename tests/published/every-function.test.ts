@@ -55,6 +55,7 @@ const ELSEWHERE: Record<string, string[]> = {
   "tests/core/layout/search.test.ts": ["finalistPatches", "ranking", "search"],
   "tests/core/layout/symmetric-judgement.test.ts": ["symmetricJudgement"],
   "tests/core/demand/monthly.test.ts": ["lessRain", "monthlyDemand", "potUse", "weatherUse", "weighedUse"],
+  "tests/core/by-fit.test.ts": ["rowsByFit"],
   "tests/core/demand/properties.test.ts": ["radians"],
   "tests/core/limits.test.ts": ["verdict"],
   "tests/core/multiplier.test.ts": ["parseBasis"],
