@@ -7,6 +7,7 @@ import { namedProfile } from "../../src/core/layout/profile";
 import { search } from "../../src/core/layout/search/search";
 import { Pane } from "../../src/taskpane/pane";
 import { FIRST_LAYOUT } from "../../src/taskpane/plan/layout-entries";
+import { meanDifference } from "../../src/taskpane/plan/mean-difference";
 import { FIRST_SEARCH, searchOf } from "../../src/taskpane/plan/search/entries";
 import { axeFindings } from "../support/axe-findings";
 import { memoryHost } from "../support/memory-host";
@@ -113,7 +114,7 @@ describe("planning a layout", () => {
   });
 
   it("searches, says what ruled the others out, opens the best and writes it as after", async () => {
-    const host = await open(AFTER);
+    const host = await open({ ...AFTER, Multiplier_Basis: { sheet: "Cans", address: "J5" } }, { J5: "driest can" });
     await small();
     await page.type("Spacings across", "3 4");
     await page.type("Spacings along", "4");
@@ -135,6 +136,46 @@ describe("planning a layout", () => {
     ]);
     await page.press("Open");
     await page.shows(`mean ${best.judgement.meanRate.toPrecision(3)} mm/h`);
+  });
+
+  it("writes the SC of the kind that sets the audit's run time, and asks where a layout has none of that kind", async () => {
+    const basis = { ...AFTER, Multiplier_Basis: { sheet: "Cans", address: "J5" } };
+    const host = await open(basis, { J5: "low quarter" });
+    await small();
+    await page.type("Spacings across", "3 4");
+    await page.type("Spacings along", "4");
+    await page.press("Search");
+    await page.shows("within every limit.");
+    await page.press("Write as after");
+    await page.shows("with its SC (low quarter)");
+    await host.type({ sheet: "Cans", address: "J5" }, [["share of pots"]]);
+    await page.press("Write as after");
+    await page.shows("based on a share of pots, and a layout has no SC of that kind. Write its SC (low quarter)?");
+  });
+
+  it("begins with the limits of the audit, for the kind of SC that sets its run time", async () => {
+    const on = (address: string) => ({ sheet: "Cans", address });
+    await open(
+      {
+        ...{ Limits_Table: on("K1"), Limit_MAR_High: on("K2"), Limit_SC_High: on("K3"), Limit_SCQ_High: on("K4") },
+        Multiplier_Basis: on("K5"),
+      },
+      { K1: "MAR", K2: 12, K3: 1.5, K4: 1.3, K5: "low quarter" },
+    );
+    await page.shows("from the sheet Limits");
+    expect(["Lowest MAR", "Highest MAR", "Highest SC"].map((label) => page.field(label).value)).toEqual([
+      "",
+      "12",
+      "1.3",
+    ]);
+  });
+
+  it("says where the cans caught another mean than the heads would give, and what could explain it", () => {
+    expect(meanDifference(10, 8.1)).toBe(""); // 19 % less
+    expect(meanDifference(10, 7.5)).toMatch(
+      /^The heads as typed would give 10\.0 mm\/h, the cans caught 7\.50 mm\/h: 25 % less\. What could explain it: heads that give less/,
+    );
+    expect(meanDifference(10, 12.5)).toMatch(/25 % more\. What could explain it: heads that give more/);
   });
 
   it("searches with the price and the days of the workbook", async () => {

@@ -7,6 +7,8 @@ import { pngOf } from "../map/picture/png";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
+import { numberIn } from "../workbook/named";
+import { useNamed } from "../workbook/use-named";
 import { CanSection } from "./cans/can-section";
 import { Comparison } from "./comparison";
 import { firstLayout } from "./first-layout";
@@ -17,11 +19,13 @@ import { LayoutMap } from "./layout-map";
 import { layoutName } from "./layout-name";
 import { optionalQuantity } from "./layout-plan";
 import { addLayoutSheet } from "./live-layout";
+import { MeanDifference } from "./mean-difference";
 import type { HeadEntries } from "./search/entries";
 import { SearchSection } from "./search/section";
 import { useMeasured } from "./use-measured";
 import { usePlanned, usePlanner } from "./worker/use-planned";
 
+const CAUGHT = ["Used_MAR"];
 const PICTURE = "Canfall layout";
 
 /** What is wanted besides evenness, and what is wrong with it. */
@@ -57,6 +61,9 @@ function typed({ plan }: Candidate, { radius, flow, shape }: HeadEntries): Parti
 export function PlanStep({ host, keep }: StepProps) {
   const id = useId();
   const [entries, setEntries] = useState(FIRST_LAYOUT);
+  /** The layout of the workbook's bed, where all of it is known. */
+  const [own, setOwn] = useState<LayoutEntries | null>(null);
+  const caught = numberIn(useNamed(host, CAUGHT).found?.Used_MAR);
   const plans = usePlanner();
   const { planned, problem } = usePlanned(plans, entries);
   const measured = useMeasured(host);
@@ -67,7 +74,13 @@ export function PlanStep({ host, keep }: StepProps) {
   const wrong = problem ?? wrongNeed;
 
   useEffect(() => {
-    firstLayout(host).then(setEntries, () => {});
+    firstLayout(host).then(
+      (first) => {
+        setEntries(first.entries);
+        setOwn(first.own ? first.entries : null);
+      },
+      () => {},
+    );
   }, [host]);
 
   const place = () =>
@@ -112,6 +125,9 @@ export function PlanStep({ host, keep }: StepProps) {
             rows={ROWS}
             caption={`Computed on cells of ${planned.plan.cell} m, without wind`}
           />
+          {caught !== undefined && entries === own && (
+            <MeanDifference computed={planned.judgement.meanRate} caught={caught} />
+          )}
           <div className="actions">
             <Button onClick={place}>Place the picture at the selected cell</Button>
             <Button onClick={live}>Add a sheet with live functions</Button>

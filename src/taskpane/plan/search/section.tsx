@@ -6,11 +6,12 @@ import type { Host } from "../../../hosts/host";
 import { TaskLine } from "../../parts/task-line";
 import { useTask } from "../../parts/use-task";
 import type { Act } from "../../workbook/act";
-import { numberIn, readNamed } from "../../workbook/named";
+import { readNamed } from "../../workbook/named";
 import { HeadList } from "../head-list";
 import type { LayoutEntries } from "../layout-entries";
 import type { Found } from "../worker/messages";
 import { type Planner, wrongWith } from "../worker/planner";
+import { fromAudit, SEARCH_NAMES } from "./audit-basis";
 import { FIRST_SEARCH, type HeadEntries, type SearchEntries, STANDS, searchOf } from "./entries";
 import { SearchResults } from "./results";
 import { writeAfter } from "./write-after";
@@ -33,19 +34,17 @@ export function SearchSection({ host, plans, entries, open, keep, id }: Props) {
   const [progress, setProgress] = useState<{ tried: number; total: number } | null>(null);
   const [found, setFound] = useState<{ result: Found; asked: SearchEntries } | null>(null);
   const [problem, setProblem] = useState("");
+  /** Whether the limits are those of the audit. */
+  const [limited, setLimited] = useState(false);
   const running = useRef<{ stop(): void } | null>(null);
   const task = useTask();
   const change = (changed: Partial<SearchEntries>) => setSearch((before) => ({ ...before, ...changed }));
 
   useEffect(() => {
-    readNamed(host, ["Water_Price", "Water_Days"]).then(
+    readNamed(host, SEARCH_NAMES).then(
       (found) => {
-        const [price, days] = [numberIn(found.Water_Price), numberIn(found.Water_Days)];
-        setSearch((before) => ({
-          ...before,
-          ...(price !== undefined && { waterPrice: String(price) }),
-          ...(days !== undefined && { days: String(days) }),
-        }));
+        setSearch((before) => ({ ...before, ...fromAudit(found) }));
+        setLimited(found.Limits_Table !== undefined);
       },
       () => {},
     );
@@ -69,16 +68,14 @@ export function SearchSection({ host, plans, entries, open, keep, id }: Props) {
   }
 
   const write = (candidate: Candidate) =>
-    task.attempt("Writing", async () => {
-      keep(await writeAfter(host, candidate, found!.asked.basis));
-      return "Written as after the upgrade, on the sheet Water and cost";
-    });
+    task.attempt("Writing", () => writeAfter(host, candidate, found!.asked.basis, keep));
 
   const text = (name: TextName, label: string, hint = "") => (
     <Field label={label} hint={hint || null}>
       <Input value={search[name]} autoComplete="off" onChange={(_, { value }) => change({ [name]: value })} />
     </Field>
   );
+  const fromLimits = limited ? "from the sheet Limits; blank: no limit" : "blank where there is no limit";
   return (
     <section aria-labelledby={`${id}-search`}>
       <h3 id={`${id}-search`}>Search for a better one</h3>
@@ -102,9 +99,9 @@ export function SearchSection({ host, plans, entries, open, keep, id }: Props) {
       <div className="fields pairs">
         {text("spacings", "Spacings across [m]", "with blanks between them")}
         {text("rowSpacings", "Spacings along [m]", "with blanks between them")}
-        {text("highest", "Highest SC", "blank where there is no limit")}
-        {text("lowRate", "Lowest MAR [mm/h]")}
-        {text("highRate", "Highest MAR [mm/h]")}
+        {text("highest", "Highest SC", fromLimits)}
+        {text("lowRate", "Lowest MAR [mm/h]", fromLimits)}
+        {text("highRate", "Highest MAR [mm/h]", fromLimits)}
         <Field label="SC and water by">
           <Select value={search.basis} onChange={(_, { value }) => change({ basis: value as LayoutBasis })}>
             <option value="driest">the driest cell</option>
