@@ -3,6 +3,7 @@ import { useId, useRef } from "react";
 import { ENOUGH_NOW } from "../../workbook/audit/water-cost/formulas";
 import { placeAtSelection } from "../map/picture/place-picture";
 import { pngOf } from "../map/picture/png";
+import { NoAudit } from "../new-audit/no-audit";
 import { Failure } from "../parts/failure";
 import { figure } from "../parts/figure";
 import { NamedChoice } from "../parts/named-choice";
@@ -53,6 +54,7 @@ export function CostStep({ host, keep }: StepProps) {
           The open workbook has no sheet Cost: it holds no audit, or one that was made before there was such a sheet.
           The step Set up opens one.
         </p>
+        <NoAudit host={host} keep={keep} />
       </section>
     );
   }

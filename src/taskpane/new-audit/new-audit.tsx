@@ -1,18 +1,9 @@
 import type { StepProps } from "../step";
+import { BLOCK_AUDIT } from "./block-audit";
 import { Cautions } from "./cautions";
 import { FirstFacts } from "./first-facts";
 import { OlderWorkbook } from "./older-workbook";
-import { WorkbookActions, type WorkbookKind } from "./workbook-actions";
-
-const AUDIT: WorkbookKind = {
-  noun: "audit",
-  blank: "block-audit",
-  saved: "Block audit.xlsx",
-  example: "example-audit",
-  savedExample: "Example audit.xlsx",
-  invented: "Example Nursery, block 7, an invented block",
-  first: "Site_Name",
-};
+import { WorkbookActions } from "./workbook-actions";
 
 /** Sets up the audit workbook of a block. */
 export function NewAudit({ host, keep }: StepProps) {
@@ -25,7 +16,7 @@ export function NewAudit({ host, keep }: StepProps) {
           the water and a report.
         </p>
         <OlderWorkbook host={host} />
-        <WorkbookActions host={host} keep={keep} kind={AUDIT} />
+        <WorkbookActions host={host} keep={keep} kind={BLOCK_AUDIT} />
       </section>
       <FirstFacts host={host} keep={keep} />
       <Cautions />

@@ -16,10 +16,15 @@ export interface AddedSheets {
   leftOut: string;
 }
 
-/** Adds the sheets of a file to the workbook; taken back by removing them. */
-export async function addSheets(host: Host, file: Uint8Array): Promise<AddedSheets> {
+/** Adds the sheets of a file to the workbook, and lets `fill` type into them; taken back by removing them. */
+export async function addSheets(
+  host: Host,
+  file: Uint8Array,
+  fill: () => Promise<void> = async () => {},
+): Promise<AddedSheets> {
   const before = await host.sheets();
   const leftOut = await host.insertSheets(file);
+  await fill();
   const added = (await host.sheets()).filter((name) => !before.includes(name));
   const after = await typedOn(host, added);
   const done: Act = {

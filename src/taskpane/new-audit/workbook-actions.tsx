@@ -22,6 +22,8 @@ export interface WorkbookKind {
   invented: string;
   /** The name of the cell that is selected once the sheets are added. */
   first: string;
+  /** What is typed into added sheets, and said of it; left out where nothing is. */
+  prepare?: (host: Host) => Promise<{ fill: () => Promise<void>; said: string }>;
 }
 
 interface Given {
@@ -47,9 +49,10 @@ export function WorkbookActions({ host, keep, kind }: Given) {
   async function add(): Promise<string | Question> {
     const file = await templateFile(kind.blank);
     const before = await host.sheets();
+    const { fill, said } = (await kind.prepare?.(host)) ?? { fill: undefined, said: "" };
     let leftOut = "";
     try {
-      const added = await addSheets(host, file);
+      const added = await addSheets(host, file, fill);
       keep(added.done);
       leftOut = added.leftOut;
     } catch (reason) {
@@ -65,7 +68,7 @@ export function WorkbookActions({ host, keep, kind }: Given) {
     }
     const first = (await readNamed(host, [kind.first]))[kind.first]?.area;
     if (first) await host.select(first);
-    return `The ${kind.noun} sheets are behind the sheets that were there. ${leftOut && `${leftOut}. `}Undo removes them`;
+    return `The ${kind.noun} sheets are behind the sheets that were there. ${said && `${said}. `}${leftOut && `${leftOut}. `}Undo removes them`;
   }
 
   return (

@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../../hosts/host";
+import { NoAudit } from "../new-audit/no-audit";
 import { Failure } from "../parts/failure";
 import { CountTable } from "../results/measure-table";
 import type { StepProps } from "../step";
@@ -44,6 +45,7 @@ export function ReadingsStep({ host, answer, entries, change, keep }: StepProps)
       <section aria-labelledby="canfall-readings">
         <h2 id="canfall-readings">Readings</h2>
         <Failure words={failure} />
+        <NoAudit host={host} keep={keep} />
         <ShownReadings answer={answer} host={host} />
         {found && <AuditReadings host={host} found={found} keep={keep} />}
         {audit && (

@@ -57,6 +57,13 @@ const writesOf = (book: RegisterBook, lines: readonly { audit: Audit; index: num
 export const unread = (lines: readonly FileLine[]): string[] =>
   lines.flatMap((line) => ("problem" in line ? [`${line.name}: ${line.problem}`] : []));
 
+/** Types an audit into the first line of an empty register. */
+export async function firstAudit(host: Host, audit: FileLine): Promise<void> {
+  const book = await readNow(host, REGISTER);
+  if (!book || !("inputs" in audit)) return;
+  await host.writeTogether(writesOf(book, [{ audit, index: 0 }]));
+}
+
 /**
  * Adds the audits of files to the register's first empty lines; what a line holds is never written over without asking.
  */

@@ -1,3 +1,4 @@
+import { NoAudit } from "../new-audit/no-audit";
 import type { StepProps } from "../step";
 import { useNamed } from "../workbook/use-named";
 import { CheckCopies } from "./check-copies";
@@ -18,6 +19,7 @@ export function ShareStep({ host, keep }: StepProps) {
             A share copy is of a block audit, and this workbook is a nursery plan: it has no audit. Open the audit of
             the block and make its copy there.
           </p>
+          <NoAudit host={host} keep={keep} />
         </section>
       ) : (
         <MakeCopy host={host} />
