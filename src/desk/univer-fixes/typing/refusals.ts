@@ -68,6 +68,10 @@ function reopen(grid: Grid, { unitId, subUnitId, row, col, text }: Refused): voi
  * A box names the cell, what was typed and the rule. OK opens the cell on that text, all of it selected; Cancel and Escape
  * leave the cell as it was.
  */
+/** How a number with a decimal comma is written here. */
+const pointWords = (text: string) =>
+  /^[+-]?\d+,\d+$/.test(text.trim()) ? ` Write it with a point: ${text.trim().replace(",", ".")}.` : "";
+
 export const refusals: Fix = {
   name: "refusals",
   wrong: "Where a check says no, the grid throws away what was typed and leaves the keys nowhere.",
@@ -116,7 +120,7 @@ export const refusals: Fix = {
         const words = validator.getRuleFinalError(rule, { unitId, subUnitId, row, col });
         box.returnValue = "";
         box.querySelector("p")!.textContent =
-          `${columnLetters(col + 1)}${row + 1}: "${text}" is not allowed here. ${words}`;
+          `${columnLetters(col + 1)}${row + 1}: "${text}" is not allowed here. ${words}${pointWords(text)}`;
         setTimeout(() => box.showModal()); // after the click or key that ended the entry, which would take its focus
         return false;
       },
