@@ -1,6 +1,7 @@
 import { LifecycleService, LifecycleStages } from "@univerjs/core";
 import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk/desk";
+import { keepNewest } from "../taskpane/answer/keep-answer";
 import { Pane } from "../taskpane/pane";
 import { exampleWorkbook } from "./files/example";
 import { fileButtons } from "./files/file-buttons";
@@ -58,7 +59,11 @@ async function start(): Promise<void> {
   await messages.follow(host, grid);
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
   const work = await keepWork(grid, files, cells, part("restore"));
-  fileButtons(files, { open: part("open"), save: part("save"), name: part("file") }, () => work?.clear());
+  fileButtons(
+    files,
+    { open: part("open"), save: part("save"), name: part("file") },
+    { prepare: () => keepNewest(host).catch(() => {}), saved: () => work?.clear() },
+  );
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   window.desk = scriptAccess(host, grid);

@@ -74,7 +74,7 @@ describe("an audit from the pane", () => {
     await expect.poll(() => value("Block_Area_m2")).toBe(36);
   });
 
-  test("takes pasted readings, and shows results as the workbook states them", async () => {
+  test("takes pasted readings, and shows the results of the workbook", async () => {
     await step("Readings");
     await pane().getByText("Paste readings from elsewhere").click();
     await pane()

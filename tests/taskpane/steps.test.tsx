@@ -216,21 +216,19 @@ describe("results of an audit", () => {
     expect(page.text(".problem li")).toEqual(["Mean catch: under 2.3 Cans!B22"]);
   });
 
-  it("are as the workbook states them, and the pane's own are on the same basis", async () => {
+  it("are on the same basis as those that the workbook states", async () => {
     // strips across 1.5 and 4.5 m wide, along 2 m each: areas 3, 9 and 3, 9
     const places = { B9: 1, C9: 2, A10: 1, A11: 3 };
     const named = { By_Area: true, Bed_Width_m: 6, Bed_Length_m: 4, Can_Mouth_mm: 100, Test_Minutes: 15 };
     // (3 · 20 + 9 · 25 + 3 · 30 + 9 · 25) / 24 = 25 mL, over pi 100² / 4 mm² in 15 min
-    const stated = { Used_MAR: 12.732395447, Verdict_MAR: "too few cans" };
+    const stated = { Used_MAR: 12.732395447 };
     const host = auditHost({
       cells: { Cans: { ...readings, ...places } },
       placed: true,
       named: { ...named, ...stated },
     });
     await open(host);
-    await page.shows("As the workbook states them");
     const rows = () => page.text("tr").filter((each) => each.startsWith("Mean application rate"));
-    expect(rows().at(-1)).toBe("Mean application rate12.7 mm/h? too few cans");
     expect(rows()[0]).toMatch(/^Mean application rate12\.7 mm\/h/);
     await page.shows("By area: each can is weighted by the ground that it is for");
     // 40 mL in the upper right can: (60 + 360 + 90 + 225) / 24 = 30.625 mL, and 28.75 mL with equal weight

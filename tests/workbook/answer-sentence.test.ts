@@ -69,7 +69,12 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
   [
     "one can reads 0 and the driest can sets the run time",
     { ...UNEVEN, setting: undefined, lack: "a can is dry", cause: undefined, zero: { cell: "K9", between: [71, 58] } },
-    "Block 7: no setting yet: K9 reads 0 between 71 and 58: unread, blocked head or typing error? The edges get 64 % of the middle; the cause is not known yet.",
+    "Block 7: no setting yet: K9 reads 0 between 71 and 58: unread, blocked head or typing error? The edges get 64 % of the middle; the cause can be told once K9 is checked.",
+  ],
+  [
+    "one can reads 0, the low quarter sets the run time and the bed is uneven: the cause read with it is not told",
+    { ...UNEVEN, zero: { cell: "K9", between: [71, 58] } },
+    "Block 7: check K9 first, which reads 0 between 71 and 58; until then set 68 min (2 × 34). The edges get 64 % of the middle; the cause can be told once K9 is checked.",
   ],
   [
     "one can reads 0 and the low quarter sets the run time",

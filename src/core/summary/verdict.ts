@@ -3,6 +3,9 @@ import type { Limit } from "../figures/limits";
 const FEWEST = 16;
 const INDICATIVE_UNDER = 24;
 
+/** Digits behind the point, so that a value which is its limit but for rounding is within. */
+const DIGITS = 9;
+
 export type Ends = readonly [low: number, high: number];
 
 /**
@@ -15,8 +18,10 @@ export type Ends = readonly [low: number, high: number];
  */
 export function verdict([low, high]: Ends, limit: Limit, cans: number): string {
   if (cans < FEWEST) return "too few cans";
-  return place(low, high, limit) + (cans < INDICATIVE_UNDER ? " (indicative)" : "");
+  return place(rounded(low), rounded(high), limit) + (cans < INDICATIVE_UNDER ? " (indicative)" : "");
 }
+
+const rounded = (value: number) => Number(value.toFixed(DIGITS));
 
 function place(low: number, high: number, limit: Limit): string {
   const least = limit.low ?? -Infinity;

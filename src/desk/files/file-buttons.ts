@@ -7,8 +7,14 @@ interface Parts {
   name: HTMLElement;
 }
 
+interface Acts {
+  /** Before a file is written. */
+  prepare: () => Promise<void>;
+  saved: () => void;
+}
+
 /** Wires the buttons above the grid; what went wrong is said beside them. */
-export function fileButtons(files: Files, { open, save, name }: Parts, saved: () => void): void {
+export function fileButtons(files: Files, { open, save, name }: Parts, { prepare, saved }: Acts): void {
   const chooser = document.createElement("input");
   chooser.type = "file";
   chooser.accept = ".xlsx";
@@ -47,7 +53,7 @@ export function fileButtons(files: Files, { open, save, name }: Parts, saved: ()
       const answer = misplaced === "" ? "same name" : await askBeforeSaving(misplaced);
       if (answer === "not") return `${files.name}: not saved`;
       if (answer === "other name") files.rename(otherName(files.name));
-      files.deliver(await files.save(), files.name);
+      files.deliver(await files.save(prepare), files.name);
       saved();
       const missing = files.leftOut();
       if (files.stale) return `${files.name}: saved while figures are out of date; the next program calculates them`;

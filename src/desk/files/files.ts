@@ -228,8 +228,10 @@ export class Files implements DeskFiles {
     return bytes;
   }
 
-  async save(): Promise<Uint8Array> {
+  /** @param prepare Writes what the file is to keep, once figures follow what was typed */
+  async save(prepare: () => Promise<void>): Promise<Uint8Array> {
     if (this.halfTyped()) await bookOf(this.grid).endEditingAsync(true);
+    if (await this.grid.calculation.settledWithin(SAVE_MS)) await prepare();
     const { bytes, state } = await this.write(SAVE_MS);
     this.kept = typedIn(state);
     this.base = bytes;

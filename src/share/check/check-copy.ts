@@ -26,11 +26,11 @@ import { ownReport } from "../report/own-report";
 import { agrees, NOT_GIVEN } from "./agreement";
 import { mustBeCalculated, wrongReading } from "./calculated";
 import { calledFigures } from "./called-figures";
-import { causeFindings } from "./cause-check";
 import { inputFindings } from "./evidence-check";
 import { evidenceFindings, evidenceOwn, rebuiltEvidence } from "./evidence-rebuilt";
 import { figureLabel } from "./figure-label";
 import { impossibleFindings } from "./impossible-figures";
+import { keptFindings } from "./kept-check";
 import { knownWords } from "./known-words";
 import { remainingCalls, replacedFindings, replacedKeys, replacedValues } from "./replaced-check";
 import { sentenceOf } from "./sentence";
@@ -161,7 +161,7 @@ async function checkedBy(
       : [isAudit ? saying("added", EVIDENCE, NOT_A_COPY) : saying("changed", EVIDENCE, NO_EVIDENCE)]),
     ...(evidence ? replacedFindings(book, evidence, own) : []),
     ...impossibleFindings(book, specs),
-    ...(isAudit ? causeFindings(book) : []),
+    ...(isAudit ? keptFindings(book) : []),
     ...template,
     ...remainingCalls(book),
     ...(changedTyped ? [] : values),

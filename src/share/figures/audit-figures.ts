@@ -3,7 +3,9 @@ import { InputError } from "../../core/errors";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { AuditInputs } from "./audit-inputs";
 import { bedCans } from "./bed-cans";
+import { cellsOfFile } from "./cells-of-file";
 import { costFigures } from "./cost-figures";
+import { type KeptEnds, keptEnds } from "./kept-ends";
 import { limitFigures, limitsInUse } from "./limits-in-use";
 import { potFigures } from "./pot-figures";
 import { runTimeFigures } from "./run-time-figures";
@@ -31,14 +33,14 @@ export interface Recomputed {
 /** Every figure of an audit by our own computation from what was typed; no formula of the file takes part. */
 export function auditFigures(book: FileBook): Recomputed {
   try {
-    return { figures: figuresOf(new AuditInputs(book)), problem: "" };
+    return { figures: figuresOf(new AuditInputs(book), keptEnds(cellsOfFile(book))), problem: "" };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return { figures: new Map(), problem: error.message };
   }
 }
 
-function figuresOf(inputs: AuditInputs): Map<string, Stated> {
+function figuresOf(inputs: AuditInputs, kept: KeptEnds): Map<string, Stated> {
   const cans = bedCans(inputs);
   const limits = limitsInUse(inputs);
   const { equal, weighted, byArea, used } = testMeasures(inputs, cans);
@@ -59,7 +61,7 @@ function figuresOf(inputs: AuditInputs): Map<string, Stated> {
     ...named("Weighted", weighted),
     ["By_Area", byArea],
     ...limitFigures(limits),
-    ...verdictFigures(limits, used, cans),
+    ...verdictFigures(limits, used, cans, kept),
     ["Net_Depth_mm", run.netDepth],
     ["Run_Multiplier", run.multiplier],
     ["Gross_Multiplier", run.grossMultiplier],

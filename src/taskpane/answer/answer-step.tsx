@@ -1,39 +1,40 @@
 import { Button } from "@fluentui/react-components";
 import { useMemo } from "react";
 import type { Snapshot } from "../../hosts/snapshot";
+import { answerFacts } from "../../workbook/answer/answer-facts";
 import { answerSentence } from "../../workbook/answer/answer-sentence";
 import { useBedReading } from "../map/bed/use-bed-reading";
-import { useKeptCause } from "../map/bed/use-kept-cause";
 import { CauseSection } from "../map/cause-section";
 import { MapPicture } from "../map/picture/map-picture";
 import { SelectedMap } from "../map/selected-map";
 import { useMap } from "../map/use-map";
 import { WholeBedSection } from "../map/whole-bed-section";
+import { NoAudit } from "../new-audit/no-audit";
 import { CellLink } from "../parts/cell-link";
 import { Failure } from "../parts/failure";
 import { DataChecks } from "../readings/data-checks";
 import { SPEAKING_CHECKS } from "../readings/read-checks";
 import { ShownReadings } from "../readings/shown-readings";
+import { FiguresTable } from "../results/figures-table";
 import { InsertFunction } from "../results/insert-function";
 import { MeasureTable } from "../results/measure-table";
-import { StatedResults } from "../results/stated-results";
 import { PlannedRun } from "../run-time/planned-run";
 import type { StepProps } from "../step";
-import { namedCells } from "../workbook/named";
+import { cellsOf, namedCells } from "../workbook/named";
 import type { Reading } from "../workbook/reading";
 import { areCans } from "../workbook/use-stated";
 import { useWatched } from "../workbook/use-watched";
-import { answerFacts, FACT_NAMES } from "./answer-facts";
 import { auditByFit } from "./audit";
-import { FiguresTable } from "./figures-table";
 import { ACTION_NAMES, firstActions, freeActionLine } from "./first-actions";
+import { canCellOf, KEEPING_NAMES } from "./keep-answer";
 import { NeededList } from "./needed-list";
 import { SettingBox } from "./setting-box";
 import { STILL_NEEDED } from "./still-needed";
+import { useKeptAnswer } from "./use-kept-answer";
 import { ZeroQuestion } from "./zero-question";
 
 const CELLS: Reading<Snapshot> = {
-  wants: { names: [...FACT_NAMES, ...ACTION_NAMES, ...SPEAKING_CHECKS.wants.names!] },
+  wants: { names: [...KEEPING_NAMES, ...ACTION_NAMES, "Multiplier_Basis", ...SPEAKING_CHECKS.wants.names!] },
   read: (snapshot) => snapshot,
 };
 
@@ -42,17 +43,17 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
   const { found: needed, failure } = useWatched(host, STILL_NEEDED);
   const { found: snapshot } = useWatched(host, CELLS);
   const map = useMap(host, "audit", answer, null);
-  const { reading, stop } = useBedReading(map.ask);
-  useKeptCause(host, reading, map.stamp);
+  const { reading, settled, stop } = useBedReading(map.ask);
   const verdict = reading.cause?.verdict;
   const cans = snapshot?.named("Cans_Readings")?.area;
   const named = useMemo(() => snapshot && namedCells(snapshot, ["Cans_Readings", "Multiplier_Basis"]), [snapshot]);
   const own = areCans(named, answer?.area);
   const whole = own && reading.interval?.kind === "interval" ? reading.interval.whole : undefined;
   const audit = useMemo(() => auditByFit(answer?.audit ?? null, whole), [answer?.audit, whole]);
+  useKeptAnswer(host, snapshot, { ready: settled && answer !== null, verdict, whole });
   const facts = useMemo(
-    () => (snapshot && audit && own ? answerFacts(snapshot, audit, map.source, verdict) : null),
-    [snapshot, audit, own, map.source, verdict],
+    () => (snapshot && audit && own ? answerFacts(cellsOf(snapshot), audit.rows, verdict, canCellOf(snapshot)) : null),
+    [snapshot, audit, own, verdict],
   );
   const actions = useMemo(
     () => (snapshot && facts ? firstActions(snapshot, facts, verdict, SPEAKING_CHECKS.read(snapshot)) : []),
@@ -64,6 +65,7 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
       <section aria-labelledby="canfall-answer">
         <h2 id="canfall-answer">Answer</h2>
         <Failure words={failure} />
+        <NoAudit host={host} keep={keep} />
         {facts && (
           <p role="status" className="answer">
             {answerSentence(facts)}
@@ -127,7 +129,6 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
       <details>
         <summary>All figures, intervals and where the limits come from</summary>
         {audit && <MeasureTable audit={audit} />}
-        <StatedResults host={host} />
       </details>
       <details>
         <summary>What the run time is calculated from</summary>

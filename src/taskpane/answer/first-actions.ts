@@ -49,7 +49,8 @@ export function firstActions(
   const wrong = checks.filter(({ words }) => !words.startsWith("not checked"));
   for (const { label, words, cell } of wrong.slice(0, 1)) add(`${label}: ${words}`, cell);
   const actions = freeActionLine(snapshot);
-  if (facts.uneven && verdict) add(`${capital(verdict.next)}.`, actions ? cellAt(actions, 0, 0) : undefined);
+  if (facts.uneven && verdict && !facts.zero)
+    add(`${capital(verdict.next)}.`, actions ? cellAt(actions, 0, 0) : undefined);
   const now = snapshot.named("Run_Minutes_Now")?.cells[0]?.[0];
   if (facts.setting && typeof now === "number" && Math.abs(now - facts.setting.total) >= 1) {
     add(`Change the controller: ${now} min now, set ${facts.setting.total} min.`, first(snapshot, "Run_Minutes_Now"));

@@ -1,6 +1,6 @@
 import type { Snapshot } from "../../hosts/snapshot";
 import { BED_CELLS, bedOfWorkbook, type WorkbookBed } from "../../workbook/bed/bed-of-workbook";
-import { namedCells, numberIn, textIn } from "../workbook/named";
+import { cellsOf, namedCells, numberIn, textIn } from "../workbook/named";
 import type { MapFacts } from "./bed-map";
 
 const TITLE_NAMES = ["Site_Name", "Block_Name", "By_Area", "Used_MAR", "Used_CU", "Used_DU"] as const;
@@ -19,7 +19,7 @@ export interface BedFacts extends Pick<MapFacts, "width" | "length" | "heads" | 
 
 export function bedFacts(snapshot: Snapshot): BedFacts {
   const found = namedCells(snapshot, BED_NAMES);
-  const bed = bedOfWorkbook((name) => snapshot.named(name)?.cells ?? null);
+  const bed = bedOfWorkbook(cellsOf(snapshot));
   const title = [textIn(found.Site_Name), textIn(found.Block_Name)].filter(Boolean).join(", ");
   return {
     title: title || "The bed from above",

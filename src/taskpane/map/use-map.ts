@@ -4,7 +4,6 @@ import type { Host } from "../../hosts/host";
 import type { Snapshot } from "../../hosts/snapshot";
 import type { Answer } from "../answer/answer";
 import { words } from "../parts/words";
-import { INPUTS_STAMP, stampIn } from "../workbook/kept";
 import type { Reading } from "../workbook/reading";
 import { useWatched } from "../workbook/use-watched";
 import type { Ask } from "./bed/bed-messages";
@@ -19,16 +18,14 @@ export interface MapState {
   seen: Seen | null;
   /** The bed that can be read for its cause; null while something is lacking. */
   ask: Ask | null;
-  /** Stamp of the inputs that it is drawn from. */
-  stamp: string;
   problem: string;
 }
 
-const NOTHING: MapState = { source: null, facts: null, seen: null, ask: null, stamp: "", problem: "" };
+const NOTHING: MapState = { source: null, facts: null, seen: null, ask: null, problem: "" };
 
 /** What a map is drawn from; the selection comes with every snapshot. */
 const CELLS: Reading<Snapshot> = {
-  wants: { names: [...AUDIT_NAMES, ...BED_NAMES, INPUTS_STAMP] },
+  wants: { names: [...AUDIT_NAMES, ...BED_NAMES] },
   read: (snapshot) => snapshot,
 };
 
@@ -42,7 +39,7 @@ function mapOf(snapshot: Snapshot, way: Way, answer: Answer, spacings: Spacings 
     const source = findSource(snapshot, way, answer, spacings);
     const facts: BedFacts = way === "audit" ? bedFacts(snapshot) : { title: "The bed from above" };
     return {
-      ...{ source, facts, stamp: way === "audit" ? stampIn(snapshot) : "", problem: "" },
+      ...{ source, facts, problem: "" },
       seen: seen(source.field, facts.bearing, facts.mean),
       ask: askOf(source, facts),
     };

@@ -2,8 +2,9 @@ import type { Limit } from "../../core/figures/limits";
 import type { SummaryRow } from "../../core/summary/summary";
 import { type Audit, MOST_RESAMPLED } from "../answer/audit";
 import type { Catches } from "../answer/catches";
-import { figure, withItsUnit } from "../parts/figure";
+import { figure } from "../parts/figure";
 import { Verdict } from "../parts/verdict";
+import { FigureValue, limitWords, unitOf } from "./figure-words";
 
 /** Whose limits they are; the reader may open it. */
 function LimitSources({ limits }: { limits: readonly Limit[] }) {
@@ -13,7 +14,7 @@ function LimitSources({ limits }: { limits: readonly Limit[] }) {
       <ul>
         {limits.map(({ measure, text, source, year }) => (
           <li key={measure}>
-            {measure} {text.replace(">=", "≥").replace("<=", "≤")}: {[source, year].filter(Boolean).join(", ")}
+            {measure} {limitWords(text)}: {[source, year].filter(Boolean).join(", ")}
           </li>
         ))}
       </ul>
@@ -22,16 +23,12 @@ function LimitSources({ limits }: { limits: readonly Limit[] }) {
 }
 
 function Row({ row }: { row: SummaryRow }) {
-  const words = typeof row.value === "string";
-  const unit = row.unit === "cans" && row.value === 1 ? "can" : row.unit || "ratio";
+  const unit = unitOf(row);
   return (
     <tr>
       <th scope="row">{row.measure}</th>
       <td className="right">
-        <span className={words ? "" : "figure"}>
-          {withItsUnit(row.value, row.unit)}
-          {!words && ` ${unit}`}
-        </span>
+        <FigureValue row={row} />
         {row.low !== "" && row.high !== "" && (
           <span className="detail">
             {row.estimate === undefined
@@ -41,7 +38,7 @@ function Row({ row }: { row: SummaryRow }) {
         )}
         {row.limit && (
           <span className="detail">
-            limit {row.limit.replace(">=", "≥").replace("<=", "≤")} {unit}
+            limit {limitWords(row.limit)} {unit}
           </span>
         )}
         {row.verdict && <Verdict words={row.verdict} />}

@@ -1,7 +1,8 @@
 import { Button } from "@fluentui/react-components";
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import type { Host } from "../../hosts/host";
 import type { CheckedFile, CopyReport } from "../../share/copy-report";
+import { keepNewest } from "../answer/keep-answer";
 import type { Question } from "../parts/question";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
@@ -25,10 +26,16 @@ export function MakeCopy({ host }: { host: Host }) {
   const task = useTask();
   const [doubtful, setDoubtful] = useState<CheckedFile | null>(null);
 
+  useEffect(() => {
+    void keepNewest(host).catch(() => {});
+  }, [host]);
+
   async function make(): Promise<string | Question> {
     const now = new Date();
     const { shareCopy, checkedFile } = await copyTools();
     setDoubtful(null);
+    await host.settled();
+    await keepNewest(host);
     await host.settled();
     const file = await shareCopy(await host.bytes(), now);
     const name = await copyName(host);

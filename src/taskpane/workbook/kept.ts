@@ -1,18 +1,8 @@
-import type { Cell, Input } from "../../cells/cell";
+import type { Input } from "../../cells/cell";
 import type { Host } from "../../hosts/host";
 import type { Snapshot } from "../../hosts/snapshot";
 
-/** The stamp of the inputs as they are now. */
-export const INPUTS_STAMP = "Inputs_Stamp";
-
-/** What the inputs are stamped with; "" where the workbook has none, or is still calculating. */
-export function stampIn(snapshot: Snapshot): string {
-  if (snapshot.seen.calculating) return "";
-  const cell: Cell = snapshot.named(INPUTS_STAMP)?.cells[0]?.[0] ?? null;
-  return typeof cell === "string" ? cell : "";
-}
-
-/** Keeps values in named cells of the workbook, where it has them and the snapshot shows other ones; one write. */
+/** Keeps values in named cells of the workbook, those that differ from what the snapshot shows, in one write. */
 export async function keepInWorkbook(
   host: Host,
   snapshot: Snapshot,

@@ -3,6 +3,7 @@ import { cellAt } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
 import type { Host } from "../../hosts/host";
 import type { Snapshot } from "../../hosts/snapshot";
+import type { CellsOf } from "../../workbook/bed/cells-of";
 import { type Reading, readNow } from "./reading";
 
 /** The cell behind a defined name, or the first one of an area. */
@@ -33,6 +34,12 @@ export function namedCells(snapshot: Snapshot, names: readonly string[]): NamedC
     }),
   );
 }
+
+/** The cells behind the names of a snapshot. */
+export const cellsOf =
+  (snapshot: Snapshot): CellsOf =>
+  (name) =>
+    snapshot.named(name)?.cells ?? null;
 
 /** Reads the first cell behind each name. */
 export const namedReading = (names: readonly string[]): Reading<NamedCells> => ({

@@ -62,17 +62,20 @@ export function toRepeat({ notValid, wind, drift }: Pick<AnswerFacts, "notValid"
   return `no setting, because ${reasons.join(" and ")}. Test again${how.length > 0 ? ` ${how.join(" and ")}` : ""}.`;
 }
 
+const minutes = (value: number) => String(Number(value.toFixed(2)));
+
 /** `68 min (2 × 34)`. */
 export function settingWords({ pulses, each, total }: ControllerSetting): string {
-  return `${shown(total)} min${pulses > 1 ? ` (${pulses} × ${shown(each)})` : ""}`;
+  return `${minutes(total)} min${pulses > 1 ? ` (${pulses} × ${minutes(each)})` : ""}`;
 }
 
 /** `K9 reads 0 between 71 and 58`. */
 export const zeroWords = ({ cell, between: [one, other] }: NonNullable<AnswerFacts["zero"]>): string =>
   `${cell} reads 0 between ${shown(one)} and ${shown(other)}`;
 
-function whyUneven({ parts, cause }: AnswerFacts): string {
+function whyUneven({ parts, cause, zero }: AnswerFacts): string {
   const seen = parts.trim().replace(/\.$/, "");
+  if (zero) return `${seen ? ` ${seen}; the` : " The"} cause can be told once ${zero.cell} is checked.`;
   if (!cause || cause.cause === NO_CAUSE) return seen ? ` ${seen}; the cause is not known yet.` : "";
   const lead = `${cause.cause}${cause.where ? `, ${cause.where}` : ""} (${weightWords(cause.weight)})`;
   const told = cause.certain ? `cause: ${lead}` : `the cause is not certain; leading: ${lead}`;
@@ -81,15 +84,17 @@ function whyUneven({ parts, cause }: AnswerFacts): string {
 
 function whatToDo(facts: AnswerFacts): string {
   const { setting, lack, uneven, cause, zero } = facts;
-  const known = cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
+  const known = !zero && cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
   if (!setting) {
     const why = zero ? `${zeroWords(zero)}: unread, blocked head or typing error?` : `${lack}.`;
     return `${uneven && known ? "mend first, then test again; " : ""}no setting yet: ${why}`;
   }
   const asked = zero ? ` ${zeroWords(zero)}: check it.` : "";
   if (!uneven) return `set ${settingWords(setting)}.${asked}`;
+  if (zero)
+    return `check ${zero.cell} first, which reads 0 between ${zero.between.map(shown).join(" and ")}; until then set ${settingWords(setting)}.`;
   const first = known ? "mend first, then test again" : "find the cause at the heads and mend it, then test again";
-  return `${first}; until then set ${settingWords(setting)}.${asked}`;
+  return `${first}; until then set ${settingWords(setting)}.`;
 }
 
 /** Today's use under this part of what is needed leaves nothing to save; the limit of the sheet Water and cost. */

@@ -3,8 +3,11 @@ import { type CellsOf, listOf } from "./cells-of";
 
 const isFilled = (cell: unknown) => cell !== null && cell !== undefined && cell !== "";
 
+/** The cans of a bed, and which rows and columns of the audit's form they are in, from 0. */
+export type PlacedCans = BedCans & { rows: number[]; columns: number[] };
+
 /** The cans of an audit as typed: rows and columns that hold anything, null where a can was not read. */
-export function bedCans(cells: CellsOf): BedCans {
+export function bedCans(cells: CellsOf): PlacedCans {
   const typed = cells("Cans_Readings") ?? [];
   const rows = typed.flatMap((line, row) => (line.some(isFilled) ? [row] : []));
   const columns = (typed[0] ?? []).flatMap((_, column) =>
@@ -17,5 +20,6 @@ export function bedCans(cells: CellsOf): BedCans {
     grid: rows.map((row) => columns.map((column) => reading(typed[row]![column]))),
     across: columns.map((column) => place(across[column])),
     along: rows.map((row) => place(along[row])),
+    ...{ rows, columns },
   };
 }

@@ -2,9 +2,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import { words } from "../../parts/words";
 import { type Run, workRun } from "../../parts/work-run";
 import type { Ask, Said } from "./bed-messages";
-import { bedWork } from "./bed-work";
-
-const WORK = { worker: () => new Worker(new URL("./bed-worker.ts", import.meta.url)), near: bedWork };
+import { BED_WORK } from "./bed-run";
 
 type Heard<K extends Said["kind"]> = Extract<Said, { kind: K }>;
 
@@ -15,12 +13,14 @@ export interface BedReading {
   redrawn?: Heard<"redrawn">;
   problem: string;
   running: boolean;
+  /** The bed that it was read from, as text; null: none. */
+  of: string | null;
 }
 
 /** A bed that somebody is typing into is not read yet: the fits would take the machine from the typist. */
 const STILL_MS = 1000;
 
-const NOTHING: BedReading = { problem: "", running: false };
+const NOTHING: BedReading = { problem: "", running: false, of: null };
 
 function heard(before: BedReading, said: Said): BedReading {
   if (said.kind === "cause") return { ...before, cause: said };
@@ -29,8 +29,11 @@ function heard(before: BedReading, said: Said): BedReading {
   return before;
 }
 
-/** Reads a bed beside the page whenever it is another one; `ask` null: there is none to read. */
-export function useBedReading(ask: Ask | null): { reading: BedReading; stop: () => void } {
+/**
+ * Reads a bed beside the page whenever it is another one; `ask` null: there is none to read. `settled`: cause and interval of
+ * this very bed were read, or cannot be.
+ */
+export function useBedReading(ask: Ask | null): { reading: BedReading; settled: boolean; stop: () => void } {
   const [reading, setReading] = useState(NOTHING);
   const current = useRef<Run | null>(null);
   const key = ask && JSON.stringify(ask);
@@ -39,9 +42,9 @@ export function useBedReading(ask: Ask | null): { reading: BedReading; stop: () 
       setReading(NOTHING);
       return;
     }
-    setReading({ problem: "", running: true });
+    setReading({ problem: "", running: true, of: key });
     const start = () => {
-      const run = workRun<Ask, Said>(WORK, JSON.parse(key) as Ask, (said) =>
+      const run = workRun<Ask, Said>(BED_WORK, JSON.parse(key) as Ask, (said) =>
         setReading((before) => heard(before, said)),
       );
       current.current = run;
@@ -61,5 +64,6 @@ export function useBedReading(ask: Ask | null): { reading: BedReading; stop: () 
     };
   }, [key]);
   const stop = useCallback(() => current.current?.stop(), []);
-  return { reading, stop };
+  const settled = reading.of === key && (key === null || reading.interval !== undefined || !reading.running);
+  return { reading, settled, stop };
 }

@@ -6,11 +6,12 @@ import { inRow } from "../../form/entry-lines";
 import type { CellSpec, ShadeSpec, SheetSpec } from "../../form/sheet-spec";
 import { COVERAGE } from "../coverage/coverage";
 import { BELOW_0, SOURCE_LEFT, TOP as SOURCE_TOP } from "../coverage/places";
+import { VERDICTS_USE } from "../results/words";
 import { actionTable, comparisonTable, FACTS, measureTable, waterTable } from "./blocks";
 import { IDLE_CHECKS, WARNING_CHECKS } from "./checks";
 import { NO_COPY_CODE } from "./copy-code";
 
-const TOP = 5;
+const TOP = 6;
 const PICTURE_LEFT = 5;
 const WHITE = "#ffffff";
 const ALL = "A:X";
@@ -20,7 +21,6 @@ const METHOD =
 const ASSUMPTIONS = [
   "The test is for this bed at this pressure and wind; figures follow from the readings in this workbook and can be calculated again from them.",
   "Water needed: area · net depth · watering days · multiplier, as on Run time and Water and cost; a saving counts only where the pots that set the run time get enough now.",
-  "Verdicts compare the value alone with the limit named; they are no certificate. Local rules and licensed people come first.",
 ];
 
 function facts(): CellSpec[] {
@@ -42,13 +42,13 @@ function facts(): CellSpec[] {
 }
 
 /** A can takes so many cells across and along that the cans fill the picture. */
-const SCALE = "$Z$5";
+const SCALE = `$Z$${TOP}`;
 const reached = (count: "COLUMN" | "ROW", from: number) =>
   `MAX(1,SUMPRODUCT(MAX((Coverage_Rates<>"")*(${count}(Coverage_Rates)-${from - 1}))))`;
 const scale: CellSpec[] = [
-  { at: "Z4", kind: "note", value: "Cells of the picture that a can takes each way; not printed" },
+  { at: `Z${TOP - 1}`, kind: "note", value: "Cells of the picture that a can takes each way; not printed" },
   {
-    at: "Z5",
+    at: `Z${TOP}`,
     kind: "working",
     formula: `MAX(1,MIN(INT(${MOST_ACROSS}/${reached("COLUMN", SOURCE_LEFT)}),INT(${MOST_ALONG}/${reached("ROW", SOURCE_TOP)})))`,
   },
@@ -101,7 +101,7 @@ const ACTIONS = actionTable(ACTIONS_TOP);
 const COMPARISON_TOP = ACTIONS_TOP + ACTIONS.rows;
 const COMPARISON = comparisonTable(COMPARISON_TOP);
 const METHOD_ROW = COMPARISON_TOP + COMPARISON.rows;
-const SIGNATURES = METHOD_ROW + 2 + ASSUMPTIONS.length;
+const SIGNATURES = METHOD_ROW + 3 + ASSUMPTIONS.length;
 
 const tall = (first: number, count: number, height: number) =>
   Object.fromEntries(Array.from({ length: count }, (_, index) => [first + index, height]));
@@ -113,7 +113,8 @@ export const REPORT: SheetSpec = {
   printed: `A1:X${SIGNATURES + 3}`,
   widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
   heights: {
-    3: 28,
+    3: 44,
+    4: 28,
     [LEGEND]: 26,
     [COUNTING]: 36,
     [METHOD_ROW + 1]: 26,
@@ -132,7 +133,8 @@ export const REPORT: SheetSpec = {
       kind: "caution",
       formula: 'IF(Lack_Rate<>"","Not complete: "&Lack_Rate&". ","")&Readings_Problem&Audit_Remark',
     },
-    { at: inRow(ALL, 3), kind: "answer", formula: 'Coverage_Sentence&" "&Cause_Sentence' },
+    { at: inRow(ALL, 3), kind: "answer", formula: "Answer_Sentence" },
+    { at: inRow(ALL, 4), kind: "note", formula: 'Coverage_Sentence&" "&Cause_Sentence' },
     ...facts(),
     { at: `E${TOP - 1}:X${TOP - 1}`, kind: "heading", value: "Coverage of the bed, from above" },
     ...scale,
@@ -157,6 +159,11 @@ export const REPORT: SheetSpec = {
     { at: inRow(ALL, METHOD_ROW), kind: "heading", value: "Method and assumptions" },
     { at: inRow(ALL, METHOD_ROW + 1), kind: "note", value: METHOD },
     ...ASSUMPTIONS.map((value, index): CellSpec => ({ at: inRow(ALL, METHOD_ROW + 2 + index), kind: "note", value })),
+    {
+      at: inRow(ALL, METHOD_ROW + 2 + ASSUMPTIONS.length),
+      kind: "note",
+      formula: `${VERDICTS_USE}&" They are no certificate. Local rules and licensed people come first."`,
+    },
     { at: `A${SIGNATURES}:C${SIGNATURES}`, kind: "signature", formula: '"Auditor: "&Auditor' },
     { at: `E${SIGNATURES}:X${SIGNATURES}`, kind: "signature", value: "Signature, date:" },
     { at: `A${SIGNATURES + 1}:C${SIGNATURES + 1}`, kind: "signature", value: "For the licence holder:" },

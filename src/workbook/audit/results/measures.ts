@@ -1,18 +1,36 @@
 import { MEASURES } from "../../../core/figures/measures";
 import { figureField } from "../../form/entry-field";
 import type { CellSpec } from "../../form/sheet-spec";
-import { DRY, NEEDS_FOUR, QUARTER_DRY } from "./words";
+import { whileFresh } from "../working/stamp";
+import { DRY, NEEDS_FOUR, OUT_OF_DATE, QUARTER_DRY } from "./words";
 
 const FIRST_MEASURE = 6;
 
-function verdict(value: string, low: string, high: string): string {
-  const reached = (limit: string, sign: string) =>
-    limit ? `IF(ISNUMBER(${limit}),ROUND(${value},9)${sign}${limit},TRUE)` : "TRUE";
-  const place = `IF(AND(${reached(low, ">=")},${reached(high, "<=")}),"within","outside")`;
-  const limited = [low, high].filter((limit) => limit !== "");
-  const judged = `IF(Cans_Counted<16,"too few cans",${place}&IF(Cans_Counted<24," (indicative)",""))`;
+const limited = (limit: string, formula: string, otherwise: "TRUE" | "FALSE") =>
+  limit ? `IF(ISNUMBER(${limit}),${formula},${otherwise})` : otherwise;
+
+/** Where a value, or an interval, is against its limit; the limit itself is within. */
+function place([least, most]: readonly [string, string], low: string, high: string): string {
+  const [first, last] = [`ROUND(${least},9)`, `ROUND(${most},9)`];
+  const inside = `AND(${limited(low, `${first}>=${low}`, "TRUE")},${limited(high, `${last}<=${high}`, "TRUE")})`;
+  if (least === most) return `IF(${inside},"within","outside")`;
+  const beyond = `OR(${limited(low, `${last}<${low}`, "FALSE")},${limited(high, `${first}>${high}`, "FALSE")})`;
+  return `IF(${inside},"within",IF(${beyond},"outside","too close to call"))`;
+}
+
+/** The verdict of a measure: by the interval that the pane keeps, where it has one, else by the value alone. */
+function verdict(value: string, low: string, high: string, ends: string | undefined): string {
+  const indicative = 'IF(Cans_Counted<24," (indicative)","")';
+  const alone = `${place([value, value], low, high)}&${indicative}`;
+  const [least, most] = [`Ends_${ends}_Low`, `Ends_${ends}_High`];
+  const whole = `IF(COUNT(${least},${most})=2,${place([least, most], low, high)}&${indicative},${alone})`;
+  const read = ends
+    ? whileFresh(["Ends_Stamp", "Inputs_Stamp"], whole, { none: alone, stale: `"${OUT_OF_DATE}"` })
+    : alone;
+  const judged = `IF(Cans_Counted<16,"too few cans",${read})`;
+  const limits = [low, high].filter((limit) => limit !== "");
   const worded = `IF(${value}="${NEEDS_FOUR}","too few cans",IF(OR(${value}="${DRY}",${value}="${QUARTER_DRY}"),"outside",""))`;
-  return `IF(COUNT(${limited.join(",")})=0,"",IF(ISNUMBER(${value}),${judged},${worded}))`;
+  return `IF(COUNT(${limits.join(",")})=0,"",IF(ISNUMBER(${value}),${judged},${worded}))`;
 }
 
 interface Measure {
@@ -21,7 +39,7 @@ interface Measure {
   format?: string;
   name?: string;
   formula: string;
-  limit?: { name: string; low?: true; high?: true; verdict: string };
+  limit?: { name: string; low?: true; high?: true; verdict: string; ends?: true };
   means: string;
 }
 
@@ -39,21 +57,21 @@ const LINES: readonly Measure[] = [
     label: `${MEASURES.MAR.name} (${MEASURES.MAR.short})`,
     name: "Used_MAR",
     formula: used("MAR"),
-    limit: { name: "MAR", low: true, high: true, verdict: "Verdict_MAR" },
+    limit: { name: "MAR", low: true, high: true, verdict: "Verdict_MAR", ends: true },
     means: "Mean depth in the cans, as millimetres in an hour.",
   },
   {
     ...figureField(MEASURES.CU),
     name: "Used_CU",
     formula: used("CU"),
-    limit: { name: "CU", low: true, verdict: "Verdict_CU" },
+    limit: { name: "CU", low: true, verdict: "Verdict_CU", ends: true },
     means: "100 · (1 - mean distance of the cans from their mean / mean). Christiansen 1942.",
   },
   {
     ...figureField(MEASURES.DU),
     name: "Used_DU",
     formula: used("DU_Quarter"),
-    limit: { name: "DU", low: true, verdict: "Verdict_DU" },
+    limit: { name: "DU", low: true, verdict: "Verdict_DU", ends: true },
     means:
       "100 · mean of the driest quarter / mean of all. By area the driest quarter of the ground ends inside a can; with equal weight it is the nearest whole number of cans. Merriam and Keller 1978.",
   },
@@ -69,7 +87,7 @@ const LINES: readonly Measure[] = [
     ...figureField(MEASURES.SC_QUARTER),
     name: "Used_SC_Quarter",
     formula: used("SC_Quarter"),
-    limit: { name: "SCQ", high: true, verdict: "Verdict_SCQ" },
+    limit: { name: "SCQ", high: true, verdict: "Verdict_SCQ", ends: true },
     means: "Mean / mean of the driest quarter.",
   },
   {
@@ -93,7 +111,12 @@ function measureLines({ label, unit, format, name, formula, limit, means }: Meas
     ...(limit && name
       ? ([
           { at: `D${row}`, kind: "answer", formula: `Limit_${limit.name}_Text` },
-          { at: `E${row}`, kind: "answer", formula: verdict(name, low, high), name: limit.verdict },
+          {
+            at: `E${row}`,
+            kind: "answer",
+            formula: verdict(name, low, high, limit.ends && limit.name),
+            name: limit.verdict,
+          },
           { at: `F${row}:F${row + 1}`, kind: "note", formula: `Limit_${limit.name}_Source` },
         ] satisfies CellSpec[])
       : []),

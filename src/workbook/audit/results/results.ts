@@ -4,6 +4,7 @@ import type { SheetSpec } from "../../form/sheet-spec";
 import { EARLIER_COMPARABLE, EARLIER_LINES } from "./earlier";
 import { AFTER_MEASURES, MEASURE_CELLS, MEASURE_HEIGHTS } from "./measures";
 import { OTHER_ROWS, otherBasis } from "./other-basis";
+import { VERDICTS_USE } from "./words";
 
 const OTHER = AFTER_MEASURES + 4;
 const EARLIER = OTHER + OTHER_ROWS + 1;
@@ -48,8 +49,7 @@ export const RESULTS: SheetSpec = {
     {
       at: `A${AFTER_MEASURES + 1}:F${AFTER_MEASURES + 1}`,
       kind: "note",
-      value:
-        "Verdicts here compare the value alone with the limit; the limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. The add-in's pane and SUMMARY compare the whole 90 % interval, so they may say too close to call where this sheet says within or outside.",
+      formula: `${VERDICTS_USE}&" The limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. SC (driest can) has no interval: its value alone is compared."`,
     },
     {
       at: `A${AFTER_MEASURES + 2}:F${AFTER_MEASURES + 2}`,

@@ -31,6 +31,12 @@ const LEACHING_ADVISED = nestedIfs(
   '"Under 0.15 (Florida, UF/IFAS EP529), where the water is not salty."',
 );
 
+const STEP = "IF(ISNUMBER(Valve_Step_min),Valve_Step_min,1)";
+const PULSES = "IF(ISNUMBER(Pulse_Count),Pulse_Count,1)";
+const EACH = `${STEP}*ROUNDUP(Valve_Run_min/${PULSES}/${STEP}-1/10^9,0)`;
+/** Whole steps of the controller, each pulse rounded up. */
+const SET_AT = `IF(ISNUMBER(Valve_Run_min),ROUND(${PULSES}*${EACH},2)&" min"&IF(${PULSES}>1," ("&${PULSES}&" × "&ROUND(${EACH},2)&")",""),"needs a run time")`;
+
 /** How many beds of the valve have no test, and their names. */
 const UNTESTED =
   'IF(N(Beds_On_Valve)>N(Beds_Tested),Beds_On_Valve-N(Beds_Tested)&" of "&Beds_On_Valve&" beds on the valve"&IF(Beds_On_Valve-N(Beds_Tested)=1," has"," have")&" no test"&IF(Beds_Not_Tested="",""," ("&Beds_Not_Tested&")")&": whether the run is long enough there is not known.","")';
@@ -187,6 +193,13 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     note: "20 to 60 min is usual (from memory, no source). Blank: 0.",
   }),
   {
+    label: "Step of the controller",
+    name: "Valve_Step_min",
+    unit: "min",
+    allowed: number(0.01, 60, "min"),
+    note: "The smallest step that can be set. Blank: 1. Each pulse is rounded up, so that no pot gets less.",
+  },
+  {
     ...figureField(RUN_TIME.PULSES),
     name: "Pulse_Count",
     formula:
@@ -199,6 +212,12 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     unit: "min",
     format: "0.0",
     formula: "IF(ISNUMBER(Pulse_Count),Valve_Run_min/Pulse_Count,Pulse_Count)",
+  },
+  {
+    label: "Set at the controller",
+    unit: "words",
+    wide: true,
+    formula: SET_AT,
   },
   {
     label: "From start to end",

@@ -43,6 +43,7 @@ export const START: SheetSpec = {
   widths: [5, 16, 78],
   heights: {
     3: 34,
+    4: 50,
     ...heights(
       STEPS_FROM,
       STEPS.map(([, what]) => what),
@@ -57,9 +58,11 @@ export const START: SheetSpec = {
     {
       at: "A2:C2",
       kind: "label",
-      formula: 'IF(Site_Name&Block_Name="","A new audit: nothing is filled in yet.",Site_Name&", "&Block_Name)',
+      formula:
+        'IF(Site_Name&Block_Name="","A new audit: nothing is filled in yet.",Site_Name&IF(OR(Site_Name="",Block_Name=""),"",", ")&Block_Name)',
     },
     { at: "A3:C3", kind: "label", formula: 'Audit_Remark&""' },
+    { at: "A4:C4", kind: "answer", formula: "Answer_Sentence" },
     { at: `A${STEPS_FROM - 1}:C${STEPS_FROM - 1}`, kind: "heading", value: "Eight steps" },
     ...STEPS.flatMap(([sheet, what], index): CellSpec[] => [
       { at: `A${STEPS_FROM + index}`, kind: "label", value: index + 1, align: "center" },

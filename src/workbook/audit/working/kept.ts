@@ -1,17 +1,33 @@
+import { numberFormat } from "../../../core/figures/figure";
+import { MEASURES } from "../../../core/figures/measures";
+import { WITH_ENDS } from "../../answer/test-summary";
 import type { CellSpec } from "../../form/sheet-spec";
-import { STAMP, whileFresh } from "./stamp";
+import { ANSWER_INPUTS, INPUTS_STAMP, whileFresh } from "./stamp";
 
 /** What the pane keeps on the sheet Working, by name, with what each is. */
-export const KEPT: readonly (readonly [name: string, label: string])[] = [
+export const KEPT: readonly (readonly [name: string, label: string, format?: string])[] = [
   ["Cause_Text", "Cause read from cans and heads"],
   ["Cause_Next", "Next check"],
   ["Cause_Measured", "What was measured at the heads"],
   ["Cause_Head", "Number of the head in question"],
   ["Cause_Stamp", "Stamp of the inputs that the cause was read from"],
+  ...WITH_ENDS.flatMap(([short, id]) =>
+    (["Low", "High"] as const).map(
+      (end) =>
+        [
+          `Ends_${short}_${end}`,
+          `90 % interval of ${MEASURES[id].short}, ${end.toLowerCase()} end`,
+          numberFormat(MEASURES[id]),
+        ] as const,
+    ),
+  ),
+  ["Ends_Stamp", "Stamp of the inputs that the intervals are of"],
+  ["Answer_Text", "Answer of the audit"],
+  ["Answer_Stamp", "Stamp of all that the answer was made from"],
 ];
 
 const CAUSE = whileFresh(
-  "Cause_Stamp",
+  ["Cause_Stamp", "Inputs_Stamp"],
   '"What may be wrong: "&Cause_Text&" Next: "&Cause_Next&"."&IF(Cause_Measured&""="",""," Used beside the cans: "&Cause_Measured&".")',
   {
     none: '"What may be wrong is not read yet: the step Answer of Canfall\'s pane reads it from cans and heads."',
@@ -20,6 +36,25 @@ const CAUSE = whileFresh(
   },
 );
 
+const ANSWER = whileFresh(["Answer_Stamp", "Answer_Inputs"], "Answer_Text", {
+  none: '"No answer is kept here yet: the step Answer of Canfall\'s pane gives how long to run, why it is uneven and what to do first."',
+  stale:
+    '"The answer is out of date: something that it says was changed since. The step Answer of Canfall\'s pane gives it again."',
+});
+
+/** What follows from the inputs and from what is kept, by name. */
+const FOLLOWING: readonly (readonly [name: string, label: string, formula: string])[] = [
+  ["Inputs_Stamp", "Stamp of the inputs as they are", INPUTS_STAMP],
+  ["Answer_Inputs", "Stamp of all that the answer is made from", ANSWER_INPUTS],
+  ["Cause_Sentence", "What may be wrong, as the sheets show it", CAUSE],
+  ["Answer_Sentence", "The answer, as the sheets show it", ANSWER],
+];
+
+const line = (row: number, label: string, cell: Partial<CellSpec>): CellSpec[] => [
+  { at: `N${row}:Q${row}`, kind: "label", value: label },
+  { at: `R${row}:V${row}`, kind: "working", shrink: true, ...cell },
+];
+
 /** What is kept by the pane as values, from a row on, with the stamp of the inputs that it is true of. */
 export const keptCells = (top: number): CellSpec[] => [
   {
@@ -27,12 +62,8 @@ export const keptCells = (top: number): CellSpec[] => [
     kind: "heading",
     value: "Kept by the pane, with the stamp of the inputs that it is true of",
   },
-  { at: `N${top + 1}:Q${top + 1}`, kind: "label", value: "Stamp of the inputs as they are" },
-  { at: `R${top + 1}:V${top + 1}`, kind: "working", name: "Inputs_Stamp", formula: STAMP, shrink: true },
-  { at: `N${top + 2}:Q${top + 2}`, kind: "label", value: "What may be wrong, as the sheets show it" },
-  { at: `R${top + 2}:V${top + 2}`, kind: "working", name: "Cause_Sentence", formula: CAUSE, shrink: true },
-  ...KEPT.flatMap(([name, value], index): CellSpec[] => [
-    { at: `N${top + 3 + index}:Q${top + 3 + index}`, kind: "label", value },
-    { at: `R${top + 3 + index}:V${top + 3 + index}`, kind: "working", name, shrink: true, kept: true },
-  ]),
+  ...FOLLOWING.flatMap(([name, label, formula], index) => line(top + 1 + index, label, { name, formula })),
+  ...KEPT.flatMap(([name, label, format], index) =>
+    line(top + 1 + FOLLOWING.length + index, label, { name, kept: true, ...(format && { format }) }),
+  ),
 ];

@@ -1,6 +1,6 @@
 import type { SummaryRow } from "../../core/summary/summary";
-import { withItsUnit } from "../parts/figure";
 import { symbolOf } from "../parts/verdict";
+import { FigureValue, limitWords } from "./figure-words";
 
 const FIVE = [/^Mean application rate/, /^CU/, /^DU/, /^SC \(driest/, /^SC \(low/];
 
@@ -26,21 +26,18 @@ export function FiguresTable({ rows }: { rows: readonly SummaryRow[] }) {
         </tr>
       </thead>
       <tbody>
-        {five.map(({ measure, value, unit, limit, verdict }) => (
-          <tr key={measure}>
-            <th scope="row">{measure}</th>
+        {five.map((row) => (
+          <tr key={row.measure}>
+            <th scope="row">{row.measure}</th>
             <td className="right">
-              <span className={typeof value === "string" ? "" : "figure"}>
-                {withItsUnit(value, unit)}
-                {typeof value === "number" && unit ? ` ${unit}` : ""}
-              </span>
+              <FigureValue row={row} without="" />
             </td>
-            <td className="right">{limit.replace(">=", "≥").replace("<=", "≤")}</td>
+            <td className="right">{limitWords(row.limit)}</td>
             <td>
-              {verdict && (
-                <span title={verdict}>
-                  <span aria-hidden="true">{symbolOf(verdict)}</span>
-                  <span className="unseen">{verdict}</span>
+              {row.verdict && (
+                <span title={row.verdict}>
+                  <span aria-hidden="true">{symbolOf(row.verdict)}</span>
+                  <span className="unseen">{row.verdict}</span>
                 </span>
               )}
             </td>
