@@ -12,6 +12,7 @@ import { SlowNotice } from "./slow-notice";
 import { StepList } from "./step-list";
 import { theme } from "./theme";
 import { UndoBar } from "./undo-bar";
+import { useTyped } from "./use-typed";
 import { useUndo } from "./workbook/use-undo";
 import { useWatched } from "./workbook/use-watched";
 
@@ -25,6 +26,7 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
   const step = first.found ?? (first.failure ? "new" : null);
   if (current === null && step !== null) setCurrent(step);
   const place = useRef<HTMLDivElement>(null);
+  const typed = useTyped(place);
   const { clear } = undo.task;
   const go = useCallback(
     (id: string) => {
@@ -49,6 +51,7 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
             {...{ host, answer, readings, entries, change, functions, current }}
             keep={undo.keep}
             choose={choose}
+            typed={typed}
           />
         )}
         <SlowNotice host={host} />

@@ -1,12 +1,20 @@
 import { Button, Spinner, Tab, TabList, ToggleButton } from "@fluentui/react-components";
 import { Activity, Suspense, useState } from "react";
+import { MissingPart } from "./missing-part";
 import type { StepProps } from "./step";
 import { GROUPS, type Group, groupOf, STEPS } from "./steps";
 
-type Props = StepProps & { current: string; choose: (id: string) => void };
+type Props = StepProps & {
+  current: string;
+  choose: (id: string) => void;
+  /** Whether something was typed in the pane. */
+  typed: () => boolean;
+};
+
+const reload = () => location.reload();
 
 /** The steps of one group as tabs; a step that was once open keeps what was typed in it. */
-export function StepList({ current, choose, ...props }: Props) {
+export function StepList({ current, choose, typed, ...props }: Props) {
   const [opened, setOpened] = useState<readonly string[]>([]);
   const [before, setBefore] = useState<Readonly<Partial<Record<Group, string>>>>({});
   const group = groupOf(current);
@@ -51,7 +59,9 @@ export function StepList({ current, choose, ...props }: Props) {
             aria-labelledby={id === current ? `canfall-tab-${id}` : undefined}
           >
             <Suspense fallback={<Spinner size="tiny" label="Loading …" />}>
-              <Part {...props} />
+              <MissingPart typed={typed} reload={reload}>
+                <Part {...props} />
+              </MissingPart>
             </Suspense>
           </div>
         </Activity>

@@ -16,13 +16,19 @@ export interface Step {
   Part: ComponentType<StepProps>;
 }
 
-const PlanStep = lazy(async () => ({ default: (await import("./plan/plan-step")).PlanStep }));
-const CostStep = lazy(async () => ({ default: (await import("./cost/cost-step")).CostStep }));
-const ShareStep = lazy(async () => ({ default: (await import("./share/share-step")).ShareStep }));
-const DemandStep = lazy(async () => ({ default: (await import("./demand/demand-step")).DemandStep }));
-const NightStep = lazy(async () => ({ default: (await import("./night/night-step")).NightStep }));
-const RegisterStep = lazy(async () => ({ default: (await import("./register/register-step")).RegisterStep }));
-const HelpStep = lazy(async () => ({ default: (await import("./help/help-step")).HelpStep }));
+/** A step that is loaded when it is opened; a second try where the first one fails. */
+const later = (load: () => Promise<ComponentType<StepProps>>) => {
+  const loaded = async () => ({ default: await load() });
+  return lazy(() => loaded().catch(loaded));
+};
+
+const PlanStep = later(async () => (await import("./plan/plan-step")).PlanStep);
+const CostStep = later(async () => (await import("./cost/cost-step")).CostStep);
+const ShareStep = later(async () => (await import("./share/share-step")).ShareStep);
+const DemandStep = later(async () => (await import("./demand/demand-step")).DemandStep);
+const NightStep = later(async () => (await import("./night/night-step")).NightStep);
+const RegisterStep = later(async () => (await import("./register/register-step")).RegisterStep);
+const HelpStep = later(async () => (await import("./help/help-step")).HelpStep);
 
 /** The groups that are chosen above the steps; functions and help have a button of their own. */
 export const GROUPS: readonly { id: Group; title: string }[] = [

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, inject, test } from "vitest";
 import { built } from "./desk-page";
@@ -47,6 +48,24 @@ test("the check of a host without the header for other origins names that header
   await open({});
   await page.getByRole("button", { name: "Check this host" }).click();
   await result().getByText("Access-Control-Allow-Origin: *").waitFor();
+});
+
+test("a page saves the table that is pasted on it, and says what to do where there is none", async () => {
+  await open({}, "save.html?name=start+times.csv");
+  const paste = (text: string) =>
+    page.evaluate((pasted) => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData("text/plain", pasted);
+      document.body.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true }));
+    }, text);
+  await paste("one word");
+  await page.getByText("The clipboard holds no table").waitFor();
+  const download = page.waitForEvent("download");
+  await paste("Block\tMinutes\r\nA, north\t12.5");
+  const saved = await download;
+  expect(saved.suggestedFilename()).toBe("start times.csv");
+  // RFC 4180: a field with a comma is quoted, lines end with CRLF; the byte order mark tells programs that it is UTF-8
+  expect(readFileSync(await saved.path(), "utf8")).toBe('\ufeffBlock,Minutes\r\n"A, north",12.5\r\n');
 });
 
 test("the pane's page opened without Excel leads to the first page", async () => {

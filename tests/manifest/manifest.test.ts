@@ -63,6 +63,36 @@ describe("manifest.xml", () => {
     expect(new Set(defined).size).toBe(defined.length);
   });
 
+  // Microsoft, "How to find the proper order of manifest elements" (office/dev/add-ins/develop/manifest-element-ordering),
+  // which prints the order of the published schemas: out of it, the add-in does not load
+  const ORDER: Record<string, string[]> = {
+    OfficeApp:
+      "Id AlternateId Version ProviderName DefaultLocale DisplayName Description IconUrl HighResolutionIconUrl SupportUrl AppDomains Hosts Requirements DefaultSettings Permissions Dictionary VersionOverrides".split(
+        " ",
+      ),
+    VersionOverrides: ["Description", "Requirements", "Hosts", "Resources", "WebApplicationInfo"],
+    "VersionOverrides > Hosts > Host": ["Runtimes", "AllFormFactors", "DesktopFormFactor", "MobileFormFactor"],
+    DesktopFormFactor: ["GetStarted", "FunctionFile", "ExtensionPoint"],
+    GetStarted: ["Title", "Description", "LearnMoreUrl"],
+    Control: ["Label", "ToolTip", "Supertip", "Icon", "Action"],
+    Supertip: ["Title", "Description"],
+    Resources: ["bt:Images", "bt:Urls", "bt:ShortStrings", "bt:LongStrings"],
+  };
+  test.each(Object.entries(ORDER))("keeps the order of the published schema in %s", (selector, order) => {
+    const places = [...xml.querySelector(selector)!.children].map(({ tagName }) => order.indexOf(tagName));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+  });
+
+  test("has an Id, a version and texts of the forms that the schema allows", () => {
+    const text = (selector: string) => xml.querySelector(`OfficeApp > ${selector}`)!.textContent!;
+    expect(text("Id")).toMatch(/^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/);
+    expect(text("Version")).toMatch(/^\d{1,5}(\.\d{1,5}){3}$/);
+    // from memory: at most 125 characters in names, 250 in descriptions
+    expect(text("ProviderName").length).toBeLessThanOrEqual(125);
+    expect(values("OfficeApp > Description", "DefaultValue")[0]!.length).toBeLessThanOrEqual(250);
+  });
+
   test("keeps resource names within 32 characters and short texts within 125", () => {
     expect(values("Resources [id]", "id").filter((id) => id.length > 32)).toEqual([]);
     expect(values("ShortStrings > *", "DefaultValue").filter((short) => short.length > 125)).toEqual([]);
