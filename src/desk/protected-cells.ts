@@ -40,6 +40,16 @@ const SHAPES = new Set(
   ].map((name) => `sheet.mutation.${name}`),
 );
 
+/** Commands that formulas elsewhere follow, those on protected sheets too. */
+const FOLLOWED = /^sheet\.command\.(insert-(row|col)|remove-(row|col|sheet)|move-(rows|cols)|set-worksheet-name)/;
+
+const isFormulas = (cells: Cells): boolean =>
+  Object.values(cells).every((line) =>
+    Object.values(line ?? {}).every(
+      (cell) => cell !== null && typeof cell === "object" && ("f" in cell || "si" in cell),
+    ),
+  );
+
 const placesIn = (cells: Cells): [number, number][] =>
   Object.entries(cells).flatMap(([row, line]) =>
     Object.keys(line ?? {}).map((column): [number, number] => [Number(row), Number(column)]),
@@ -50,12 +60,20 @@ export class ProtectedCells {
   /** The cells that may be changed, as `row column`, by the key of a protected sheet. */
   private unlocked = new Map<string, Set<string>>();
   private free = 0;
+  /** Whether rows, columns or sheets come, go or get a name just now. */
+  private reshaping = false;
 
   constructor(
     private readonly grid: Grid,
     private readonly say: (sentence: string) => void,
   ) {
     grid.injector.get(ICommandService).beforeCommandExecuted(({ id, params }, options) => {
+      if (FOLLOWED.test(id)) {
+        this.reshaping = true;
+        setTimeout(() => {
+          this.reshaping = false;
+        });
+      }
       if (this.free > 0 || options?.applyFormulaCalculationResult || this.unlocked.size === 0) return;
       const change: Change = params ?? {};
       const refusal = this.refusal(id, change);
@@ -99,6 +117,7 @@ export class ProtectedCells {
       return `The sheet ${this.sheet(subUnitId)?.getSheetName() ?? ""} is protected: its rows and columns stay as they are`;
     }
     if (id === "sheet.mutation.set-range-values" && subUnitId && cellValue) {
+      if (this.reshaping && isFormulas(cellValue)) return undefined;
       return this.locked(subUnitId, placesIn(cellValue));
     }
     if (id === "sheet.mutation.move-range" && from && to) {

@@ -33,6 +33,13 @@ describe("fixes of the grid", { timeout: 120_000 }, () => {
     expect(await cell("=MAKEARRAY(3000,3000,LAMBDA(r,c,r))")).toEqual({ error: "#VALUE!", message });
     const letters = "REPT asks for 1,000,000,000 repeats, a cell holds at most 32,767 letters";
     expect(await cell('=REPT("x",1000000000)')).toEqual({ error: "#VALUE!", message: letters });
+    const pairs = /^COUNTIF would compare [\d,]+ pairs of cells, at most 5,000,000 are compared$/;
+    expect(await cell("=COUNTIF(A:XFD,A:XFD)")).toEqual({ error: "#VALUE!", message: expect.stringMatching(pairs) });
+    const loops = "BINOM.INV would count to 1,000,000,000, at most to 10,000,000 is counted";
+    expect(await cell("=BINOM.INV(1000000000,0.5,0.3)")).toEqual({ error: "#VALUE!", message: loops });
+    const text = "the formula makes a text of 262,136 letters, a cell holds at most 32,767"; // 8 · 32,767
+    const doubled = '=LET(a,REPT("x",32767),b,CONCATENATE(a,a,a,a,a,a,a,a),LEN(b&b))';
+    expect(await cell(doubled)).toEqual({ error: "#VALUE!", message: text });
   });
 
   test("whole-ranges: a range past the sheet's end is read as far as the sheet goes", async () => {

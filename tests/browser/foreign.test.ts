@@ -13,11 +13,18 @@ beforeAll(async () => {
 });
 afterAll(() => all?.close());
 
-/** The desk changes no rows or columns of a protected sheet. */
+const SECOND = "xl/worksheets/sheet2.xml";
+
+/** The desk changes no rows or columns of a protected sheet: here the second is one, with a formula on the first. */
 function unprotected(): Record<string, Uint8Array> {
   const parts = foreignParts();
-  const sheet = new TextDecoder().decode(parts[SHEET]).replace(/<sheetProtection [^>]*>/, "");
-  return { ...parts, [SHEET]: new TextEncoder().encode(sheet) };
+  const [first, second] = [SHEET, SECOND].map((part) => new TextDecoder().decode(parts[part]));
+  const sum = '<c r="B1"><f>SUM(\'Bed 7\'!A2:A4)</f><v>90</v></c></row></sheetData><sheetProtection sheet="1"/>';
+  return {
+    ...parts,
+    [SHEET]: new TextEncoder().encode(first!.replace(/<sheetProtection [^>]*>/, "")),
+    [SECOND]: new TextEncoder().encode(second!.replace("</row></sheetData>", sum)),
+  };
 }
 
 describe("a file of another program at the desk", () => {
@@ -61,6 +68,8 @@ describe("a file of another program at the desk", () => {
     const { cells } = openBook(file).sheets[0]!;
     expect(["B2", "B5", "D6"].map((address) => cells.get(address)?.formula)).toEqual(["A2*2", "A5*2", "SUM(A2:A6)"]);
     expect(["A5", "D6"].map((address) => cells.get(address)?.value)).toEqual([30, 90]);
+    const sum = openBook(file).sheets[1]!.cells.get("B1");
+    expect([sum?.formula, sum?.value]).toEqual(["SUM('Bed 7'!A2:A6)", 90]);
     // the style of a locked cell with turned text is not among the looks of the desk: it went along
     expect(cells.get("C2")?.given.get("s")).toBe("5");
   });

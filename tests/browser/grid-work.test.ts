@@ -52,6 +52,28 @@ describe("fixes of the grid that spare it work", { timeout: 120_000 }, () => {
     expect(await noted()).toBe(before);
   });
 
+  test("parsed-formulas: which cells a formula reads is looked for once, not with each entry", async () => {
+    const [[reading]] = (await desk.read("B2")) as [[number]];
+    await desk.page.evaluate(() => {
+      type Looking = { _nodeTraversalRef(...given: unknown[]): void };
+      const looking = window.service<Looking>("_nodeTraversalRef");
+      const { _nodeTraversalRef } = looking;
+      Object.assign(window, { looks: 0 });
+      looking._nodeTraversalRef = function (...given) {
+        (window as unknown as { looks: number }).looks += 1;
+        _nodeTraversalRef.apply(this, given);
+      };
+    });
+    const looks = async (value: number) => {
+      const before = await desk.page.evaluate(() => (window as unknown as { looks: number }).looks);
+      await desk.write("B2", value);
+      await desk.read("B2");
+      return (await desk.page.evaluate(() => (window as unknown as { looks: number }).looks)) - before;
+    };
+    await looks(reading + 1);
+    expect(await looks(reading)).toBe(0);
+  });
+
   test("shades: a conditional format adds no formula to those that follow a changed cell", async () => {
     const [before, after] = await desk.page.evaluate(async () => {
       const { api } = window.desk.grid;

@@ -23,8 +23,8 @@ const LOOK_MS = 500;
 /** A calculation that has not gone on in so many looks is given up: 5 s in which the page had nothing else to do. */
 const MOST_LOOKS = 10;
 const POLL_MS = 10;
-/** How long no key is pressed in the grid before it calculates: after a key that ends an entry, and after any other. */
-const REST_MS = { ended: 100, typing: 400 };
+/** How long no key is pressed in the grid before it calculates: after a key that ends an entry at once. */
+const REST_MS = { ended: 0, typing: 400 };
 const ENDING = new Set(["Enter", "Tab"]);
 
 type Changes = ISetFormulaCalculationStartMutation;

@@ -1,7 +1,7 @@
 import { type BaseValueObject, ErrorType, Interpreter, LambdaValueObjectObject } from "@univerjs/preset-sheets-core";
 import { errorResult } from "../../functions/results";
 import type { Fix } from "../fix";
-import { FUNCTION, type Node, refusedSize } from "./formula-size";
+import { FUNCTION, type Node, refusedSize, refusedText } from "./formula-size";
 
 const LIMIT_MS = 5000;
 /** Parts of formulas that are calculated between two looks at the clock. */
@@ -81,7 +81,9 @@ export const endless: Fix = {
         if (isParameterless(child)) child.execute();
         else this._execute(child, right, down);
       }
-      if (ready(node, right, down)) node.execute();
+      if (!ready(node, right, down)) return 0;
+      node.execute();
+      refused ||= refusedText(node);
       return 0;
     };
     work._executeAsync = async function (node, right = 0, down = 0) {
@@ -93,6 +95,7 @@ export const endless: Fix = {
       if (!ready(node, right, down)) return 1;
       if (node.nodeType === FUNCTION && node.isAsync?.()) await node.executeAsync?.();
       else node.execute();
+      refused ||= refusedText(node);
       return 0;
     };
     work.execute = function (given) {

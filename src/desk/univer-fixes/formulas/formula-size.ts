@@ -1,4 +1,4 @@
-import type { BaseReferenceObject, BaseValueObject } from "@univerjs/preset-sheets-core";
+import type { ArrayValueObject, BaseReferenceObject, BaseValueObject } from "@univerjs/preset-sheets-core";
 
 /** A part of a parsed formula, as the grid calculates it. */
 export interface Node {
@@ -47,6 +47,18 @@ const ASKED: Record<string, (of: Node[]) => number> = {
   MUNIT: ([rows]) => numberOf(rows) ** 2,
 };
 
+/** Functions that compare each cell of an argument with each cell of another, or each with all others. */
+const COMPARING =
+  /^(COUNTIFS?|SUMIFS?|AVERAGEIFS?|MAXIFS|MINIFS|X?MATCH|[XVH]?LOOKUP|FREQUENCY|RANK.*|PERCENTRANK.*|MODE.*|UNIQUE|SORTBY)$/;
+const MOST_COMPARED = 5_000_000;
+/** Functions of matrices, whose work grows with the third power of their size. */
+const MATRICES = new Set(["MMULT", "MINVERSE", "MDETERM"]);
+const MOST_PRODUCTS = 100_000_000;
+
+/** Functions that count up to one of their numbers. */
+const LOOPING = /^(BINOM.*|CRITBINOM|NEGBINOM.*|POISSON.*|HYPGEOM.*|BESSEL[IJKY]|WORKDAY.*|CUMIPMT|CUMPRINC|VDB)$/;
+const MOST_LOOPS = 10_000_000;
+
 /** Functions that count cells, those past the last row and column that the grid has too. */
 const COUNTING = new Set(["ROWS", "COLUMNS", "COUNTBLANK"]);
 
@@ -71,9 +83,35 @@ export function refusedSize(node: Node): string {
   const cells = Math.max(together, ASKED[name]?.(given) ?? 0);
   if (cells > MOST_CELLS)
     return `the formula asks for ${long(cells)} cells, at most ${long(MOST_CELLS)} are calculated`;
+  const counts = sizes.map(([rows, columns]) => rows * columns).sort((a, b) => b - a);
+  if (COMPARING.test(name) && (counts[0] ?? 1) * (counts[1] ?? 1) > MOST_COMPARED)
+    return `${name} would compare ${long(counts[0]! * counts[1]!)} pairs of cells, at most ${long(MOST_COMPARED)} are compared`;
+  const [[rows = 0, inner = 0] = [], [, columns = rows] = []] = sizes;
+  if (MATRICES.has(name) && rows * inner * columns > MOST_PRODUCTS)
+    return `${name} would take ${long(rows * inner * columns)} products, at most ${long(MOST_PRODUCTS)} are calculated`;
+  const loops = LOOPING.test(name) ? Math.max(...given.map((one) => Math.abs(numberOf(one, 0)))) : 0;
+  if (loops > MOST_LOOPS) return `${name} would count to ${long(loops)}, at most to ${long(MOST_LOOPS)} is counted`;
   if (name !== "REPT") return "";
   const letters = numberOf(given[1], 0);
   return letters > MOST_LETTERS
     ? `REPT asks for ${long(letters)} repeats, a cell holds at most ${long(MOST_LETTERS)} letters`
     : "";
 }
+
+/** Cells of an answer whose texts are measured. */
+const MOST_MEASURED = 1000;
+
+/** What is said of a part that gives a text longer than a cell holds; "" where it doesn't. */
+export function refusedText(node: Node): string {
+  const value = node.getValue();
+  if (!value || value.isReferenceObject()) return "";
+  const [rows, columns] = sizeOf(value);
+  if (rows * columns > MOST_MEASURED) return "";
+  const held = (value as BaseValueObject).isArray() ? (value as ArrayValueObject).getArrayValue().flat() : [value];
+  const letters = Math.max(0, ...held.map((one) => (one as BaseValueObject | null)?.getValue?.()).map(lettersOf));
+  return letters > MOST_LETTERS
+    ? `the formula makes a text of ${long(letters)} letters, a cell holds at most ${long(MOST_LETTERS)}`
+    : "";
+}
+
+const lettersOf = (value: unknown): number => (typeof value === "string" ? value.length : 0);
