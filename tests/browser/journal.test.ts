@@ -31,6 +31,19 @@ const noted = (page: Page) =>
       }),
   );
 
+/** How many works the browser keeps. */
+const keptWorks = () =>
+  new Promise<number>((done) => {
+    const asked = indexedDB.open("canfall", 1);
+    asked.onsuccess = () => {
+      const works = asked.result.transaction("works").objectStore("works").count();
+      works.onsuccess = () => {
+        asked.result.close();
+        done(works.result);
+      };
+    };
+  });
+
 const forgetAll = () =>
   new Promise<void>((done) => {
     const asked = indexedDB.open("canfall", 1);
@@ -86,7 +99,7 @@ describe("work that was not saved", { timeout: 180_000 }, () => {
     const download = desk.page.waitForEvent("download");
     await desk.page.getByRole("button", { name: "Save .xlsx" }).click();
     await download;
-    await desk.page.waitForTimeout(500);
+    await expect.poll(() => desk.page.evaluate(keptWorks), { timeout: 30_000 }).toBe(0);
     desk = await all.open("?example=audit");
     await desk.page.waitForTimeout(500);
     expect(await offer(desk.page).isVisible()).toBe(false);

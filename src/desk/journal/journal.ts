@@ -12,7 +12,7 @@ const WHOLE_MS = 1500;
 
 /** Changes that no list of cells can tell: the whole file is noted anew. */
 const WHOLE =
-  /^formula\.mutation\.(set|remove)-defined-name$|^sheet\.mutation\.(insert|remove|move|reorder|add|copy|set-(?!range-values|worksheet-row-(auto|is-auto)|worksheet-active|selection|scroll|zoom))/;
+  /^sheet\.mutation\.(insert|remove|move|reorder|add|copy|set-(?!range-values|worksheet-row-(auto|is-auto)|worksheet-active|selection|scroll|zoom))/;
 
 const hasContent = (cell: unknown): boolean =>
   cell === null || (typeof cell === "object" && ["v", "f", "si", "p"].some((part) => part in cell));
