@@ -23,6 +23,14 @@ export interface Picture {
   height: number;
 }
 
+/** The signs that a formula is typed with. */
+export interface Separators {
+  decimal: string;
+  /** Between arguments. */
+  list: string;
+}
+export const PLAIN_SEPARATORS: Separators = { decimal: ".", list: "," };
+
 /** The one port through which the pane speaks to a spreadsheet. */
 export interface Host {
   /** What the pane calls it: `Excel` or `desk`. */
@@ -37,6 +45,7 @@ export interface Host {
   openPage(address: string): void;
   /** Calls back when the spreadsheet has not answered for 5 s, and when it does again; the answer stops that. */
   slow(tell: (waiting: boolean) => void): () => void;
+  separators(): Promise<Separators>;
   /** The workbook at one moment: what these names and areas hold, the selection, the sheets. */
   snapshot(wanted: Wanted): Promise<Snapshot>;
   /** The selected rectangle, cut to the used part of its sheet. */

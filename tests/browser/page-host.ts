@@ -1,8 +1,8 @@
 import type { Page } from "playwright-core";
-import type { Host } from "../../src/hosts/host";
+import { type Host, PLAIN_SEPARATORS } from "../../src/hosts/host";
 import { Snapshot, type Wanted } from "../../src/hosts/snapshot";
 
-type Call = Exclude<keyof Host, "label" | "watch" | "snapshot" | "slow" | "openPage">;
+type Call = Exclude<keyof Host, "label" | "watch" | "snapshot" | "slow" | "openPage" | "separators">;
 
 /** A snapshot of the workbook in a page. */
 export const pageSnapshot = async (page: Page, wanted: Wanted): Promise<Snapshot> =>
@@ -41,6 +41,7 @@ export async function pageHost(page: Page): Promise<Host> {
     saves: true,
     openPage: () => {},
     slow: () => () => {},
+    separators: async () => PLAIN_SEPARATORS,
     snapshot: (wanted) => pageSnapshot(page, wanted),
     selection: call("selection"),
     select: call("select"),

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { contract, runContract, SCRATCH_SHEET } from "../../src/hosts/contract/contract";
 import { same } from "../../src/hosts/contract/trial-sheet";
-import type { Host } from "../../src/hosts/host";
+import { type Host, PLAIN_SEPARATORS } from "../../src/hosts/host";
 import { Snapshot } from "../../src/hosts/snapshot";
 
 /** A host that forgets everything written. */
@@ -14,6 +14,7 @@ function forgetful(sheets: string[]): Host {
     saves: true,
     openPage: () => {},
     slow: () => () => {},
+    separators: async () => PLAIN_SEPARATORS,
     snapshot: async () =>
       new Snapshot({
         book: "the one",

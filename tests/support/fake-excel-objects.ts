@@ -102,6 +102,9 @@ export function root(workbook: Workbook, listener: Listener): Member {
     },
     application: {
       calculationMode: "Automatic",
+      get cultureInfo() {
+        return { numberFormat: { numberDecimalSeparator: workbook.separators.decimal } };
+      },
       get calculationState() {
         return listener.calculationState();
       },

@@ -49,6 +49,16 @@ export function range(workbook: Workbook, listener: Listener, sheet: Sheet, area
     get formulas(): unknown[][] {
       return grid(({ input, anchor }) => stored(input ?? (anchor ? anchorInput(anchor) : "")));
     },
+    get formulasLocal(): unknown[][] {
+      const { list } = workbook.separators;
+      const local = (part: string, index: number) => (index % 2 === 1 ? part : part.replaceAll(",", list));
+      return grid(({ input }) =>
+        String(input ?? "")
+          .split(/("[^"]*")/)
+          .map(local)
+          .join(""),
+      );
+    },
     set formulas(inputs: unknown[][]) {
       if (inputs.length !== area.rows || inputs.some((line) => line.length !== area.columns)) {
         throw new Refusal("InvalidArgument", "The argument is invalid or missing or has an incorrect format.");

@@ -31,6 +31,8 @@ export class Workbook {
   structureProtected = false;
   /** Whether it opens no file in a window of its own. */
   refusesWindows = false;
+  /** The signs that formulas are typed with. */
+  separators = { decimal: ".", list: "," };
   /** What Excel's own Undo would take back. */
   readonly ownUndo: string[] = [];
   /** The files whose sheets were inserted. */

@@ -1,7 +1,7 @@
 import type { Area } from "../../src/cells/area";
 import { boxAddress, boxOf, cellAt } from "../../src/cells/box";
 import type { Cell, Input } from "../../src/cells/cell";
-import type { Host, Picture } from "../../src/hosts/host";
+import { type Host, type Picture, PLAIN_SEPARATORS } from "../../src/hosts/host";
 import { snapshotOf } from "../../src/hosts/snapshot";
 import { bookContents, refuseTaken } from "../../src/xlsx/parts/book-contents";
 import { bookOfFile, fileOfBook } from "./memory-file";
@@ -110,6 +110,7 @@ export function memoryHost(
     saves: true,
     openPage: () => {},
     slow: () => () => {},
+    separators: async () => PLAIN_SEPARATORS,
     snapshot: async (wanted) => {
       const facts = { book: `book ${opened}`, sheets: [...book.keys()], calculating: false };
       return snapshotOf(wanted, facts, selected, { named, read, inputs });

@@ -1,6 +1,6 @@
 import { IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
 import type { Area } from "../../cells/area";
-import type { Host } from "../host";
+import { type Host, PLAIN_SEPARATORS } from "../host";
 import { snapshotOf } from "../snapshot";
 import { cells, entered, keepCells, typed } from "./cells";
 import type { DeskFiles } from "./files";
@@ -33,6 +33,7 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
     saves: true,
     openPage: (address) => void window.open(address, "_blank", "noopener"),
     slow: () => () => {},
+    separators: async () => PLAIN_SEPARATORS,
     snapshot: async (wanted) =>
       snapshotOf(
         wanted,

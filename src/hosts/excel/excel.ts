@@ -6,6 +6,7 @@ import { deliver, openFile, openPage, openWindow } from "./file";
 import { pictures, placePicture, removePicture } from "./pictures";
 import { readAreas } from "./read";
 import { requests } from "./run";
+import { separators } from "./separators";
 import { insertSheets, removeSheet, sheetNames } from "./sheets";
 import { snapshot } from "./snapshot";
 import { watch } from "./watch";
@@ -70,6 +71,7 @@ export function excelHost(slowAfter?: number): Host {
     saves: false,
     openPage,
     slow,
+    separators: () => run(separators),
     get platform() {
       const { host, platform, version } = Office.context.diagnostics;
       return `${host} ${version} on ${platform}`;
