@@ -14,12 +14,12 @@ import pathlib
 import numpy as np
 
 HERE = pathlib.Path(__file__).parent
-WIDTH, LENGTH, THROW, CELLS = 6.0, 8.0, 4.4, 16
+WIDTH, LENGTH, THROW, COLUMNS, ROWS = 6.0, 8.0, 4.4, 24, 32
 HEADS = np.array([(x, y) for y in (0.0, 4.0, 8.0) for x in (0.0, 6.0)])
 ACROSS, ALONG = [0.3, 2.1, 3.9, 5.7], [0.3, 2.8, 5.2, 7.7]
 SETTING = {"output": 0.06, "profile": 0.2, "field": 0.03, "reading": 0.055}
 CATCHES = np.array([[9, 12, 11, 8], [12, 10.5, 10, 11], [11.5, 10, 11, 12.5], [8.5, 12, 12.5, 9]])
-SHOWN = [0, 5, 37, 102, 136, 171, 200, 255]  # cells whose distance from a head is not that of its edge, where the slope jumps
+SHOWN = [25, 9, 111, 301, 396, 500, 600, 742]  # cells whose distance from a head is not that of its edge, where the slope jumps
 STEP = 1e-5
 
 
@@ -67,8 +67,8 @@ def hats(places):
 
 
 cans = grid(ACROSS, ALONG)
-middles = lambda size: (np.arange(CELLS) + 0.5) * size / CELLS
-places = np.vstack([cans, grid(middles(WIDTH), middles(LENGTH))])
+middles = lambda size, count: (np.arange(count) + 0.5) * size / count
+places = np.vstack([cans, grid(middles(WIDTH, COLUMNS), middles(LENGTH, ROWS))])
 n = len(cans)
 scale = 1 / overlap(cans).mean()
 base = scale * overlap(places)

@@ -28,7 +28,7 @@ interface Numpy {
 }
 
 const numpy = published("whole-bed-numpy.json") as Numpy;
-const DRAWS = 4000;
+const DRAWS = 2000;
 const [CONE] = SHAPES;
 
 function placed() {
@@ -66,7 +66,7 @@ describe("the linear model of a bed, against numpy", () => {
       const values = draws.map((rates) => rates[cell]!);
       const ours = values.reduce((sum, value) => sum + value, 0) / DRAWS;
       const spread = Math.sqrt(values.reduce((sum, value) => sum + (value - ours) ** 2, 0) / (DRAWS - 1));
-      // five standard errors of a mean and of a standard deviation over 4,000 draws, and 0.002 for the steps of the cone
+      // five standard errors of a mean and of a standard deviation over 2,000 draws, and 0.002 for the steps of the cone
       expect(Math.abs(ours - mean), `mean of cell ${cell}`).toBeLessThan((5 * sd) / Math.sqrt(DRAWS) + 0.002);
       expect(Math.abs(spread - sd), `spread of cell ${cell}`).toBeLessThan((5 * sd) / Math.sqrt(2 * DRAWS) + 0.002);
     }

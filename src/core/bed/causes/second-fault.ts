@@ -2,7 +2,9 @@ import { dot } from "../least-squares";
 import { overlapColumns } from "../overlap-columns";
 import type { Fitted, Setting } from "./setting";
 
-/** Squares that another output of one more head must explain, before it is a second fault. */
+/** What a fit takes from the cans: their number less this is what its rest is compared with. */
+const FITTED = 6;
+/** Squares that another output of one more head must explain, over the mean square left without it, before it is a second fault. */
 const MOST_GAIN = 11;
 const MOST_GAIN_WIND = 30;
 
@@ -34,13 +36,15 @@ export function secondFault(
     return column.map((value, i) => value - part * all[i]!);
   };
   const rest = without(setting.catches);
+  const left = dot(rest, rest);
   let found: number | undefined;
   let most = limit;
   shares.forEach((share, k) => {
     if (k === known) return;
     const own = without(share);
     const length = dot(own, own);
-    const gain = length > 0 ? dot(rest, own) ** 2 / length : 0;
+    const squares = length > 0 ? dot(rest, own) ** 2 / length : 0;
+    const gain = squares / Math.max(1, (left - squares) / Math.max(1, cans.length - FITTED));
     if (gain > most) {
       most = gain;
       found = k;

@@ -72,7 +72,7 @@ function moved({ model, columns: { columns, width, outputsFrom }, factor, errors
 /**
  * The likeliest models of a bed, each about its likeliest outputs and drift.
  *
- *     7 shapes at 10 throws, each by exp(-(e' V^-1 e + ln |V|) / 2) and its prior; the best 14, made linear twice more
+ *     9 shapes at 10 throws, each by exp(-(e' V^-1 e + ln |V|) / 2) and its prior; the best 14, made linear twice more
  *
  * @param bed The bed
  * @param readings Catches over their mean

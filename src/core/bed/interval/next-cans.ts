@@ -1,6 +1,6 @@
 import type { BedPlace } from "../bed-heads";
 import type { ReadBed } from "../read-bed";
-import { CELLS } from "./bed-places";
+import { bedPlaces } from "./bed-places";
 import type { DrawnBed } from "./drawn-beds";
 
 const MORE_CANS = 4;
@@ -59,7 +59,7 @@ function withinReadings(drawn: readonly DrawnBed[]): number {
 /**
  * Where four more cans would narrow the interval of DU most, and by how much.
  *
- *     one can after the other at the cell whose reading leaves the least variance of DU: v - c²/(w + e²)
+ *     one can after the other at the one of every third cell whose reading leaves the least variance of DU: v - c²/(w + e²)
  *
  * v: variance of DU; c: its covariance with the rate at the cell; w: variance of that rate; e: error of reading. The places are
  * chosen on every second drawn bed, the width is that of the others. Twin cans tell the error of reading.
@@ -72,13 +72,12 @@ function withinReadings(drawn: readonly DrawnBed[]): number {
 export function nextCans(bed: ReadBed, drawn: readonly DrawnBed[]): NextCans {
   const [choosing, judging] = [0, 1].map((part) => drawn.filter((_, i) => i % 2 === part)) as [DrawnBed[], DrawnBed[]];
   const noise = meanSquare(drawn);
-  const placeOf = (cell: number): BedPlace => ({
-    x: ((cell % CELLS) + 0.5) * (bed.width / CELLS),
-    y: (Math.floor(cell / CELLS) + 0.5) * (bed.length / CELLS),
-  });
-  const free = Array.from({ length: CELLS ** 2 }, (_, cell) => cell).filter((cell) => {
+  const places = bedPlaces(bed);
+  const placeOf = (cell: number): BedPlace => places.all[places.cans + cell]!;
+  const free = Array.from({ length: places.columns * places.rows }, (_, cell) => cell).filter((cell) => {
+    const [column, row] = [cell % places.columns, Math.floor(cell / places.columns)];
     const { x, y } = placeOf(cell);
-    return bed.cans.every((can) => Math.hypot(can.x - x, can.y - y) >= APART_M);
+    return (column + row) % 3 === 0 && bed.cans.every((can) => Math.hypot(can.x - x, can.y - y) >= APART_M);
   });
   const size = free.length + 1;
   const matrix = covariances(choosing, free);

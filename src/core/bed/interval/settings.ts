@@ -12,7 +12,7 @@ export interface Setting {
 
 const OUTPUTS = [0.03, 0.06, 0.11];
 const PROFILES = [0.08, 0.2, 0.5];
-const FIELDS = [0.01, 0.03, 0.06];
+const FIELDS = [0, 0.015, 0.04];
 const READINGS = [0.04, 0.055, 0.085];
 
 /** The setting at which models are compared first. */

@@ -17,6 +17,8 @@ const PROFILES: ((v: number) => number)[] = [
   (v) => (0.15 + 1.6 * v * v) * (1 - v ** 6),
   (v) => (1 - v) ** 2,
   (v) => 0.3 * (1 - v ** 3) + Math.exp(-v / 0.15),
+  (v) => (1 - 0.6 * Math.exp(-((v / 0.2) ** 2))) * (1 - v ** 3),
+  (v) => (1 - 0.6 * Math.exp(-((v / 0.2) ** 2))) * (1 - v),
 ];
 
 function shapeOf(profile: (v: number) => number): Shape {
@@ -30,7 +32,7 @@ function shapeOf(profile: (v: number) => number): Shape {
 /**
  * Shapes of the profile that a fit starts from.
  *
- *     cone; cosine; flat top; two rings; two cusps        2 pi integral of v p(v) dv = 1
+ *     cone; cosine; flat top; two rings; two cusps; two with a dip at the head        2 pi integral of v p(v) dv = 1
  *
  * @source own reasoning: from peaked to hollow, so that the columns of the profile bridge what lies between
  */

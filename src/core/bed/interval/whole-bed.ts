@@ -7,8 +7,8 @@ import { type DrawnBed, drawnBeds } from "./drawn-beds";
 const DRAWS = 240;
 const FEWEST_CANS = 16;
 const MOST_CANS = 200;
-/** What no drawn bed knows of: standard deviation over 100 - DU or 100 - CU, and over the mean. */
-const UNSEEN_SHARE = 0.025;
+/** What no drawn bed knows of: standard deviation over 100 - CU and 100 - DU, and over the mean. */
+const UNSEEN_SHARE = [0, 0.04, 0.03];
 const UNSEEN_OF_MEAN = 0.006;
 /** Widest 90 % intervals that are of use: DU [points] and mean [% of it]. */
 const WIDEST_DU = 14;
@@ -79,7 +79,7 @@ function checkUse({ high, low, estimate }: WholeBedInterval, of: "DU" | "mean"):
  *
  *     estimate: median over 240 whole beds drawn given the readings
  *     end = estimate -+ sqrt(h^2 + (z u)^2)        h: from the estimate to the quantile of the drawn beds; z: normal quantile
- *     u = 0.025 (100 - index), or 0.006 mean: what no model has, as measured on simulated beds
+ *     u = 0.04 (100 - CU), 0.03 (100 - DU) or 0.006 mean: what no model has, as measured on simulated beds
  *
  * @param bed The bed, with 16 to 200 cans
  * @param level Share of such intervals that should hold the true value, 0.5 to 0.99
@@ -105,7 +105,7 @@ export function wholeBedOf(bed: ReadBed, drawn: readonly DrawnBed[], level = STA
     const sorted = Float64Array.from(drawn, ({ indices }) => indices[index]!).sort();
     const middle = atShare(sorted, 0.5);
     if (index === 0) return intervalOf(sorted, asked, UNSEEN_OF_MEAN * middle);
-    const found = intervalOf(sorted, asked, UNSEEN_SHARE * (100 - middle));
+    const found = intervalOf(sorted, asked, UNSEEN_SHARE[index]! * (100 - middle));
     return { ...found, high: Math.min(100, found.high) };
   };
   checkUse(at(2, STATED), "DU");
