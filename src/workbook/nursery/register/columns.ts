@@ -1,4 +1,6 @@
 import { columnLetters } from "../../../cells/letters";
+import { numberFormat } from "../../../core/figures/figure";
+import { MEASURES } from "../../../core/figures/measures";
 import { COMPARED_KINDS, SHARE_KIND, WIND_CLASSES } from "../../../core/register/basis";
 import { type Allowed, choice, date, number, words } from "../../form/allowed";
 
@@ -69,11 +71,11 @@ export const REGISTER_COLUMNS: readonly RegisterColumn[] = [
   },
   oneOf("wind", "Wind class", WIND_CLASSES, 18),
   quantity("pressure", ["Mean pressure", "kPa"], [1, 2000], 10.5, "0"),
-  quantity("mar", ["MAR", "mm/h"], [0, 1000], 9, "0.0"),
-  quantity("cu", ["CU", "%"], [-1000, 100], 7, "0.0"),
-  quantity("du", ["DU, low quarter", "%"], [0, 100], 10, "0.0"),
-  quantity("scCan", ["SC, driest can", ""], [1, 1000], 9, "0.00"),
-  quantity("scQuarter", ["SC, low quarter", ""], [1, 1000], 10, "0.00"),
+  quantity("mar", ["MAR", "mm/h"], [0, 1000], 9, numberFormat(MEASURES.MAR)),
+  quantity("cu", ["CU", "%"], [-1000, 100], 7, numberFormat(MEASURES.CU)),
+  quantity("du", ["DU, low quarter", "%"], [0, 100], 10, numberFormat(MEASURES.DU)),
+  quantity("scCan", ["SC, driest can", ""], [1, 1000], 9, numberFormat(MEASURES.SC_CAN)),
+  quantity("scQuarter", ["SC, low quarter", ""], [1, 1000], 10, numberFormat(MEASURES.SC_QUARTER)),
   oneOf("kind", "Run time by", [...COMPARED_KINDS, SHARE_KIND], 16),
   quantity("multiplier", ["Multiplier used", ""], [1, 1000], 12.5, "0.00"),
   quantity("water", ["Water", "kL a year"], [0, 1e7], 9, "#,##0"),
