@@ -111,6 +111,8 @@ export function evidenceOwn({ rows }: EvidenceRows): OwnSheet {
     places: new Set(used.map(({ row, column }) => cellAt(row, column))),
     shades: [],
     charts: [],
+    checks: [],
+    pageEnds: [],
     frozen: { rows: 0, columns: 0 },
     printed: null,
     repeated: null,

@@ -1,27 +1,12 @@
 import { isMain } from "../../xlsx/parts/namespaces";
-import { relationsOf } from "../../xlsx/parts/relations";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { childOf, childrenOf, within } from "../../xlsx/parts/xml-tree";
 import { added, changed, type Finding, misleading } from "../finding";
+import { carriedFindings } from "./carried";
 import { on } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
 
 const FILE = "the file";
-/** Parts of a workbook that carry or fetch more than it shows. */
-const CARRIED: Readonly<Record<string, string>> = {
-  externalLink: "a link to another file, whose values can take the place of figures",
-  connections: "a query of data from outside",
-  vbaProject: "macros",
-  oleObject: "an embedded object",
-  package: "an embedded file",
-  control: "an embedded control",
-  queryTable: "a query of data from outside",
-  pivotCacheDefinition: "a pivot table's data",
-  volatileDependencies: "a link to live data",
-  xmlMaps: "a map to data from outside",
-  attachedToolbars: "toolbars with macros",
-  customXml: "",
-};
 /** Functions that fetch or run something outside the file. */
 const REACHING_OUT =
   /\b(WEBSERVICE|RTD|DDE|DDEAUTO|CALL|REGISTER|EXEC|IMPORTXML|IMPORTDATA|IMAGE|STOCKHISTORY|CUBE\w+|FILTERXML|SQL\.REQUEST|INFO)\s*\(|\|'?[^'"]*'?!|\[\d+\]/i;
@@ -62,10 +47,10 @@ function printedFindings({ workbook, allNames }: FileBook, own: readonly OwnShee
     const sheet = own.find((one) => local !== undefined && one.name === listed[local]);
     if (!sheet) return [];
     const is = withoutSheet(text);
-    if (/^_xlnm\.Print_Area$/i.test(name) && is !== (sheet.printed ?? "")) {
+    if (/^(_xlnm\.)?Print_Area$/i.test(name) && is !== (sheet.printed ?? "")) {
       return [misleading(sheet.name, "only a part of it is printed", sheet.printed ?? "all", is)];
     }
-    if (/^_xlnm\.Print_Titles$/i.test(name) && is !== (sheet.repeated ?? "")) {
+    if (/^(_xlnm\.)?Print_Titles$/i.test(name) && is !== (sheet.repeated ?? "")) {
       return [misleading(sheet.name, "other rows or columns are repeated on its pages", sheet.repeated ?? "none", is)];
     }
     return [];
@@ -75,7 +60,7 @@ function printedFindings({ workbook, allNames }: FileBook, own: readonly OwnShee
 function settingFindings({ workbook }: FileBook): Finding[] {
   const given = (name: string) => childOf(workbook, isMain, name)?.given;
   const calc = given("calcPr");
-  const view = childOf(childOf(workbook, isMain, "bookViews"), isMain, "workbookView")?.given;
+  const views = childrenOf(childOf(workbook, isMain, "bookViews"), isMain, "workbookView").map(({ given }) => given);
   const off = (value: string | undefined) => value === "0" || value === "false";
   const said = (when: boolean, finding: Finding) => (when ? [finding] : []);
   return [
@@ -92,8 +77,15 @@ function settingFindings({ workbook }: FileBook): Finding[] {
       added(FILE, "calculates only when it is told to", "automatic", "manual"),
     ),
     ...said(on(calc?.get("iterate")), added(FILE, "allows formulas that refer to themselves")),
-    ...said(off(view?.get("showSheetTabs")), misleading(FILE, "does not show the tabs of its sheets")),
-    ...said((view?.get("visibility") ?? "visible") !== "visible", misleading(FILE, "opens out of sight")),
+    ...said(
+      views.some((view) => off(view.get("showSheetTabs"))),
+      misleading(FILE, "does not show the tabs of its sheets"),
+    ),
+    ...said(
+      views.some((view) => (view.get("visibility") ?? "visible") !== "visible"),
+      misleading(FILE, "opens out of sight"),
+    ),
+    ...said((given("workbookPr")?.get("showObjects") ?? "all") !== "all", misleading(FILE, "does not show its charts")),
     ...said(
       childOf(workbook, isMain, "customWorkbookViews") !== undefined,
       misleading(FILE, "has views that hide parts of it"),
@@ -118,20 +110,6 @@ function sheetStateFindings({ workbook, others }: FileBook, own: ReadonlySet<str
         : misleading(name, "is a sheet of macros or a dialog"),
     ),
   ];
-}
-
-function carriedFindings(book: FileBook): Finding[] {
-  const from = ["", book.main, ...book.sheets.map(({ part }) => part), ...book.parts.keys()].filter(
-    (part, index, all) => all.indexOf(part) === index && !part.endsWith(".rels"),
-  );
-  const kinds = new Set(
-    from.flatMap((part) =>
-      relationsOf(book.parts, part).map(({ kind, type }) => kind || (type.split("/").at(-1) ?? "")),
-    ),
-  );
-  const named = [...book.parts.keys()].some((part) => /vbaProject|activeX|embeddings\//i.test(part));
-  const found = [...kinds].flatMap((kind) => (CARRIED[kind] ? [misleading(FILE, `holds ${CARRIED[kind]}`)] : []));
-  return named && found.length === 0 ? [misleading(FILE, "holds macros or embedded objects")] : found;
 }
 
 /** Elements that some programs read in one way and some in another. */

@@ -7,38 +7,46 @@ import { type Finding, misleading } from "../finding";
 import { contrast } from "./colours";
 import type { FileLooks, Look } from "./file-looks";
 import { ownLook } from "./own-look";
-import { coloured, isRounding, readable, shownText } from "./shown";
+import { coloured, IN_QUOTES, isRounding, readable, shownText } from "./shown";
 
 const LEAST_CONTRAST = 3;
-const SMALLER = 0.6;
-const LARGER = 2.5;
+const SMALLER = 0.75;
+const LARGER = 1.4;
 const MOST_INDENT = 3;
 const HIDING = ["fill", "centerContinuous", "distributed"];
 
 /** The formats of numbers that programs give a cell without one, after those of the cells that it calculates with. */
 const PLAIN_NUMBER = /^(#,##)?0(\.[0#]{1,4})$/;
+/** Formats that repeat a sign up to the width of the cell, or show digits of another script. */
+const STRANGE = /(?<!\\)\*|\[(DBNum|NatNum)|\[\$[^\]-]*-[0-9a-f]{5,}\]/i;
+const LOGICAL_FORMAT = /^"TRUE";"TRUE";"FALSE"$/i;
 interface Said {
   what: string;
   was?: string;
   is?: string;
 }
 
-/** How a format that is not the cell's own changes what is read; null where it reads the same. */
-function otherText(cell: FileCell, own: Look, seen: Look): Said | null {
+/** Whether a program gives a cell in General this format by itself, after the cells that its formula reads. */
+function isTakenOver(value: number, is: string, seen: Look, read: string | undefined): boolean {
+  if (PLAIN_NUMBER.test(seen.format) && isRounding(is, value)) return true;
+  if (LOGICAL_FORMAT.test(seen.format) && (value === 0 || value === 1)) return true;
+  return value === 0 && read === seen.format;
+}
+
+/**
+ * How a format that is not the cell's own changes what is read; null where it reads the same.
+ *
+ * @param read The format of the one cell that the formula names, where it names one and nothing else
+ */
+function otherText(cell: FileCell, own: Look, seen: Look, read: string | undefined): Said | null {
   const value = cell.error === undefined ? cell.value : null;
   if (value === null || own.format === seen.format) return null;
+  if (STRANGE.test(seen.format.replace(IN_QUOTES, ""))) {
+    return { what: "its number format fills its cell or shows other digits", was: own.format, is: seen.format };
+  }
   const [is, was] = [shownText(value, seen.format), shownText(value, own.format)];
   if (is === was && !coloured(value, seen.format)) return null;
-  if (
-    own.format === "General" &&
-    typeof value === "number" &&
-    PLAIN_NUMBER.test(seen.format) &&
-    isRounding(is, value)
-  ) {
-    return null;
-  }
-  // LibreOffice gives a cell in General the format of the one cell that it reads, here one with words for 0.
-  if (own.format === "General" && value === 0 && /^\w+$/.test(cell.formula ?? "")) return null;
+  if (own.format === "General" && typeof value === "number" && isTakenOver(value, is, seen, read)) return null;
   const held = own.format === "General" ? readable(value) : was;
   if (is === was) return { what: "its number format colours what it shows", was: held, is };
   if (is === "") return { what: `shows nothing, and holds ${held}`, was, is: "nothing" };
@@ -52,25 +60,31 @@ function colourSaid(own: Look, seen: Look): Said | null {
   return { what: "its text has nearly the colour of what is behind it", was: `#${own.colour}`, is: `#${seen.colour}` };
 }
 
+const OTHER_PAPER = "has another colour behind it than in the workbook";
+const paperSaid = (own: Look, seen: Look) => seen.fill !== own.fill && seen.fill !== "pattern";
+
 /** What of a look hides or changes what a cell says. */
-function saidOf(cell: FileCell, own: Look, seen: Look): Said[] {
+function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined): Said[] {
   const said = (when: boolean, what: string, was = "", is = ""): Said[] => (when ? [{ what, was, is }] : []);
-  const [text, colour] = [otherText(cell, own, seen), colourSaid(own, seen)];
+  const [text, colour] = [otherText(cell, own, seen, read), colourSaid(own, seen)];
   return [
     ...(text ? [text] : []),
     ...(colour ? [colour] : []),
+    ...said(!colour && paperSaid(own, seen), OTHER_PAPER, `#${own.fill}`, `#${seen.fill}`),
     ...said(seen.size < SMALLER * own.size, "its text is tiny", `${own.size} pt`, `${seen.size} pt`),
     ...said(seen.size > LARGER * own.size, "its text is too large for its cell", `${own.size} pt`, `${seen.size} pt`),
     ...said(seen.struck, "its text is struck out"),
     ...said(seen.raised, "its text is raised or lowered"),
-    ...said(seen.signs, `its font shows signs in place of letters: ${seen.font}`, own.font, seen.font),
+    ...said(seen.signs, `its font may show other signs than letters and digits: ${seen.font}`, own.font, seen.font),
     ...said(seen.crossed, "a line is drawn across it"),
     ...said(seen.turned, "its text is turned"),
     ...said(HIDING.includes(seen.across) && seen.across !== own.across, "its alignment hides or spreads its text"),
+    ...said(seen.backwards, "its signs run from right to left"),
     ...said(seen.indent > own.indent + MOST_INDENT, "its text is moved out of sight"),
     ...said(seen.shrunk && !own.shrunk && own.wrapped, "its text is shrunk to fit"),
     ...said(!seen.wrapped && own.wrapped && !own.shrunk && String(cell.value ?? "").length > 30, "its text is cut off"),
     ...said(cell.rich === true, "pieces of its text have looks of their own"),
+    ...said(["1", "true"].includes(cell.given.get("ph") ?? ""), "shows how it is spoken above it"),
     ...said(cell.given.has("vm"), "shows a picture or a record in place of its value"),
   ];
 }
@@ -81,19 +95,30 @@ const isEmpty = (cell: FileCell) => cell.error === undefined && (cell.value ?? "
 export const lookOf = ({ cells }: FileLooks, cell: FileCell | undefined): Look | undefined =>
   cells[Number(cell?.given.get("s") ?? 0)];
 
-/** Cells of a sheet that show something else than they hold, or hide it. */
+/**
+ * Cells of a sheet that show something else than they hold, or hide it.
+ *
+ * @param formatOf The format that the file gives the cell behind a name or reference
+ */
 export function cellLookFindings(
   name: string,
   specs: readonly CellSpec[],
   sheet: BookSheet,
   looks: FileLooks,
+  formatOf: (reference: string, sheet: string) => string | undefined,
 ): Finding[] {
+  const formatRead = ({ formula = "", value }: FileCell) => (value === 0 ? formatOf(formula, name) : undefined);
   return specs.flatMap((spec) => {
     const address = firstCell(spec.at);
     const cell = sheet.cells.get(address);
+    if (!cell) return [];
     const seen = lookOf(looks, cell);
-    if (!cell || !seen || isEmpty(cell)) return [];
-    return saidOf(cell, ownLook(spec), seen).map(({ what, was, is }) =>
+    if (isEmpty(cell))
+      return seen && paperSaid(ownLook(spec), seen)
+        ? [misleading(placeName(name, address), OTHER_PAPER, "", "", OTHER_PAPER)]
+        : [];
+    if (!seen) return [misleading(placeName(name, address), "has a look that the file does not list")];
+    return saidOf(cell, ownLook(spec), seen, formatRead(cell)).map(({ what, was, is }) =>
       misleading(placeName(name, address), what, was, is, what.split(/[,:]/)[0]!.replace(/ \S*\d\S*/g, "")),
     );
   });

@@ -23,13 +23,17 @@ const THEME_ORDER = [
   "folHlink",
 ];
 
+/** What a machine's own colours are unless somebody changed them. */
+const SYSTEM_COLOURS: Readonly<Record<string, string>> = { window: "ffffff", windowText: "000000" };
+
 /** The colours of a theme in the order in which styles number them, as `rrggbb`. */
 export function themeColours(theme: XmlElement | null): string[] {
   const all = theme ? [...within(theme)] : [];
   const scheme = all.find(({ name }) => name === "clrScheme");
   return THEME_ORDER.map((wanted) => {
     const given = scheme?.children.find(({ name }) => name === wanted)?.children[0]?.given;
-    return (given?.get("lastClr") ?? given?.get("val") ?? "000000").toLowerCase();
+    const system = SYSTEM_COLOURS[given?.get("val") ?? ""];
+    return (system ?? given?.get("lastClr") ?? given?.get("val") ?? "000000").toLowerCase();
   });
 }
 

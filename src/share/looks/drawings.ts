@@ -5,9 +5,12 @@ import { relationsOf, textOf } from "../../xlsx/parts/relations";
 import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
 import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
 import { added, type Finding, misleading } from "../finding";
+import { chartFindings, inOwnOrder } from "./charts";
 import type { OwnSheet } from "./own-sheet";
 
 const NOTE = "a note";
+/** Shapes of the older drawings, which also draw the notes. */
+const VML_SHAPES = ["shape", "rect", "roundrect", "oval", "line", "polyline", "curve", "arc", "image", "group"];
 const KNOWN_RELATIONS = [
   "drawing",
   "comments",
@@ -30,8 +33,13 @@ const numberIn = (parent: XmlElement | undefined, name: string) => Number(childN
 const WIDTH_OF_A_COLUMN_EMU = 500_000;
 const HEIGHT_OF_A_ROW_EMU = 190_000;
 
+/** How far from its cell a corner may be [EMU]: further is no place by cells. */
+const MOST_OFFSET_EMU = 20_000_000;
+
 function boxOf(anchor: XmlElement): Placed["box"] {
   const [from, to, extent] = ["from", "to", "ext"].map((name) => childNamed(anchor, name));
+  const offsets = [from, to].flatMap((corner) => ["colOff", "rowOff"].map((name) => numberIn(corner, name)));
+  if (offsets.some((offset) => offset < 0 || offset > MOST_OFFSET_EMU)) return null;
   const [top, left] = [numberIn(from, "row"), numberIn(from, "col")];
   if (!Number.isFinite(top) || !Number.isFinite(left)) return null;
   if (to) return { top: top + 1, left: left + 1, bottom: numberIn(to, "row") + 1, right: numberIn(to, "col") + 1 };
@@ -72,54 +80,28 @@ function coversFigures(own: OwnSheet, box: NonNullable<Placed["box"]>, last: { r
   return false;
 }
 
-/** The references that a chart draws, in their order, and the words of its titles. */
-function drawnBy({ parts }: FileBook, part: string) {
-  const all = [...within(xmlTree(textOf(parts, part)))];
-  const references = all.filter(({ name }) => name === "f").map(({ text }) => text.trim().replaceAll("'", ""));
-  const words = all.filter(({ name }) => name === "t").map(({ text }) => text);
-  const bent = all.some(
-    ({ name, given }) => name === "logBase" || (name === "orientation" && given.get("val") === "maxMin"),
-  );
-  const bounds = all.some(({ name }) => name === "min" || name === "max");
-  return { references, words: words.join(" "), bent: bent || bounds };
+interface Box {
+  top: number;
+  left: number;
+  bottom: number;
+  right: number;
 }
 
-function ownReferences(own: OwnSheet, index: number): Set<string> {
-  const chart = own.charts[index];
-  const at = (range: string) => {
-    const area = areaOf(range, own.name);
-    return area ? `${area.top} ${area.left} ${area.bottom} ${area.right}` : range;
-  };
-  return new Set(
-    chart?.series.flatMap(({ name, across, values }) => [
-      ...(name.startsWith("=") ? [at(name.slice(1))] : []),
-      at(across),
-      at(values),
-    ]) ?? [],
-  );
-}
+const chartBox = (range: string): Box => {
+  const { top, left, bottom, right } = areaOf(range, "")!;
+  return { top, left, bottom, right };
+};
+const meets = (one: Box, other: Box) =>
+  one.top <= other.bottom && one.bottom >= other.top && one.left <= other.right && one.right >= other.left;
 
-function chartFindings(book: FileBook, own: OwnSheet, charts: readonly string[]): Finding[] {
-  return charts.flatMap((part, index) => {
-    const { references, words, bent } = drawnBy(book, part);
-    const here = new Set(
-      references.map((reference) => {
-        const area = areaOf(reference.includes("!") ? reference.replace(/^(.*)!/, "'$1'!") : reference, own.name);
-        return area?.sheet === own.name ? `${area.top} ${area.left} ${area.bottom} ${area.right}` : reference;
-      }),
-    );
-    const wanted = ownReferences(own, index);
-    const title = own.charts[index]?.title ?? "";
-    const found: Finding[] = [];
-    if ([...here].some((one) => !wanted.has(one)) || [...wanted].some((one) => !here.has(one))) {
-      found.push(misleading(own.name, `the chart "${title}" draws other cells than the workbook's`));
-    }
-    if (title !== "" && !words.includes(title)) {
-      found.push(misleading(own.name, "a chart has another title", title, words.slice(0, 60)));
-    }
-    if (bent) found.push(misleading(own.name, `an axis of the chart "${title}" was set by hand`));
-    return found;
-  });
+/** Whether a chart is where the workbook has it, but for a row or column, and no smaller than half of that. */
+function isInPlace(own: Box, box: Box | null): boolean {
+  if (!box) return false;
+  const inside =
+    box.top >= own.top - 1 && box.left >= own.left - 1 && box.bottom <= own.bottom + 2 && box.right <= own.right + 2;
+  return (
+    inside && 2 * (box.bottom - box.top) >= own.bottom - own.top && 2 * (box.right - box.left) >= own.right - own.left
+  );
 }
 
 /** Cells with notes, and whether a note is always open. */
@@ -131,8 +113,13 @@ function noteFindings(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[
       .map(({ part }) => xmlTree(textOf(book.parts, part)));
   const notes = trees("comments").flatMap((tree) => [...within(tree)].filter(({ name }) => name === "comment"));
   const vml = trees("vmlDrawing").flatMap((tree) => [...within(tree)]);
-  const open = vml.some(({ name }) => name === "Visible");
-  const shapes = vml.filter(({ name, given }) => name === "ClientData" && given.get("ObjectType") !== "Note");
+  const open = vml.some(
+    ({ name, given }) => name === "Visible" || /visibility\s*:\s*visible/i.test(given.get("style") ?? ""),
+  );
+  const drawn = vml.filter(({ name }) => VML_SHAPES.includes(name));
+  const shapes = drawn.filter(
+    (shape) => !shape.children.some(({ name, given }) => name === "ClientData" && given.get("ObjectType") === "Note"),
+  );
   return [
     ...notes.map(({ given }) => added(`${own.name}!${given.get("ref") ?? ""}`, `has ${NOTE}`, "", "", NOTE)),
     ...(open ? [misleading(own.name, "a note is always open and can lie over figures")] : []),
@@ -160,18 +147,28 @@ export function drawingFindings(book: FileBook, own: OwnSheet, sheet: BookSheet)
   const placed = relationsOf(book.parts, sheet.part)
     .filter(({ kind, part }) => kind === "drawing" && book.parts.has(part))
     .flatMap(({ part }) => placedIn(book, part));
-  const charts = placed.flatMap(({ chart }) => (chart && book.parts.has(chart) ? [chart] : []));
-  const kept = charts.slice(0, own.charts.length);
-  const loose = placed.filter(({ chart }) => !chart || !kept.includes(chart));
+  const charts = placed.flatMap(({ chart, box }) => (chart && book.parts.has(chart) ? [{ chart, box }] : []));
+  const kept = inOwnOrder(book, own, charts);
+  const loose = placed.filter(({ chart }) => !chart || !kept.some((one) => one.chart === chart));
+  const boxes = own.charts.map(({ over }) => chartBox(over));
+  const moved = kept.filter(({ box }, index) => !isInPlace(boxes[index]!, box));
   return [
     ...loose.map(({ what, box }) => {
       const where = box ? `${own.name}!${cellAt(box.top, box.left)}` : own.name;
-      return !box || what === "a drawing or text box" || coversFigures(own, box, last)
+      return !box ||
+        what === "a drawing or text box" ||
+        coversFigures(own, box, last) ||
+        boxes.some((chart) => meets(chart, box))
         ? misleading(where, `${what} lies over its cells`, "", "", "over")
         : added(where, `${what} was put beside its cells`, "", "", "beside");
     }),
-    ...(kept.length < own.charts.length ? [misleading(own.name, "a chart of the workbook is missing")] : []),
-    ...chartFindings(book, own, kept),
+    ...moved.map(() => misleading(own.name, "a chart is in another place, or too small to read")),
+    ...(kept.length < own.charts.length ? [added(own.name, "a chart of the workbook was taken away")] : []),
+    ...chartFindings(
+      book,
+      own,
+      kept.map(({ chart }) => chart),
+    ),
     ...noteFindings(book, own, sheet),
     ...otherRelations(book, own, sheet),
   ];

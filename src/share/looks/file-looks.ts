@@ -2,7 +2,9 @@ import { isMain } from "../../xlsx/parts/namespaces";
 import { onlyRelation, relationsOf, textOf } from "../../xlsx/parts/relations";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { childOf, childrenOf, within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
+import { BUILT_IN } from "./built-in-formats";
 import { colourOf, themeColours } from "./colours";
+import { twofoldIn } from "./twofold";
 
 /** How a cell looks, as far as looks can hide or change what it says. */
 export interface Look {
@@ -21,43 +23,19 @@ export interface Look {
   across: string;
   turned: boolean;
   indent: number;
+  /** Its signs run from right to left. */
+  backwards: boolean;
   wrapped: boolean;
   shrunk: boolean;
 }
 
-/** Number formats that a file need not list (ECMA-376 part 1, 18.8.30). */
-const BUILT_IN: Readonly<Record<number, string>> = {
-  0: "General",
-  1: "0",
-  2: "0.00",
-  3: "#,##0",
-  4: "#,##0.00",
-  9: "0%",
-  10: "0.00%",
-  11: "0.00E+00",
-  12: "# ?/?",
-  13: "# ??/??",
-  14: "yyyy-mm-dd",
-  15: "d-mmm-yy",
-  16: "d-mmm",
-  17: "mmm-yy",
-  18: "h:mm AM/PM",
-  19: "h:mm:ss AM/PM",
-  20: "h:mm",
-  21: "h:mm:ss",
-  22: "yyyy-mm-dd h:mm",
-  37: "#,##0 ;(#,##0)",
-  38: "#,##0 ;[Red](#,##0)",
-  39: "#,##0.00;(#,##0.00)",
-  40: "#,##0.00;[Red](#,##0.00)",
-  45: "mm:ss",
-  46: "[h]:mm:ss",
-  47: "mmss.0",
-  48: "##0.0E+0",
-  49: "@",
-};
+/** Formats that a file need not list and that programs of different countries show in different ways. */
+const UNLISTED = '"a number format that each country shows its own way"';
 const SYMBOL_CHARSET = "2";
-const SIGN_FONTS = /symbol|dings|marlett|barcode|code ?\d|blank|emoji|icon/i;
+/** Fonts whose letters look like letters, as spreadsheet programs offer them; any other may show other signs. */
+const TEXT_FONTS =
+  /^(calibri|carlito|aptos|arial|liberation|helvetica|cambria|caladea|times|courier|consolas|segoe ui|tahoma|verdana|georgia|trebuchet|noto s|noto mono|dejavu|roboto|open sans|lato|inter|ubuntu|cantarell|candara|corbel|constantia|franklin|century|garamond|book antiqua|palatino|gill sans|san francisco|menlo|monaco|geneva|lucida|microsoft sans|ms sans|ms p?gothic|ms p?mincho|yu gothic|meiryo|simsun|nsimsun|simhei|microsoft yahei|malgun|gulim|dotum|pmingliu|microsoft jhenghei|sans|serif|system)/i;
+const NOT_LETTERS = /symbol|dings|emoji|icon|barcode/i;
 
 export const on = (value: string | undefined): boolean => value === "1" || value === "true" || value === "on";
 const flag = (element: XmlElement | undefined) => element !== undefined && on(element.given.get("val") ?? "1");
@@ -69,6 +47,10 @@ export interface FileLooks {
   laid: readonly XmlElement[];
   theme: readonly string[];
   indexed: readonly string[];
+  /** Size of the font by which widths of columns are measured [points]. */
+  usualSize: number;
+  /** Why the looks can be read in more than one way; "" where they cannot. */
+  twofold: string;
 }
 
 function fillOf(element: XmlElement | undefined, colour: (of: XmlElement | undefined, auto: string) => string): string {
@@ -76,8 +58,22 @@ function fillOf(element: XmlElement | undefined, colour: (of: XmlElement | undef
   if (!pattern) return element && element.children.length > 0 ? "pattern" : "ffffff";
   const type = pattern.given.get("patternType") ?? "none";
   if (type === "none") return "ffffff";
-  return type === "solid" ? colour(childOf(pattern, isMain, "fgColor"), "ffffff") : "pattern";
+  const ink = childOf(pattern, isMain, "fgColor");
+  return type === "solid" && ink ? colour(ink, "ffffff") : "pattern";
 }
+
+/** The fonts of a theme's texts and headings. */
+function themeFonts(theme: XmlElement | null): Record<string, string | undefined> {
+  const all = theme ? [...within(theme)] : [];
+  const latin = (name: string) =>
+    all
+      .find((one) => one.name === name)
+      ?.children.find((one) => one.name === "latin")
+      ?.given.get("typeface");
+  return { minor: latin("minorFont"), major: latin("majorFont") };
+}
+
+const isStrange = (font: string) => NOT_LETTERS.test(font) || !TEXT_FONTS.test(font.trim());
 
 /** The looks of the styles and the theme of a file. */
 export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): FileLooks {
@@ -87,7 +83,8 @@ export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): Fi
     return part && parts.has(part) ? xmlTree(textOf(parts, part)) : null;
   };
   const root = treeOf("styles") ?? undefined;
-  const theme = themeColours(treeOf("theme"));
+  const themeTree = treeOf("theme");
+  const [theme, scheme] = [themeColours(themeTree), themeFonts(themeTree)];
   const list = (name: string, item: string) => childrenOf(childOf(root, isMain, name), isMain, item);
   const indexed = list("colors", "indexedColors")
     .flatMap(({ children }) => children)
@@ -105,12 +102,13 @@ export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): Fi
     const part = (name: string) => childOf(font, isMain, name);
     const border = borders[given("borderId")];
     const align = childOf(xf, isMain, "alignment")?.given;
-    const name = part("name")?.given.get("val") ?? "Calibri";
+    const named = part("name")?.given.get("val") ?? "Calibri";
+    const name = scheme[part("scheme")?.given.get("val") ?? ""] ?? named;
     const diagonal = childOf(border, isMain, "diagonal")?.given.get("style") ?? "none";
     return {
-      format: formats.get(String(given("numFmtId"))) ?? BUILT_IN[given("numFmtId")] ?? "General",
-      font: name,
-      signs: SIGN_FONTS.test(name) || part("charset")?.given.get("val") === SYMBOL_CHARSET,
+      format: formats.get(String(given("numFmtId"))) ?? BUILT_IN[given("numFmtId")] ?? UNLISTED,
+      font: isStrange(named) ? named : name,
+      signs: isStrange(name) || isStrange(named) || part("charset")?.given.get("val") === SYMBOL_CHARSET,
       size: Number(part("sz")?.given.get("val") ?? 11),
       colour: colour(part("color"), "000000"),
       struck: flag(part("strike")),
@@ -120,12 +118,14 @@ export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): Fi
       across: align?.get("horizontal") ?? "general",
       turned: Number(align?.get("textRotation") ?? 0) !== 0,
       indent: Number(align?.get("indent") ?? 0),
+      backwards: align?.get("readingOrder") === "2",
       wrapped: on(align?.get("wrapText")),
       shrunk: on(align?.get("shrinkToFit")),
     };
   });
   const laid = list("dxfs", "dxf");
-  return { cells, laid, theme, indexed };
+  const usualSize = Number(childOf(fonts[0], isMain, "sz")?.given.get("val") ?? 11);
+  return { cells, laid, theme, indexed, usualSize, twofold: twofoldIn(root) };
 }
 
 /** The colours that a conditional format lays over a cell, as `rrggbb`; null where it leaves them. */

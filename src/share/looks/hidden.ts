@@ -7,7 +7,7 @@ import { type Finding, misleading } from "../finding";
 import { on } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
 
-const NARROW = 0.6;
+const NARROW = 0.75;
 const WIDE = 3;
 const USUAL_WIDTH = 8.43;
 const USUAL_HEIGHT = 15;
@@ -69,7 +69,7 @@ function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Findin
     if (Number(given?.get("outlineLevel") ?? 0) > 0) {
       return [misleading(where, "is in a group that can be folded away", "", "grouped", "row")];
     }
-    if (height < LEAST_HEIGHT || (height < NARROW * wanted && height < USUAL_HEIGHT - 4)) {
+    if (height < LEAST_HEIGHT || height < NARROW * wanted) {
       return [misleading(where, "is too low", `${wanted} pt`, `${height} pt`, "row")];
     }
     return [];

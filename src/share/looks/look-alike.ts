@@ -13,7 +13,7 @@ const FEWEST_ALIKE = 8;
 
 /** A text as it looks: letters that look alike are one, signs that cannot be seen are none. */
 export const asSeen = (text: string): string =>
-  [...text.normalize("NFKC")]
+  [...text.normalize("NFKD")]
     .map((sign) => LIKE[sign] ?? sign)
     .join("")
     .toLowerCase()
@@ -44,13 +44,32 @@ function alikeCells(sheet: BookSheet, spec: SheetSpec): number {
     .length;
 }
 
+/** Whether one text becomes the other by a letter more, less, other or exchanged with its neighbour. */
+function isNear(one: string, other: string): boolean {
+  const [short, long] = one.length <= other.length ? [one, other] : [other, one];
+  if (short.length < 5 || long.length - short.length > 1) return false;
+  let at = 0;
+  while (at < short.length && short[at] === long[at]) at += 1;
+  if (long.length > short.length) return short.slice(at) === long.slice(at + 1);
+  const exchanged = short[at] === long[at + 1] && short[at + 1] === long[at];
+  return short.slice(at + 1) === long.slice(at + 1) || (exchanged && short.slice(at + 2) === long.slice(at + 2));
+}
+
+const nameLike = (name: string, names: readonly string[]) => {
+  const seen = asSeen(name);
+  return names.find((known) => seen !== "" && (seen.includes(asSeen(known)) || isNear(seen, asSeen(known))));
+};
+
 /** Sheets that the workbook does not have: those that look like one of its own, and others. */
 export function ownSheetFindings(book: FileBook, specs: readonly SheetSpec[], known: readonly string[]): Finding[] {
   const names = new Set([...specs.map(({ name }) => name), ...known]);
-  return book.sheets.flatMap((sheet) => {
+  const charts = book.others.flatMap(({ name }) => {
+    const like = nameLike(name, [...names]);
+    return like ? [misleading(name, `is a sheet with a chart that has nearly the name of ${like}`, like, name)] : [];
+  });
+  const cells = book.sheets.flatMap((sheet) => {
     if (names.has(sheet.name)) return [];
-    const seen = asSeen(sheet.name);
-    const like = [...names].find((name) => seen !== "" && (seen.includes(asSeen(name)) || asSeen(name) === seen));
+    const like = nameLike(sheet.name, [...names]);
     const copy = like ?? specs.find((spec) => alikeCells(sheet, spec) >= FEWEST_ALIKE)?.name;
     if (!copy) return [added(sheet.name, "is a sheet that the workbook does not have")];
     const sign = strangeSign(sheet.name);
@@ -63,6 +82,7 @@ export function ownSheetFindings(book: FileBook, specs: readonly SheetSpec[], kn
       ),
     ];
   });
+  return [...cells, ...charts];
 }
 
 /** Text in cells that a sheet of the workbook leaves empty. */

@@ -1,20 +1,36 @@
+import { cellAt } from "../../cells/places";
+import { areaOf } from "../../cells/sheet-area";
 import { namesOf } from "../../workbook/form/build";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
-import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { EVIDENCE } from "../copy/evidence-rows";
-import type { Finding } from "../finding";
+import { type Finding, misleading } from "../finding";
 import { bookFindings } from "./book-settings";
-import { cellLookFindings } from "./cell-looks";
+import { cellLookFindings, lookOf } from "./cell-looks";
 import { conditionalFindings } from "./conditional";
 import { drawingFindings } from "./drawings";
-import { fileLooks } from "./file-looks";
+import { type FileLooks, fileLooks } from "./file-looks";
 import { hiddenFindings } from "./hidden";
 import { ownSheetFindings, strayFindings } from "./look-alike";
 import { type OwnSheet, ownSheet } from "./own-sheet";
 import { sheetFrame } from "./sheet-frame";
-import { viewAndPrintFindings } from "./views";
+import { typedCheckFindings } from "./typed-checks";
+import { protectionFindings, viewAndPrintFindings } from "./views";
 
 const EVIDENCE_NAMES = ["Evidence_Version", "Evidence_Day", "Evidence_Hash", "Evidence_Formulas", "Evidence_Inputs"];
+
+const USUAL_SIZE = 11;
+
+/** What of the looks of a file as a whole can be read in more than one way, or makes its columns narrow. */
+function styleFindings({ twofold, usualSize }: FileLooks): Finding[] {
+  const narrow = usualSize < 0.75 * USUAL_SIZE || usualSize > 1.4 * USUAL_SIZE;
+  return [
+    ...(twofold === "" ? [] : [misleading("the file", twofold)]),
+    ...(narrow
+      ? [misleading("the file", "measures its columns by another font", `${USUAL_SIZE} pt`, `${usualSize} pt`)]
+      : []),
+  ];
+}
 
 /**
  * Whatever of a file shows other than it holds, or hides it: looks of cells, hidden rows, columns and sheets, what is drawn
@@ -30,10 +46,16 @@ export function lookFindings(
   code: string,
 ): Finding[] {
   const looks = fileLooks(book);
+  const formatOf = (reference: string, from: string) => {
+    const area = namedArea(book, reference) ?? areaOf(reference, from);
+    const sheet = book.sheets.find(({ name }) => name === area?.sheet);
+    return area ? lookOf(looks, sheet?.cells.get(cellAt(area.top, area.left)))?.format : undefined;
+  };
   const names = specs.flatMap((spec) => [...namesOf(spec).keys()]);
   const own = [...specs.map((spec) => ownSheet(spec, specs)), ...more];
   const sheets = new Set([...own.map(({ name }) => name), EVIDENCE].map((name) => name.toLowerCase()));
   return [
+    ...styleFindings(looks),
     ...bookFindings(book, new Set([...names, ...EVIDENCE_NAMES].map((name) => name.toLowerCase())), sheets, own),
     ...(specs.length > 1 ? ownSheetFindings(book, specs, [EVIDENCE]) : []),
     ...own.flatMap((one) => {
@@ -41,10 +63,12 @@ export function lookFindings(
       if (!sheet) return [];
       const frame = sheetFrame(book, sheet);
       return [
-        ...cellLookFindings(one.name, one.cells, sheet, looks),
+        ...cellLookFindings(one.name, one.cells, sheet, looks, formatOf),
         ...strayFindings(one.name, one.places, sheet),
         ...hiddenFindings(one, sheet, frame),
         ...viewAndPrintFindings(one, frame, code),
+        ...typedCheckFindings(one, frame),
+        ...(specs.length > 1 ? protectionFindings(one, frame) : []),
         ...conditionalFindings(one, frame, looks),
         ...drawingFindings(book, one, sheet),
       ];

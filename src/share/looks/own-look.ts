@@ -27,6 +27,7 @@ export function ownLook(spec: CellSpec): Look {
     across: alignment.horizontal ?? "general",
     turned: false,
     indent: alignment.indent ?? 0,
+    backwards: false,
     wrapped: alignment.wrapText === true,
     shrunk: alignment.shrinkToFit === true,
   };

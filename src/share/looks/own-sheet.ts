@@ -2,7 +2,7 @@ import { columnLetters } from "../../cells/letters";
 import { placesOf } from "../../cells/places";
 import { addressParts } from "../../cells/sheet-area";
 import { rowHeights } from "../../workbook/form/row-heights";
-import type { CellSpec, ChartSpec, ShadeSpec, SheetSpec } from "../../workbook/form/sheet-spec";
+import type { CellSpec, ChartSpec, CheckSpec, ShadeSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 
 /** What a sheet is held against, however it was described. */
 export interface OwnSheet {
@@ -17,6 +17,10 @@ export interface OwnSheet {
   places: ReadonlySet<string>;
   shades: readonly ShadeSpec[];
   charts: readonly ChartSpec[];
+  /** What may be typed, as far as the workbook asks. */
+  checks: readonly CheckSpec[];
+  /** Rows after which a new page begins. */
+  pageEnds: readonly number[];
   /** Rows and columns that stay in sight. */
   frozen: { rows: number; columns: number };
   /** What is printed where that is not all. */
@@ -51,6 +55,8 @@ export function ownSheet(spec: SheetSpec, specs: readonly SheetSpec[]): OwnSheet
     places: new Set(places),
     shades: spec.shades ?? [],
     charts: spec.charts ?? [],
+    checks: spec.checks ?? [],
+    pageEnds: spec.pageEnds ?? [],
     frozen: { rows: spec.frozenRows ?? 0, columns: spec.frozenColumns ?? 0 },
     printed: spec.printed ?? null,
     repeated: repeatedOf(spec),

@@ -3,7 +3,7 @@ import { isoDay } from "../../cells/day-number";
 import type { Stated } from "../../cells/stated";
 
 const OPTIONS = { nbsp: false, throws: false } as const;
-const IN_QUOTES = /"[^"]*"/g;
+export const IN_QUOTES = /"[^"]*"/g;
 const DAY_FORMAT = /[yd]/i;
 
 /** What a cell with a number format shows a reader; the format of a date is that of its own. */

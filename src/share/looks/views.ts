@@ -1,11 +1,17 @@
 import { isMain } from "../../xlsx/parts/namespaces";
 import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { added, type Finding, misleading } from "../finding";
+import { added, changed, type Finding, misleading } from "../finding";
 import { on } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
 
 const ZOOM = [40, 250];
+/** The zooms by which the views of pages go. */
+const ZOOM_OF: Readonly<Record<string, readonly string[]>> = {
+  pageLayout: ["zoomScalePageLayoutView"],
+  pageBreakPreview: ["zoomScaleSheetLayoutView"],
+};
 const SCALE = [25, 250];
+const MOST_BREAKS = 10;
 const FIRST = "A1";
 /** Elements that a sheet of the workbook has, or that programs add without showing anything else. */
 const USUAL = [
@@ -49,36 +55,47 @@ const WORDS: Readonly<Record<string, string>> = {
 
 function viewFindings(own: OwnSheet, frame: XmlElement): Finding[] {
   const views = childrenOf(childOf(frame, isMain, "sheetViews"), isMain, "sheetView");
-  return views.flatMap((view) => {
-    const given = (name: string) => view.given.get(name);
-    const pane = childOf(view, isMain, "pane")?.given;
-    const frozen = pane?.get("state")?.startsWith("frozen")
-      ? { rows: Number(pane.get("ySplit") ?? 0), columns: Number(pane.get("xSplit") ?? 0) }
-      : { rows: 0, columns: 0 };
-    const said = (when: boolean, what: string, was = "", is = "") =>
-      when ? [misleading(own.name, what, was, is)] : [];
-    const zoom = Number(given("zoomScale") ?? 100);
-    const moved = frozen.rows + frozen.columns > 0 && (given("topLeftCell") ?? FIRST) !== FIRST;
-    return [
-      ...said(on(given("showFormulas")), "shows formulas in place of values"),
-      ...said(["0", "false"].includes(given("showZeros") ?? "1"), "does not show zeros"),
-      ...said(on(given("rightToLeft")), "is shown from right to left"),
-      ...said(zoom < ZOOM[0]! || zoom > ZOOM[1]!, "is shown too small or too large to read", "100 %", `${zoom} %`),
-      ...said(
-        frozen.rows > own.frozen.rows || frozen.columns > own.frozen.columns,
-        "other rows or columns stay in sight than those of the workbook",
-        `${own.frozen.rows} rows, ${own.frozen.columns} columns`,
-        `${frozen.rows} rows, ${frozen.columns} columns`,
-      ),
-      ...said(
-        moved,
-        "its first rows or columns cannot be reached, since others are frozen",
-        FIRST,
-        given("topLeftCell"),
-      ),
-      ...said(pane !== undefined && !pane.get("state")?.startsWith("frozen"), "is split into parts"),
-    ];
-  });
+  const sheet = childOf(frame, isMain, "sheetPr")?.given;
+  const bent = [
+    ...(views.length > 1 ? [misleading(own.name, "has more than one view")] : []),
+    ...(on(sheet?.get("transitionEvaluation")) ? [misleading(own.name, "calculates as another program did")] : []),
+    ...(["0", "false"].includes(sheet?.get("enableFormatConditionsCalculation") ?? "1")
+      ? [misleading(own.name, "keeps its colours when figures change")]
+      : []),
+  ];
+  return bent.concat(
+    views.flatMap((view) => {
+      const given = (name: string) => view.given.get(name);
+      const pane = childOf(view, isMain, "pane")?.given;
+      const frozen = pane?.get("state")?.startsWith("frozen")
+        ? { rows: Number(pane.get("ySplit") ?? 0), columns: Number(pane.get("xSplit") ?? 0) }
+        : { rows: 0, columns: 0 };
+      const said = (when: boolean, what: string, was = "", is = "") =>
+        when ? [misleading(own.name, what, was, is)] : [];
+      const zooms = ["zoomScale", ...(ZOOM_OF[given("view") ?? ""] ?? [])].map((name) => Number(given(name) ?? 100));
+      const zoom = zooms.find((one) => one > 0 && (one < ZOOM[0]! || one > ZOOM[1]!));
+      const moved = frozen.rows + frozen.columns > 0 && (given("topLeftCell") ?? FIRST) !== FIRST;
+      return [
+        ...said(on(given("showFormulas")), "shows formulas in place of values"),
+        ...said(["0", "false"].includes(given("showZeros") ?? "1"), "does not show zeros"),
+        ...said(on(given("rightToLeft")), "is shown from right to left"),
+        ...said(zoom !== undefined, "is shown too small or too large to read", "100 %", `${zoom} %`),
+        ...said(
+          frozen.rows > own.frozen.rows || frozen.columns > own.frozen.columns,
+          "other rows or columns stay in sight than those of the workbook",
+          `${own.frozen.rows} rows, ${own.frozen.columns} columns`,
+          `${frozen.rows} rows, ${frozen.columns} columns`,
+        ),
+        ...said(
+          moved,
+          "its first rows or columns cannot be reached, since others are frozen",
+          FIRST,
+          given("topLeftCell"),
+        ),
+        ...said(pane !== undefined && !pane.get("state")?.startsWith("frozen"), "is split into parts"),
+      ];
+    }),
+  );
 }
 
 function printFindings(own: OwnSheet, frame: XmlElement, code: string): Finding[] {
@@ -92,17 +109,41 @@ function printFindings(own: OwnSheet, frame: XmlElement, code: string): Finding[
   if (fits && Number(setup?.get("fitToWidth") ?? 1) > 20)
     found.push(misleading(own.name, "is printed over many pages"));
   if (on(setup?.get("blackAndWhite"))) found.push(misleading(own.name, "is printed without its colours"));
+  if (on(setup?.get("draft"))) found.push(misleading(own.name, "is printed as a draft, without its charts"));
+  if (setup?.has("paperWidth") || setup?.has("paperHeight")) {
+    found.push(misleading(own.name, "is printed on paper of a size of its own"));
+  }
+  if (!["none", undefined].includes(setup?.get("cellComments"))) {
+    found.push(added(own.name, "is printed with its notes"));
+  }
+  const breaks = childrenOf(childOf(frame, isMain, "rowBreaks"), isMain, "brk").filter(
+    ({ given }) => on(given.get("man")) && !own.pageEnds.includes(Number(given.get("id"))),
+  );
+  if (breaks.length > MOST_BREAKS) found.push(misleading(own.name, "is printed over many pages"));
   if ((setup?.get("errors") ?? "displayed") !== "displayed") {
     found.push(misleading(own.name, "is printed with other words in place of errors"));
   }
   const papers = childOf(frame, isMain, "headerFooter");
   for (const paper of papers?.children ?? []) found.push(...footerFinding(own, paper, code));
+  if (code !== "" && footersWanted(papers).some((name) => !childOf(papers, isMain, name)?.text.includes(code))) {
+    found.push(changed(own.name, "the code of the copy is not at the foot of each page", code, "none"));
+  }
   const margins = childOf(frame, isMain, "pageMargins")?.given;
   if (["left", "right", "top", "bottom"].some((side) => Number(margins?.get(side) ?? 0.5) > 3)) {
     found.push(misleading(own.name, "has margins that push its text off the page"));
   }
   return found;
 }
+
+/** The footers that the pages of a sheet have. */
+const footersWanted = (papers: XmlElement | undefined) => [
+  "oddFooter",
+  ...(on(papers?.given.get("differentOddEven")) ? ["evenFooter"] : []),
+  ...(on(papers?.given.get("differentFirst")) ? ["firstFooter"] : []),
+];
+
+/** Looks in a header or footer by which words cannot be read. */
+const UNREADABLE = /&K(?!000000)[0-9A-F+-]{5,6}|&[1-4](?!\d)|&[SXYG]/i;
 
 /** Words in headers and footers other than the workbook's own: its sheet, Canfall, the code and the page. */
 function footerFinding(own: OwnSheet, { name, text }: XmlElement, code: string): Finding[] {
@@ -114,6 +155,9 @@ function footerFinding(own: OwnSheet, { name, text }: XmlElement, code: string):
     .replace(/\b(Canfall|Page|of)\b/g, "")
     .replace(code === "" ? /$^/ : code, "")
     .trim();
+  if (plain === "" && UNREADABLE.test(text)) {
+    return [misleading(own.name, "the words at the head or foot of its pages cannot be read", "", text.slice(0, 60))];
+  }
   if (plain === "") return [];
   const place = /header/i.test(name) ? "header" : "footer";
   return [misleading(own.name, `the ${place} of its pages says "${plain.slice(0, 60)}"`, "", plain.slice(0, 60))];
@@ -134,9 +178,13 @@ function otherParts(own: OwnSheet, frame: XmlElement): Finding[] {
 
 /** Where a link of a cell leads, as far as it is not a place of the workbook. */
 function linkFindings(own: OwnSheet, frame: XmlElement): Finding[] {
-  return childrenOf(childOf(frame, isMain, "hyperlinks"), isMain, "hyperlink").map(({ given }) =>
-    added(`${own.name}!${given.get("ref") ?? ""}`, "has a link", "", given.get("location") ?? "elsewhere"),
-  );
+  return childrenOf(childOf(frame, isMain, "hyperlinks"), isMain, "hyperlink").map(({ given }) => {
+    const where = `${own.name}!${given.get("ref") ?? ""}`;
+    const words = given.get("tooltip");
+    return words
+      ? misleading(where, `has a link that shows "${words.slice(0, 60)}"`)
+      : added(where, "has a link", "", given.get("location") ?? "elsewhere");
+  });
 }
 
 /** Prompts that are shown beside cells; the workbook has none. */
@@ -152,6 +200,16 @@ function promptFindings(own: OwnSheet, frame: XmlElement): Finding[] {
         ]
       : [];
   });
+}
+
+/** Whether a person may type over its formulas, or change its looks. */
+export function protectionFindings(own: OwnSheet, frame: XmlElement): Finding[] {
+  const given = childOf(frame, isMain, "sheetProtection")?.given;
+  const allowed = ["formatCells", "insertRows", "deleteRows", "insertColumns", "deleteColumns"].some((name) =>
+    ["0", "false"].includes(given?.get(name) ?? "1"),
+  );
+  if (given && on(given.get("sheet")) && !allowed) return [];
+  return [added(own.name, "its protection was taken off or loosened")];
 }
 
 /** What of a sheet's view, print and other parts shows other than the workbook's own sheet. */

@@ -4,9 +4,11 @@ import { shareCopy } from "../../../src/share/copy/share-copy";
 import { EXAMPLE_ENTRIES } from "../../../src/workbook/audit/example";
 import { calculatedAudits } from "../../support/templates";
 import { BOOK_KINDS } from "./book-kinds";
+import { CELL_KINDS } from "./cell-kinds";
 import { LOOK_KINDS } from "./kinds";
 import { forgedWithOpenpyxl } from "./openpyxl";
 import { found, outcomeOf } from "./outcome";
+import { SHEET_KINDS } from "./sheet-kinds";
 
 const DAY = new Date(2026, 10, 25);
 const COMMENT = "but for a comment";
@@ -20,7 +22,7 @@ async function proof(): Promise<void> {
     if (!good) missed += 1;
     console.log(`${good ? "found    " : "NOT FOUND"} ${kind}: ${said.slice(0, 110)}`);
   };
-  for (const forgery of [...LOOK_KINDS, ...BOOK_KINDS]) {
+  for (const forgery of [...LOOK_KINDS, ...BOOK_KINDS, ...CELL_KINDS, ...SHEET_KINDS]) {
     const { found: good, said } = await found(copy, forgery);
     told(good, forgery.kind, said);
   }

@@ -1,0 +1,144 @@
+import { areaOf } from "../../cells/sheet-area";
+import { textOf } from "../../xlsx/parts/relations";
+import { cellsIn, type FileBook } from "../../xlsx/parts/workbook-file";
+import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
+import { sameNumber } from "../check/agreement";
+import { added, type Finding, misleading } from "../finding";
+import type { OwnSheet } from "./own-sheet";
+
+const PLAIN_FORMAT = /^[#,0.%@ a-z\\/:-]*$/i;
+/** A program writes so for a title without words. */
+const NO_WORDS = "None";
+/** Some programs write the name of a series as a formula. */
+const IN_QUOTES = /^".*"$/s;
+const LITERAL = ["numLit", "strLit"];
+const LAID_OVER = ["userShapes", "trendline", "errBars"];
+
+interface Drawn {
+  references: string[];
+  /** Words that stand in the chart itself, none of a cell. */
+  words: string[];
+  /** An axis was bent: turned, cut or on another scale. */
+  bent: boolean;
+  literal: boolean;
+  laidOver: boolean;
+  otherFormat: boolean;
+  /** Elements of its series. */
+  series: XmlElement[];
+}
+
+/** What a chart draws. */
+function drawnBy({ parts }: FileBook, part: string): Drawn {
+  const all = [...within(xmlTree(textOf(parts, part)))];
+  const formulas = all.filter(({ name }) => name === "f").map(({ text }) => text.trim());
+  const has = (...names: string[]) => all.some(({ name }) => names.includes(name));
+  return {
+    references: formulas.filter((text) => !IN_QUOTES.test(text)).map((text) => text.replaceAll("'", "")),
+    words: [
+      ...all.flatMap(({ name, text }) => (name === "t" && text.trim() !== "" ? [text.trim()] : [])),
+      ...formulas.filter((text) => IN_QUOTES.test(text)).map((text) => text.slice(1, -1)),
+      ...all.flatMap(({ name, children }) =>
+        name === "tx" ? children.filter((one) => one.name === "v").map(({ text }) => text) : [],
+      ),
+    ],
+    bent:
+      has("logBase", "min", "max") ||
+      all.some(({ name, given }) => name === "orientation" && given.get("val") === "maxMin"),
+    literal: has(...LITERAL),
+    laidOver: has(...LAID_OVER),
+    otherFormat: all.some(({ name, given }) => name === "numFmt" && !PLAIN_FORMAT.test(given.get("formatCode") ?? "")),
+    series: all.filter(({ name }) => name === "ser"),
+  };
+}
+
+const at = (range: string, sheet: string) => {
+  const area = areaOf(range, sheet);
+  return area ? `${area.top} ${area.left} ${area.bottom} ${area.right}` : range;
+};
+
+function ownReferences(own: OwnSheet, index: number): Set<string> {
+  return new Set(
+    own.charts[index]?.series.flatMap(({ name, across, values }) => [
+      ...(name.startsWith("=") ? [at(name.slice(1), own.name)] : []),
+      at(across, own.name),
+      at(values, own.name),
+    ]) ?? [],
+  );
+}
+
+/** Whether the numbers that a chart keeps of its cells are theirs. */
+function keepsOther(book: FileBook, series: readonly XmlElement[]): boolean {
+  return series
+    .flatMap((one) => [...within(one)])
+    .some((reference) => {
+      if (reference.name !== "numRef") return false;
+      const inside = [...within(reference)];
+      const area = areaOf(inside.find(({ name }) => name === "f")?.text.trim() ?? "", "");
+      if (!area) return false;
+      const values = new Map(
+        cellsIn(book, area).map(({ row, column, cell }) => [row === 1 ? column - 1 : row - 1, cell.value] as const),
+      );
+      return inside.some((point) => {
+        if (point.name !== "pt") return false;
+        const kept = Number(point.children.find(({ name }) => name === "v")?.text);
+        const value = values.get(Number(point.given.get("idx")));
+        return (
+          typeof value === "number" &&
+          Number.isFinite(kept) &&
+          !sameNumber(Number(kept.toPrecision(9)), Number(value.toPrecision(9)))
+        );
+      });
+    });
+}
+
+/** What a chart's references lead to, on the sheet that it should draw. */
+const drawnCells = (references: readonly string[], own: OwnSheet): Set<string> =>
+  new Set(
+    references.map((reference) => {
+      const area = areaOf(reference.includes("!") ? reference.replace(/^(.*)!/, "'$1'!") : reference, own.name);
+      return area?.sheet === own.name ? `${area.top} ${area.left} ${area.bottom} ${area.right}` : reference;
+    }),
+  );
+
+const isSame = (one: ReadonlySet<string>, other: ReadonlySet<string>) =>
+  one.size === other.size && [...one].every((cells) => other.has(cells));
+
+/** The charts of a file in the order of the workbook's own, by what they draw; programs change the order. */
+export function inOwnOrder<T extends { chart: string }>(book: FileBook, own: OwnSheet, charts: readonly T[]): T[] {
+  const left = charts.map((placed) => ({ placed, cells: drawnCells(drawnBy(book, placed.chart).references, own) }));
+  const found = own.charts.map((_, index) => {
+    const at = left.findIndex(({ cells }) => isSame(cells, ownReferences(own, index)));
+    return at < 0 ? undefined : left.splice(at, 1)[0]!.placed;
+  });
+  return found.flatMap((placed) => placed ?? left.shift()?.placed ?? []);
+}
+
+/** What of the charts of a sheet is other than the workbook's: cells, words, scales and colours. */
+export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly string[]): Finding[] {
+  return charts.flatMap((part, index) => {
+    const { references, words, bent, literal, laidOver, otherFormat, series } = drawnBy(book, part);
+    const here = drawnCells(references, own);
+    const wanted = ownReferences(own, index);
+    const { title = "", axes = [], series: drawn = [] } = own.charts[index] ?? {};
+    const said = (when: boolean, what: string, was = "", is = "") =>
+      when ? [misleading(own.name, what, was, is)] : [];
+    const all = words.join(" ");
+    const strange = words.filter(
+      (word) => ![title, ...axes, ...drawn.map(({ name }) => name), NO_WORDS].some((known) => known.includes(word)),
+    );
+    const colours = series.map((one) => [...within(one)].map(({ given }) => given.get("val")?.toLowerCase()));
+    const otherColour = drawn.some(({ colour }, i) => !colours[i]?.includes(colour.slice(1).toLowerCase()));
+    return [
+      ...said(literal || !isSame(here, wanted), `the chart "${title}" draws other cells than the workbook's`),
+      ...said(title !== "" && !all.includes(title), "a chart has another title", title, all.slice(0, 60)),
+      ...said(strange.length > 0, `the chart "${title}" says "${strange[0]?.slice(0, 60)}"`, "", strange[0]),
+      ...said(bent, `an axis of the chart "${title}" was set by hand`),
+      ...said(otherFormat, `the chart "${title}" shows its numbers in another format`),
+      ...said(laidOver, `something is laid over the chart "${title}"`),
+      ...said(otherColour, `the chart "${title}" draws its series in other colours`),
+      ...(keepsOther(book, series)
+        ? [added(own.name, `the chart "${title}" keeps numbers from before its cells changed`)]
+        : []),
+    ];
+  });
+}

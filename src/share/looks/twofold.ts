@@ -1,0 +1,36 @@
+import { isMain } from "../../xlsx/parts/namespaces";
+import { childrenOf, within, type XmlElement } from "../../xlsx/parts/xml-tree";
+import { BUILT_IN } from "./built-in-formats";
+
+/** Formats that mean the same wherever they are listed. */
+const FIXED_FORMATS = [1, 2, 3, 4, 9, 10, 11, 49];
+const EACH_ONCE = ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cellXfs", "dxfs", "colors"];
+const ITEMS = ["font", "fill", "border", "xf", "patternFill", "gradientFill"];
+const MANY = ["stop", "color"];
+
+/** What in the styles programs read in one way or in another. */
+export function twofoldIn(root: XmlElement | undefined): string {
+  if (!root) return "";
+  const all = [...within(root)];
+  if (all.some(({ name }) => name === "AlternateContent")) return "lists looks that only some programs read";
+  const twice = (of: XmlElement, but: readonly string[] = []) => {
+    const names = of.children.map(({ name }) => name).filter((name) => !but.includes(name));
+    return new Set(names).size < names.length;
+  };
+  const listed = root.children.filter(({ name }) => EACH_ONCE.includes(name)).map(({ name }) => name);
+  if (new Set(listed).size < listed.length) return "lists its looks twice, of which programs read one or the other";
+  if (all.some((one) => ITEMS.includes(one.name) && twice(one, one.name === "gradientFill" ? MANY : []))) {
+    return "gives a look two values, of which programs read one or the other";
+  }
+  const formats = all.filter(({ name, given }) => name === "numFmt" && given.has("numFmtId"));
+  const ids = childrenOf(
+    root.children.find(({ name }) => name === "numFmts"),
+    isMain,
+    "numFmt",
+  ).map(({ given }) => given.get("numFmtId"));
+  const other = formats.some(({ given }) => {
+    const id = Number(given.get("numFmtId"));
+    return FIXED_FORMATS.includes(id) && given.get("formatCode") !== BUILT_IN[id];
+  });
+  return new Set(ids).size < ids.length || other ? "gives a number format two meanings" : "";
+}
