@@ -5,8 +5,8 @@ import { join } from "node:path";
 import { promisify } from "node:util";
 import { newProfile, profileOption, runningOffice } from "./offices";
 
-/** LibreOffice's own saving of files, as `xlsx` (every formula calculated anew on loading) or `pdf`. */
-export async function converted(files: readonly Uint8Array[], kind: "xlsx" | "pdf"): Promise<Uint8Array[]> {
+/** LibreOffice's own saving of files, as `xlsx` (every formula calculated anew on loading), `ods` or `pdf`. */
+export async function converted(files: readonly Uint8Array[], kind: "xlsx" | "ods" | "pdf"): Promise<Uint8Array[]> {
   const folder = mkdtempSync(join(tmpdir(), "canfall-"));
   const profile = (await runningOffice()) ?? newProfile(folder);
   const names = files.map((file, index) => {

@@ -1,6 +1,3 @@
-import { isoDay } from "../../cells/day-number";
-import { cellAt } from "../../cells/places";
-import { placeName } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import { AUDIT_SHEETS } from "../../workbook/audit/audit";
 import { COVERAGE_PART } from "../../workbook/audit/coverage/alone";
@@ -8,32 +5,34 @@ import { COVERAGE } from "../../workbook/audit/coverage/coverage";
 import { copyCodeSentence } from "../../workbook/audit/report/copy-code";
 import { earlierSheets, newsSince } from "../../workbook/earlier/earlier-sheets";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
+import { NURSERY_SHEETS } from "../../workbook/nursery/nursery-plan";
 import { cellsIn, type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
 import { shortCode } from "../copy/digest";
-import { type Evidence, evidenceOf } from "../copy/evidence";
+import { evidenceOf } from "../copy/evidence";
 import { EVIDENCE, namedValue } from "../copy/evidence-rows";
 import { paintedCells } from "../copy/painted-coverage";
-import type { CopyFacts, CopyReport, Figure } from "../copy-report";
+import type { CopyReport } from "../copy-report";
 import { auditFigures, type Recomputed } from "../figures/audit-figures";
 import { AuditInputs } from "../figures/audit-inputs";
 import { auditLine } from "../figures/audit-line";
 import { earlierFigures } from "../figures/earlier-figures";
 import { grouped, harmlessOnly, saying } from "../finding";
-import { type FileLooks, fileLooks } from "../looks/file-looks";
+import { holdsPlan, holdsSheets, knownSheets, planNews } from "../known-sheets";
+import { fileLooks } from "../looks/file-looks";
 import { lookFindings } from "../looks/look-check";
-import { shownAt } from "../looks/shown-at";
+import { exampleRemarks } from "../plan/example-remarks";
+import { checkedPlan } from "../plan/plan-answers";
 import { ownReport } from "../report/own-report";
-import { agrees, NOT_GIVEN } from "./agreement";
 import { mustBeCalculated, wrongReading } from "./calculated";
 import { calledFigures } from "./called-figures";
+import { factsOf } from "./copy-facts";
 import { inputFindings } from "./evidence-check";
 import { evidenceFindings, evidenceOwn, rebuiltEvidence } from "./evidence-rebuilt";
-import { figureLabel } from "./figure-label";
 import { impossibleFindings } from "./impossible-figures";
 import { keptFindings } from "./kept-check";
-import { knownWords } from "./known-words";
 import { remainingCalls, replacedFindings, replacedKeys, replacedValues } from "./replaced-check";
 import { sentenceOf } from "./sentence";
+import { figuresOf } from "./stated-figures";
 import { templateFindings } from "./template-check";
 import { valueFindings } from "./value-check";
 import { versionFindings } from "./version-check";
@@ -41,46 +40,11 @@ import { versionFindings } from "./version-check";
 /** Said of an audit that is no share copy, which accuses nobody. */
 const NOT_A_COPY =
   "This is an audit, not a share copy: it has no code and no sheet Evidence, so what was changed in it cannot be told.";
+const NOT_A_COPY_OF_A_PLAN =
+  "This is a nursery plan, not a share copy: it has no code and no sheet Evidence, so what was changed in it cannot be told.";
 const NO_EVIDENCE = "There is no sheet Evidence, so what was changed since the copy was made cannot be told.";
-/** A workbook with so many of the audit's sheets is one; a single Coverage sheet can be in any. */
-const FEWEST_SHEETS = 2;
 /** A painted Coverage sheet is looked at in any workbook. */
 const COVERAGE_ALONE: readonly SheetSpec[] = [COVERAGE_PART];
-
-/** What the cell behind a name says, errors by their name. */
-function statedAt(book: FileBook, name: string): Stated {
-  const area = namedArea(book, name);
-  const cell = area && cellsIn(book, { ...area, bottom: area.top, right: area.left })[0]?.cell;
-  return cell ? (cell.error ?? cell.value) : null;
-}
-
-function figuresOf(
-  book: FileBook,
-  specs: readonly SheetSpec[],
-  recomputed: ReadonlyMap<string, Stated>,
-  looks: FileLooks,
-): Figure[] {
-  const words = knownWords(specs);
-  return [...recomputed].flatMap(([name, value]) => {
-    const area = namedArea(book, name);
-    if (!area) return [];
-    const stated = statedAt(book, name);
-    const shown = value ?? NOT_GIVEN;
-    const place = placeName(area.sheet, cellAt(area.top, area.left));
-    const seen = shownAt(book, area, looks);
-    return [
-      {
-        name,
-        place,
-        ...figureLabel(specs, name),
-        stated,
-        recomputed: shown,
-        shown: seen,
-        agrees: agrees(stated, value, words),
-      },
-    ];
-  });
-}
 
 /** Why figures cannot be given, in words; "" where readings can give them. */
 function whyNotGiven(book: FileBook): string {
@@ -88,18 +52,6 @@ function whyNotGiven(book: FileBook): string {
   if (!area) return "";
   const read = cellsIn(book, area).map(({ address, cell }) => ({ address, value: cell.error ?? cell.value }));
   return wrongReading(read, area.sheet);
-}
-
-function factsOf(book: FileBook, evidence: Evidence | null, isAudit: boolean): CopyFacts {
-  const words = (name: string) => String(namedValue(book, name) ?? "");
-  const day = isoDay(evidence?.day);
-  const what = isAudit ? "audit" : "workbook without the audit's sheets";
-  return {
-    site: words("Site_Name"),
-    block: words("Block_Name"),
-    date: isoDay(namedValue(book, "Test_Date")),
-    kind: evidence ? `share copy of ${day || "an unknown day"}, ${what}` : what,
-  };
 }
 
 /** Those of an earlier version, by its own formulas. */
@@ -114,7 +66,8 @@ export async function checkBook(book: FileBook, present: readonly SheetSpec[]): 
   const version = String(namedValue(book, "Workbook_Version") ?? "");
   const earlier = await earlierSheets(version);
   const report = await checkedBy(book, earlier ?? present, earlier !== null);
-  return { ...report, news: newsSince(version) ?? "" };
+  const news = [newsSince(version), planNews(book)].filter(Boolean).join(" ");
+  return { ...report, news };
 }
 
 async function checkedBy(
@@ -124,23 +77,29 @@ async function checkedBy(
 ): Promise<Omit<CopyReport, "news">> {
   mustBeCalculated(book);
   const evidence = evidenceOf(book);
-  const audited = specs.filter((spec) => book.sheets.some(({ name }) => name === spec.name));
-  const isAudit = audited.length >= FEWEST_SHEETS;
+  const isAudit = specs.some(({ name }) => name === AUDIT_SHEETS[1]!.name) && holdsSheets(book, specs);
+  const isPlan = specs.includes(NURSERY_SHEETS[0]!) && holdsPlan(book);
+  const isKnown = isAudit || isPlan;
   const figuresFrom = earlier ? figuresOfEarlier : auditFigures;
   const recomputed = isAudit ? figuresFrom(book, specs) : { figures: new Map<string, Stated>(), problem: "" };
   const looks = fileLooks(book);
+  const plan = isPlan ? checkedPlan(book, looks) : { figures: [], findings: [] };
   const figures = [
     ...figuresOf(book, specs, recomputed.figures, looks),
+    ...plan.figures,
     ...(evidence ? calledFigures(book, evidence, looks) : []),
   ];
   const painted = paintedCells(book);
-  const known = isAudit ? specs : painted ? COVERAGE_ALONE : [];
-  const own = new Set(isAudit ? specs.map(({ name }) => name) : []);
+  const known = isKnown ? specs : painted ? COVERAGE_ALONE : [];
+  const own = new Set(isKnown ? specs.map(({ name }) => name) : []);
   const replaced = new Set(evidence ? replacedKeys(evidence, own) : []);
   const paintedKeys = [...(painted?.keys() ?? [])].map((address) => `${COVERAGE.name}!${address}`);
   const { findings: typed, typed: inputs, digest } = await inputFindings(book, evidence, specs);
   const code = shortCode(digest);
-  const given = new Map(evidence ? [["Copy_Code", copyCodeSentence(shortCode(evidence.hash))]] : []);
+  const given = new Map([
+    ...(evidence ? [["Copy_Code", copyCodeSentence(shortCode(evidence.hash))] as const] : []),
+    ...exampleRemarks(book),
+  ]);
   const template = templateFindings(book, known, new Set([...replaced, ...paintedKeys]), given);
   const rebuilt = evidence && !earlier ? rebuiltEvidence(book, evidence, inputs, digest) : null;
   const onEvidence = rebuilt ? evidenceFindings(book, rebuilt, typed.length > 0) : [];
@@ -158,10 +117,11 @@ async function checkedBy(
       : [saying("changed", "the file", `The figures cannot be recomputed: ${recomputed.problem}.`)]),
     ...(evidence
       ? typed
-      : [isAudit ? saying("added", EVIDENCE, NOT_A_COPY) : saying("changed", EVIDENCE, NO_EVIDENCE)]),
+      : [isKnown ? saying("added", EVIDENCE, isAudit ? NOT_A_COPY : NOT_A_COPY_OF_A_PLAN) : saying("changed", EVIDENCE, NO_EVIDENCE)]),
     ...(evidence ? replacedFindings(book, evidence, own) : []),
     ...impossibleFindings(book, specs),
     ...(isAudit ? keptFindings(book) : []),
+    ...plan.findings,
     ...template,
     ...remainingCalls(book),
     ...(changedTyped ? [] : values),
@@ -170,19 +130,19 @@ async function checkedBy(
       : lookFindings(
           book,
           known,
-          rebuilt && isAudit ? [evidenceOwn(rebuilt)] : [],
+          rebuilt && isKnown ? [evidenceOwn(rebuilt)] : [],
           evidence ? shortCode(evidence.hash) : "",
         )),
   ]);
   const follows = changedTyped ? grouped(values).map(({ text }) => text) : [];
   const sentence = sentenceOf(figures, findings, follows.length, whyNotGiven(book));
   return {
-    facts: factsOf(book, evidence, isAudit),
+    facts: factsOf(book, evidence, isAudit, holdsPlan(book)),
     line: recomputed.figures.size > 0 ? auditLine(new AuditInputs(book), recomputed.figures) : null,
     figures,
     findings,
     follows,
-    code: isAudit || evidence ? code : "",
+    code: isKnown || evidence ? code : "",
     agrees: harmlessOnly(findings) && figures.every((figure) => figure.agrees),
     sentence,
     own: isAudit && !earlier ? ownReport(book, specs, figures, { code, sentence, findings }) : null,
@@ -193,10 +153,11 @@ async function checkedBy(
  * Checks a copy from anywhere against what its readings give.
  *
  * @param file An .xlsx workbook; nothing in it is calculated, and nothing outside it is looked up
- * @param specs The sheets of the audit
+ * @param specs The sheets that it is held against; left out: the audit's, the nursery plan's or both, as it holds them
  * @returns Each figure as stated and as recomputed by our own computation, and all else that is not as it should be
  * @throws InputError if the file is no .xlsx workbook, or is broken, locked or larger than a workbook may be
  */
-export async function checkCopy(file: Uint8Array, specs: readonly SheetSpec[] = AUDIT_SHEETS): Promise<CopyReport> {
-  return checkBook(openBook(file), specs);
+export async function checkCopy(file: Uint8Array, specs?: readonly SheetSpec[]): Promise<CopyReport> {
+  const book = openBook(file);
+  return checkBook(book, specs ?? knownSheets(book));
 }

@@ -78,6 +78,16 @@ async function listFindings({ inputs, hash }: Evidence, typed: readonly TypedInp
   ];
 }
 
+/** What was typed, with the value of the list where it is the same: programs round the last of 15 digits in two ways. */
+function asListed(typed: readonly TypedInput[], listed: readonly Placed[]): TypedInput[] {
+  const values = new Map(listed.map((one) => [keyOf(one), one.value]));
+  return typed.map((input) => {
+    const value = values.get(keyOf(input));
+    const same = typeof value === "number" && typeof input.value === "number" && sameValue(value, input.value);
+    return same ? { ...input, value } : input;
+  });
+}
+
 /** What was typed, as the Evidence sheet lists it, against its own hash and against the sheets. */
 export async function inputFindings(
   book: FileBook,
@@ -87,7 +97,7 @@ export async function inputFindings(
   const findings: Finding[] = [];
   const names = new Set([...inputNames(specs), ...(evidence?.inputs ?? []).map(({ name }) => name)]);
   const known = [...names].filter((name) => areaOfInput(book, name) !== null);
-  const typed = [...typedInputs(book, known, []), ...paintedInputs(book)];
+  const typed = asListed([...typedInputs(book, known, []), ...paintedInputs(book)], evidence?.inputs ?? []);
   const digest = await inputDigest(typed);
   if (!evidence) return { findings, typed, digest };
   findings.push(...(await listFindings(evidence, typed)));

@@ -4,7 +4,7 @@ import { COVERAGE } from "../../workbook/audit/coverage/coverage";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import type { FileCell } from "../../xlsx/parts/file-cell";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
-import { changed, type Finding } from "../finding";
+import { added, changed, type Finding } from "../finding";
 import { formatAt } from "../looks/formats";
 import { readable } from "../looks/shown";
 import { type FormulaCell, formulaCells } from "../native/formula-cells";
@@ -71,6 +71,11 @@ export function valueFindings(
       if (given === undefined || (cell?.error === undefined && same(given, cell?.value ?? null))) return [];
       if (given instanceof NativeError) return [];
       const stated = cell?.error ?? cell?.value;
+      if (given === "" && stated === 0) {
+        return [
+          added(placeName(spec.name, address), "holds 0 in place of no text, as some programs save it", "", "0", "0"),
+        ];
+      }
       const format = formatAt(specs, key);
       const [was, is] = [scalarWords(given, format), scalarWords(stated, format)];
       return [changed(placeName(spec.name, address), `shows ${is}; what was typed gives ${was}`, was, is, "shows")];

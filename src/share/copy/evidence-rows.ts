@@ -75,6 +75,9 @@ function otherBasis(book: FileBook, equal: string, used: string): Stated {
   return Math.abs(one - other) > SHOWN_ABOVE * Math.abs(other) ? one : null;
 }
 
+/** A number in the 15 digits that programs save and that the SHA-256 is taken over. */
+const inDigits = (value: Stated): Stated => (typeof value === "number" ? Number(value.toPrecision(15)) : value);
+
 /** A cell whose formula called the add-in, as the list names it. */
 export interface ReplacedLine {
   place: string;
@@ -135,7 +138,9 @@ export function evidenceRows(
   add("heading", "Name", "Row", "Column", "Value", "Across [m]", "Along [m]");
   const firstInput = rows.length + 1;
   const placeOf = positions(inputs);
-  for (const input of inputs) add("value", input.name, input.row, input.column, input.value, ...placeOf(input));
+  for (const input of inputs) {
+    add("value", input.name, input.row, input.column, inDigits(input.value), ...placeOf(input));
+  }
   named("Evidence_Inputs", 1, 4, firstInput);
   return { rows, names };
 }

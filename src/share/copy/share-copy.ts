@@ -4,7 +4,6 @@ import { dayNumber } from "../../cells/day-number";
 import { absolute, areaOf, placeName, type SheetArea } from "../../cells/sheet-area";
 import { typedNames } from "../../cells/stored-name";
 import { InputError } from "../../core/errors";
-import { AUDIT_SHEETS } from "../../workbook/audit/audit";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import { WORKBOOK_VERSION } from "../../workbook/version";
 import { addSheet } from "../../xlsx/parts/add-sheet";
@@ -14,6 +13,7 @@ import { onlyRelation, relationsOf, textOf } from "../../xlsx/parts/relations";
 import { removeParts } from "../../xlsx/parts/remove-parts";
 import { type FileBook, namedArea, openBook } from "../../xlsx/parts/workbook-file";
 import { tokensOf } from "../calls";
+import { knownSheets } from "../known-sheets";
 import { codeEdits } from "./code-stamp";
 import { inputDigest, shortCode } from "./digest";
 import { withEvidenceLooks } from "./evidence-looks";
@@ -84,15 +84,12 @@ function styled({ parts, main }: FileBook) {
  *
  * @param file The open workbook as an .xlsx file; its bytes stay as they are
  * @param now When the copy is made
- * @param specs The sheets of the audit, whose named inputs are listed
+ * @param given The sheets whose named inputs are listed; left out: those of the audit, the nursery plan or both
  * @throws InputError if the file is no .xlsx workbook, is a share copy already, or a replaced cell shows an error
  */
-export async function shareCopy(
-  file: Uint8Array,
-  now: Date,
-  specs: readonly SheetSpec[] = AUDIT_SHEETS,
-): Promise<Uint8Array> {
+export async function shareCopy(file: Uint8Array, now: Date, given?: readonly SheetSpec[]): Promise<Uint8Array> {
   const book = openBook(file);
+  const specs = given ?? knownSheets(book);
   if (book.sheets.some(({ name }) => name.toLowerCase() === EVIDENCE.toLowerCase())) {
     throw new InputError("the workbook", `have no sheet named ${EVIDENCE}, as share copies have`, EVIDENCE);
   }
