@@ -36,9 +36,15 @@ async function xlsxOf(rows: readonly (readonly Stated[])[]): Promise<Uint8Array>
   return new Uint8Array(await book.xlsx.writeBuffer());
 }
 
-/** The register of checked files, one line each in their order. */
-export async function registerTable(files: readonly CheckedFile[]): Promise<Register> {
-  const others = otherCodes(files);
+/**
+ * The register of checked files, one line each in their order.
+ *
+ * @param others Of each file, what speaks of another code than the first of its site, block and day
+ */
+export async function registerTable(
+  files: readonly CheckedFile[],
+  others: readonly string[] = otherCodes(files),
+): Promise<Register> {
   const rows = [REGISTER_HEADINGS, ...files.map((file, index) => registerRow(file, others[index]))];
   return { xlsx: await xlsxOf(rows), rows };
 }

@@ -2,7 +2,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
 import type { CheckedFile, CopyReport } from "../../src/share/copy-report";
 import { csvOf } from "../../src/share/csv";
-import { otherCodes } from "../../src/share/other-codes";
+import { otherCodes, withFirstCodes } from "../../src/share/other-codes";
 import { REGISTER_HEADINGS, registerRow } from "../../src/share/register-row";
 import { checkedFile, registerTable } from "../../src/share/register-table";
 import { buildWorkbook } from "../../src/workbook/form/build";
@@ -58,6 +58,19 @@ describe("the register of copies", () => {
     const others = otherCodes(files);
     expect(others.slice(0, 2)).toEqual(["", ""]);
     expect(others[2]).toMatch(/as a\.xlsx, whose code is 1111; b\.xlsx has the code 2222/);
+  });
+
+  it("compares with the first code of an earlier session too, which stays the first", () => {
+    const coded = (name: string, code: string): CheckedFile => ({
+      name,
+      report: { ...report("Example Nursery"), code },
+      problem: "",
+    });
+    const kept = withFirstCodes(new Map(), [coded("a.xlsx", "1111")]);
+    const later = withFirstCodes(kept, [coded("b.xlsx", "2222")]);
+    expect(otherCodes([coded("b.xlsx", "2222")], kept)[0]).toMatch(/as a\.xlsx, whose code is 1111; b\.xlsx has/);
+    expect(otherCodes([coded("a2.xlsx", "1111")], later)).toEqual([""]);
+    expect([...later.values()]).toEqual([{ name: "a.xlsx", code: "1111" }]);
   });
 
   it("says why a file could not be read", async () => {

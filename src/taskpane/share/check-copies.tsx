@@ -4,12 +4,14 @@ import type { CheckedFile } from "../../share/copy-report";
 import type { Act } from "../workbook/act";
 import { CheckedFiles } from "./checked-files";
 import { CopyReportView } from "./copy-report-view";
+import { comparedCodes } from "./kept-codes";
 import { RegisterTable } from "./register-table";
 import { useCheckedFiles } from "./use-checked-files";
 
 /** Checks copies that somebody sent: one becomes a report, several become a register. */
 export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => void }) {
   const [checked, setChecked] = useState<readonly CheckedFile[]>([]);
+  const [others, setOthers] = useState<readonly string[]>([]);
   const [shown, setShown] = useState<number | null>(null);
   const files = useCheckedFiles();
 
@@ -17,6 +19,7 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
     const found = await files.check(given);
     if (!found) return;
     setChecked(found);
+    setOthers(comparedCodes(found));
     setShown(found.length === 1 ? 0 : null);
   }
 
@@ -26,10 +29,18 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
       <h2 id="canfall-check">Check a copy</h2>
       <p>
         Everything is calculated again from the readings in the file, whatever its formulas say. That it agrees means
-        that the figures follow from these readings, not that the readings are true.
+        that the figures follow from these readings, not that the readings are true. The first code of each site, block
+        and date is kept in this browser; a later copy with another code is named.
       </p>
       <CheckedFiles label="Copies to check" files={files} take={take} />
-      {checked.length > 1 && <RegisterTable host={host} keep={keep} files={checked} open={setShown} />}
+      {checked.length > 1 && (
+        <RegisterTable host={host} keep={keep} files={checked} others={others} open={setShown} />
+      )}
+      {checked.length === 1 && others[0] && (
+        <p role="status" className="problem">
+          {others[0]}
+        </p>
+      )}
       {report && <CopyReportView host={host} checked={report} revealed />}
     </section>
   );

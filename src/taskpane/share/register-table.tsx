@@ -3,7 +3,6 @@ import { MEASURES } from "../../core/figures/measures";
 import { WATER } from "../../core/figures/water";
 import type { Host } from "../../hosts/host";
 import type { CheckedFile } from "../../share/copy-report";
-import { otherCodes } from "../../share/other-codes";
 import { statedFigure } from "../../share/register-row";
 import { figure } from "../parts/figure";
 import { TableActions } from "../parts/table-actions";
@@ -34,11 +33,14 @@ export function RegisterTable({
   host,
   keep,
   files,
+  others,
   open,
 }: {
   host: Host;
   keep: (act: Act) => void;
   files: readonly CheckedFile[];
+  /** Of each file, what speaks of another code than the first of its site, block and date. */
+  others: readonly string[];
   /** Shows the report of one of them, by its place in the list. */
   open: (index: number) => void;
 }) {
@@ -47,9 +49,8 @@ export function RegisterTable({
   const save = () =>
     task.attempt("Saving the register", async () => {
       const { registerTable } = await copyTools();
-      return host.deliver((await registerTable(files)).xlsx, "register of audits.xlsx");
+      return host.deliver((await registerTable(files, others)).xlsx, "register of audits.xlsx");
     });
-  const others = otherCodes(files);
   const differing = files.filter((one) => verdict(one) !== "agrees").length;
   return (
     <section aria-labelledby="canfall-register">
