@@ -107,7 +107,7 @@ export function RegisterTable({
         <Button onClick={save}>{host.saves ? "Save as .xlsx" : "Open as a workbook"}</Button>
         <TableActions
           {...{ host, keep, task, file: "register of audits.csv", sheet: "Register of copies" }}
-          rows={async () => (await (await copyTools()).registerTable(files)).rows}
+          rows={async () => (await (await copyTools()).registerTable(files, others)).rows}
         />
       </div>
       <TaskLine task={task} />
