@@ -1,3 +1,4 @@
+// @vitest-environment jsdom
 import { beforeEach, expect, it } from "vitest";
 import type { CheckedFile, CopyReport } from "../../src/share/copy-report";
 import { comparedCodes } from "../../src/taskpane/share/kept-codes";

@@ -117,7 +117,11 @@ async function checkedBy(
       : [saying("changed", "the file", `The figures cannot be recomputed: ${recomputed.problem}.`)]),
     ...(evidence
       ? typed
-      : [isKnown ? saying("added", EVIDENCE, isAudit ? NOT_A_COPY : NOT_A_COPY_OF_A_PLAN) : saying("changed", EVIDENCE, NO_EVIDENCE)]),
+      : [
+          isKnown
+            ? saying("added", EVIDENCE, isAudit ? NOT_A_COPY : NOT_A_COPY_OF_A_PLAN)
+            : saying("changed", EVIDENCE, NO_EVIDENCE),
+        ]),
     ...(evidence ? replacedFindings(book, evidence, own) : []),
     ...impossibleFindings(book, specs),
     ...(isAudit ? keptFindings(book) : []),

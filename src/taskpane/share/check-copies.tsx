@@ -33,9 +33,7 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
         and date is kept in this browser; a later copy with another code is named.
       </p>
       <CheckedFiles label="Copies to check" files={files} take={take} />
-      {checked.length > 1 && (
-        <RegisterTable host={host} keep={keep} files={checked} others={others} open={setShown} />
-      )}
+      {checked.length > 1 && <RegisterTable host={host} keep={keep} files={checked} others={others} open={setShown} />}
       {checked.length === 1 && others[0] && (
         <p role="status" className="problem">
           {others[0]}
