@@ -57,7 +57,7 @@ async function heap(page: Page): Promise<number> {
   return usedSize / 1e6;
 }
 
-/** Milliseconds from each entry to settled figures; the 100 ms that the desk waits for a typist's next key are not in it. */
+/** Milliseconds from each entry to settled figures. */
 const edits = (page: Page, count: number): Promise<number[]> =>
   page.evaluate(async (many) => {
     const times: number[] = [];
