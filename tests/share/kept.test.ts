@@ -108,6 +108,16 @@ describe("what the pane keeps in a workbook", () => {
     });
   });
 
+  it("is found where nothing was kept", async () => {
+    const plain = calculated(await uncalculated(EXAMPLE_ENTRIES));
+    expect(keptFindings(plain)).toEqual([]);
+    const book = typedInto(plain, { Cause_Text: "Nothing is wrong with this bed.", Ends_DU_Low: 80 });
+    expect(keptFindings(book).map(({ where, is }) => [where, is])).toEqual([
+      ["Cause_Text", "Nothing is wrong with this bed."],
+      ["Ends_DU_Low", "80"],
+    ]);
+  });
+
   it("says that it is out of date once what it is of is changed, and then accuses nobody", async () => {
     for (const [k, { more, bed, answer }] of CHANGES.entries()) {
       const book = changed[k]!;

@@ -110,6 +110,7 @@ describe("the cans of a workbook", () => {
       ],
       across: [0.5, 2.5],
       along: [1, 3],
+      ...{ rows: [0, 2], columns: [0, 2] },
     });
   });
 });

@@ -9,7 +9,7 @@ import { bedCans } from "../../workbook/bed/bed-cans";
 import { bedOfWorkbook } from "../../workbook/bed/bed-of-workbook";
 import { type BedVerdict, causesOf, verdictOf } from "../../workbook/bed/bed-verdict";
 import { type CellsOf, firstOf, textOf } from "../../workbook/bed/cells-of";
-import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
+import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { cellsOfFile } from "../figures/cells-of-file";
 import { type Finding, saying } from "../finding";
 import { sameValue } from "./agreement";
@@ -59,6 +59,18 @@ function shown(value: string | number): string {
   return typeof value === "number" ? String(value) : `"${value.slice(0, 90)}"`;
 }
 
+/** What is in cells that the pane alone fills, with no stamp that it did. */
+function withoutStamp(book: FileBook, cells: CellsOf): Finding[] {
+  const blank = KINDS.filter(({ kept }) => textOf(cells, kept) === "");
+  return [...book.names.keys()].flatMap((name) => {
+    const place = blank.some(({ start }) => name.startsWith(start)) && namedArea(book, name);
+    const cell = place ? cellsIn(book, place)[0]?.cell : undefined;
+    if (!cell || cell.formula !== undefined || cell.value === null || cell.value === "") return [];
+    const stated = cell.value as string | number;
+    return [saying("changed", name, `${name} says ${shown(stated)}; nothing was kept there.`, "", String(stated))];
+  });
+}
+
 /**
  * What a file keeps of cause, intervals and answer that its readings and heads do not give; silent where it says itself
  * that they are out of date. An answer without its cause, which may not have been read, is no other one.
@@ -69,7 +81,8 @@ export function keptFindings(book: FileBook): Finding[] {
     const stamp = textOf(cells, kept);
     return stamp !== "" && stamp === textOf(cells, now);
   });
-  if (fresh.length === 0) return [];
+  const loose = withoutStamp(book, cells);
+  if (fresh.length === 0) return loose;
   const cans = namedArea(book, "Cans_Readings");
   const canCell = (row: number, column: number) => (cans ? cellAt(cans.top + row, cans.left + column) : "");
   const has = (start: string) => fresh.some((kind) => kind.start === start);
@@ -77,7 +90,7 @@ export function keptFindings(book: FileBook): Finding[] {
   const whole = has("Ends_") ? wholeIn(cells) : undefined;
   const given: Record<string, string | number> = { ...NO_CAUSE, ...keptAnswer(cells, { verdict, whole }, canCell) };
   const uncertain = keptAnswer(cells, { whole }, canCell).Answer_Text;
-  return fresh.flatMap(({ start, kept }) =>
+  const untrue = fresh.flatMap(({ start, kept }) =>
     Object.entries(given).flatMap(([name, value]) => {
       if (!name.startsWith(start) || name === kept) return [];
       const stated = statedIn(cells, name);
@@ -87,4 +100,5 @@ export function keptFindings(book: FileBook): Finding[] {
       return [saying("changed", name, text, String(value), String(stated))];
     }),
   );
+  return [...loose, ...untrue];
 }

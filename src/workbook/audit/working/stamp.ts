@@ -30,7 +30,8 @@ const ofArea = (area: string) => [
 ];
 
 const joined = (parts: readonly string[]) => parts.join('&"|"&');
-const lengths = (area: string) => `SUMPRODUCT(LEN(${area})*${places(area)})`;
+/** Of words alone: the length of a number is that of its format in some programs. */
+const lengths = (area: string) => `SUMPRODUCT(ISTEXT(${area})*LEN(${area})*${places(area)})`;
 const figure = (name: string) => `IF(ISNUMBER(${name}),${written(name)},${name}&"")`;
 
 /**
@@ -48,6 +49,7 @@ export const INPUTS_STAMP = joined([
 export const ANSWER_INPUTS = joined([
   "Inputs_Stamp",
   ...ANSWER_AREAS.flatMap(ofArea),
+  written(`SUMPRODUCT(Actions_Table,${places("Actions_Table")})`),
   lengths("Actions_Table"),
   ...ANSWER_CELLS,
   ...[...ANSWER_FIGURES, ...LIMIT_CELLS].map(figure),
