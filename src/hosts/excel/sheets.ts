@@ -1,7 +1,5 @@
 import { cellAt, reference } from "../../cells/box";
 import { plainAddress } from "../../cells/letters";
-import { bookContents, refuseTaken } from "../../xlsx/parts/book-contents";
-import { withoutCharts } from "../../xlsx/parts/without-charts";
 import { toBase64 } from "../base64";
 import { definedNames, elsewhere, lost, mendNames } from "./names";
 
@@ -57,8 +55,13 @@ async function leadsElsewhere(context: Excel.RequestContext, sheets: string[]): 
   return `${formulas} to another file, first ${found[0]}: undo this and open them as a workbook of their own`;
 }
 
+/** What reads a file; the pane's first load goes without it. */
+const fileTools = () =>
+  Promise.all([import("../../xlsx/parts/book-contents"), import("../../xlsx/parts/without-charts")]);
+
 /** Adds the sheets of a file at the end; names whose cells are gone don't block it. */
 export async function insertSheets(context: Excel.RequestContext, file: Uint8Array): Promise<string> {
+  const [{ bookContents, refuseTaken }, { withoutCharts }] = await fileTools();
   const contents = bookContents(file);
   const names = await definedNames(context);
   const live = names.filter((item) => !lost(item)).map(({ name }) => name);
