@@ -18,6 +18,7 @@ import { Messages } from "./messages";
 import { partsByKey } from "./parts-by-key";
 import { ProtectedCells } from "./protected-cells";
 import { scriptAccess } from "./script-access";
+import { splitter } from "./splitter";
 import { mendGrid } from "./univer-fixes/fixes";
 import "./page.css";
 
@@ -64,6 +65,7 @@ async function start(): Promise<void> {
     { open: part("open"), save: part("save"), name: part("file") },
     { prepare: () => keepNewest(host).catch(() => {}), saved: () => work?.clear() },
   );
+  splitter(part("splitter"));
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   window.desk = scriptAccess(host, grid);

@@ -27,10 +27,12 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
   if (current === null && step !== null) setCurrent(step);
   const place = useRef<HTMLDivElement>(null);
   const typed = useTyped(place);
+  const content = useRef<HTMLDivElement>(null);
   const { clear } = undo.task;
   const go = useCallback(
     (id: string) => {
       clear();
+      content.current?.scrollTo?.({ top: 0 });
       setCurrent(id);
     },
     [clear],
@@ -43,19 +45,23 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
 
   return (
     <FluentProvider theme={theme(dark)} className="canfall">
-      <div ref={place}>
-        <h1>Canfall</h1>
-        <Failure words={failure} />
-        {current && (
-          <StepList
-            {...{ host, answer, readings, entries, change, functions, current }}
-            keep={undo.keep}
-            choose={choose}
-            typed={typed}
-          />
-        )}
-        <SlowNotice host={host} />
-        <UndoBar {...{ host, undo }} />
+      <div className="frame" ref={place}>
+        <div className="content" ref={content}>
+          <h1>Canfall</h1>
+          <Failure words={failure} />
+          {current && (
+            <StepList
+              {...{ host, answer, readings, entries, change, functions, current }}
+              keep={undo.keep}
+              choose={choose}
+              typed={typed}
+            />
+          )}
+        </div>
+        <div>
+          <SlowNotice host={host} />
+          <UndoBar {...{ host, undo }} />
+        </div>
       </div>
     </FluentProvider>
   );

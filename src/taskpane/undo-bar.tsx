@@ -7,10 +7,14 @@ import type { Undo } from "./workbook/use-undo";
 export function UndoBar({ host, undo: { last, undo, task } }: { host: Host; undo: Undo }) {
   return (
     <div className="undo">
-      <Button disabledFocusable={!last} onClick={undo}>
-        Undo
-      </Button>
-      <span className="note">{last ? `takes back: ${last.label}` : "nothing to take back"}</span>
+      <div className="act">
+        <Button disabledFocusable={!last} onClick={undo}>
+          Undo
+        </Button>
+        <span className="note" title={last?.label}>
+          {last ? `takes back: ${last.label}` : "nothing to take back"}
+        </span>
+      </div>
       {host.label === "Excel" && (
         <details className="note">
           <summary>What empties Excel's own Undo</summary>

@@ -85,7 +85,7 @@ export const CAN_CASES: readonly Case[] = [
     },
     said: [
       ["Cans", "Blank places", "2 places within the grid are blank: type the reading, or x where a can was not read."],
-      ["Cans", "A very wet can", "One can holds 90 mL, over 3 times the middle one: a leak, or a typing error?"],
+      ["Cans", "A very wet can", "Can I10 holds 90 mL, over 3 times the middle one: a leak, or a typing error?"],
       [
         "Cans",
         "Cans against heads",
@@ -219,5 +219,16 @@ export const CAN_CASES: readonly Case[] = [
     title: "a position along that is off the bed",
     typed: { Cans_Along_m: column(0.5, 4, 7.5, 11, 15.5) },
     said: [["Cans", "Positions", "The position in F10 lies beyond the bed, 15 m long (Block)."]],
+  },
+  {
+    title: "a can opening of 1000 mm",
+    typed: { Can_Mouth_mm: 1000 },
+    said: [
+      [
+        "Cans",
+        "Can opening",
+        "Is the opening of a can 1000 mm across? Most are 40 to 400 mm. Rates change with its square.",
+      ],
+    ],
   },
 ];

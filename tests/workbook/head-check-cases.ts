@@ -2,6 +2,17 @@ import { type Case, column } from "./data-check-cases";
 
 export const HEAD_CASES: readonly Case[] = [
   {
+    title: "heads farther apart than twice the throw",
+    typed: { Head_Spacing_m: 4, Row_Spacing_m: 8.5, Head_Throw_m: 4 },
+    said: [
+      [
+        "Heads",
+        "Throw and spacing",
+        "Heads are 8.5 m apart, over twice the throw of 4 m: the circles of neighbours do not meet. Are both right?",
+      ],
+    ],
+  },
+  {
     title: "a head with half a place",
     typed: { Head_Across_m: column(0, 3, 6), Head_Along_m: column(0, "", 0) },
     said: [["Heads", "Places of heads", "Head 2 has only one of across and along: type both, or neither."]],

@@ -7,7 +7,7 @@ import type { CellSpec, SheetSpec } from "../../src/workbook/form/sheet-spec";
 const PROMISED = {
   Block:
     "Site_Name Licence Meter Block_Name Crop Pot_Shape Pot_Top_mm Pot_Spacing_mm Cover Bed_Width_m Bed_Length_m Bed_Bearing_deg Beds_On_Valve Beds_Tested Head_Count Head_Model Nozzle Head_Layout Head_Spacing_m Row_Spacing_m Head_Throw_m Supply_Side Head_Arc Riser_m Pressure_Regulated Water_Source Runoff_Returned Run_Minutes_Now Runs_A_Year_Now Metered_kL Gauge_Checked Cylinder_Checked Meter_Checked Test_State Auditor Test_Date Block_Area_m2",
-  Cans: "Can_Mouth_mm Test_Minutes Test_Start Test_Stop Cans_Readings Cans_Across_m Cans_Along_m Readings_Problem Positions_Problem Cans_Counted Cans_Dry",
+  Cans: "Can_Mouth_mm Test_Minutes Test_Start Test_Stop Cans_Readings Cans_Across_m Cans_Along_m Cans_Counted Cans_Dry",
   Heads:
     "Head_Across_m Head_Along_m Head_Arc_deg Head_Faces Pressure_kPa Flow_Lh Flow_Mean_Lh Pressure_Range_Percent Flow_Range_Percent Wind_Mean_ms Wind_Max_ms Meter_Start_kL Meter_Stop_kL Bed_Flow_Lh Caught_Metered_Share",
   Actions: "Actions_Table Actions_Cost",

@@ -7,28 +7,34 @@ import { type Calculated, calculated } from "../support/audits";
 import { DEMAND_STUB } from "../support/demand-stub";
 
 const ROW = /^([A-Z]+)(\d+)/;
-const HALVES = [
-  ["Z", "AA", "AB", "AC", "AD", "AE"],
-  ["AG", "AH", "AI", "AJ", "AK", "AL"],
-] as const;
-const PAGES = { "in order of time": 7, "by block": 38 } as const;
+const LISTS = {
+  "in order of time": ["Z", "AA", "AB", "AC", "AD", "AE"],
+  "by block": ["AG", "AH", "AI", "AJ", "AK", "AL"],
+} as const;
+const FIRST = 7;
+const LINES = 40;
 
 describe("the lines of Start times that are printed", () => {
   it("have neither fill nor edges until something is in them", () => {
     const printed = START_TIMES.cells.filter(({ at }) => {
       const [, letters = "", row = ""] = ROW.exec(at)!;
-      return Number(row) > 5 && HALVES.flat().some((letter) => letter === letters) && !at.includes(":");
+      return (
+        Number(row) >= FIRST &&
+        Object.values(LISTS)
+          .flat()
+          .some((letter) => letter === letters)
+      );
     });
-    expect(printed).toHaveLength(2 * 2 * 30 * 6);
+    expect(printed).toHaveLength(2 * LINES * 6);
     expect(printed.filter(({ bare }) => !bare)).toEqual([]);
-    expect(START_TIMES.shades!.filter(({ range }) => range === "Z7:AE67").map(({ formula }) => formula)).toEqual([
+    expect(START_TIMES.shades!.filter(({ range }) => range === "Z7:AE46").map(({ formula }) => formula)).toEqual([
       'IF(ISNUMBER($AN7),INDEX($I$6:$I$245,$AN7)<>"ok",FALSE)',
       "ISNUMBER($AN7)",
     ]);
   });
 
-  it("take two pages, one in order of time and one by block", () => {
-    expect([START_TIMES.printed, START_TIMES.pageEnds]).toEqual(["Z1:AL67", [36]]);
+  it("take one page, in order of time and by block side by side", () => {
+    expect([START_TIMES.printed, START_TIMES.pageEnds, START_TIMES.pages]).toEqual(["Z1:AL46", undefined, undefined]);
   });
 });
 
@@ -63,18 +69,16 @@ describe("the paper of a night, calculated by LibreOffice", () => {
       { ...BASE, Start_Times: TYPED, Program_Windows: TWO_WINDOWS },
       { ...BASE, Start_Times: LONG },
       { ...BASE, Start_Times: LONG, Paper_Part: 2 },
-      { ...BASE, Start_Times: LONG, Paper_Part: 3 },
+      { ...BASE, Start_Times: LONG, Paper_Part: 4 },
     ];
     books = await calculated(all, [NURSERY, DEMAND_STUB, PROGRAM, START_TIMES]);
   }, 300_000);
-  const lines = (book: number, page: keyof typeof PAGES): (string | number)[][] =>
-    HALVES.flatMap((letters) =>
-      Array.from({ length: 30 }, (_, index) =>
-        letters.map((letter) => {
-          const value = books[book]!.at(`Start times!${letter}${PAGES[page] + index}`);
-          return typeof value === "number" && value < 1 ? Math.round(1440 * value) : String(value);
-        }),
-      ),
+  const lines = (book: number, list: keyof typeof LISTS): (string | number)[][] =>
+    Array.from({ length: LINES }, (_, index) =>
+      LISTS[list].map((letter) => {
+        const value = books[book]!.at(`Start times!${letter}${FIRST + index}`);
+        return typeof value === "number" && value < 1 ? Math.round(1440 * value) : String(value);
+      }),
     ).filter((line) => line.some((cell) => cell !== ""));
 
   it("has the lines in order of time from the start of the night, whatever order they are typed in", () => {
@@ -95,33 +99,30 @@ describe("the paper of a night, calculated by LibreOffice", () => {
     ]);
   });
 
-  it("takes 60 lines a part and says which they are", () => {
+  it("takes 40 lines a part and says which they are", () => {
     const numbers = (book: number) => lines(book, "in order of time").map(([, pulse]) => pulse);
     const expected = LONG.map(([, n]) => `${n} of 130`);
-    expect([1, 2, 3].map(numbers)).toEqual([expected.slice(0, 60), expected.slice(60, 120), expected.slice(120)]);
+    expect([1, 2, 3].map(numbers)).toEqual([expected.slice(0, 40), expected.slice(40, 80), expected.slice(120)]);
     expect(lines(3, "by block")).toHaveLength(10);
     expect(books.map(({ at }) => at("Start times!AD1"))).toEqual([
       "",
-      "Part 1 of 3: lines 1 to 60 of 130. Print each part; part:",
-      "Part 2 of 3: lines 61 to 120 of 130. Print each part; part:",
-      "Part 3 of 3: lines 121 to 130 of 130. Print each part; part:",
+      "Part 1 of 4: lines 1 to 40 of 130. Print each part; part:",
+      "Part 2 of 4: lines 41 to 80 of 130. Print each part; part:",
+      "Part 4 of 4: lines 121 to 130 of 130. Print each part; part:",
     ]);
   });
 
-  it("has headings over the second half only where that has lines", () => {
-    const heading = (book: number) => ["Z5", "AG5"].map((place) => books[book]!.at(`Start times!${place}`));
-    expect([0, 1, 2, 3].map((book) => heading(book)[1])).toEqual(["", "Block", "Block", ""]);
+  it("says that pumps run unattended", () => {
+    for (const { at } of books) expect(at("Start times!Z4")).toContain("Pumps run unattended at these times");
   });
 
   it("marks the first start of other hours and of a new day", () => {
     const turns = ["AP7", "AP8", "AP9", "AP10", "AP11"].map((place) => books[0]!.at(`Start times!${place}`));
     // 20:00 on the first day, 21:30 and 23:00 in the second hours, 0:10 on the second day
     expect(turns).toEqual([1, 2, 2, 102, ""]);
-    const marks = START_TIMES.shades!.filter(({ range }) => /^A[BI]\d+:A[BI]\d+$/.test(range));
+    const marks = START_TIMES.shades!.filter(({ range }) => /^AB\d+:AB\d+$/.test(range));
     expect(marks.map(({ range, formula }) => [range, formula])).toEqual([
-      ["AB8:AB36", "IF(COUNT($AP8,$AP7)=2,$AP8<>$AP7,FALSE)"],
-      ["AI7:AI7", "IF(COUNT($AQ7,$AP36)=2,$AQ7<>$AP36,FALSE)"],
-      ["AI8:AI36", "IF(COUNT($AQ8,$AQ7)=2,$AQ8<>$AQ7,FALSE)"],
+      ["AB8:AB46", "IF(COUNT($AP8,$AP7)=2,$AP8<>$AP7,FALSE)"],
     ]);
   });
 });

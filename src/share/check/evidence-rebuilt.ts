@@ -6,6 +6,7 @@ import { WORKBOOK_VERSION } from "../../workbook/version";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { ourCalls } from "../calls";
 import type { Evidence } from "../copy/evidence";
+import { MEASURE_FORMAT } from "../copy/evidence-looks";
 import { EVIDENCE, type EvidenceRow, type EvidenceRows, evidenceRows } from "../copy/evidence-rows";
 import { isAcross, rowHeight, WIDTHS } from "../copy/evidence-sheet";
 import { howComputed } from "../copy/how-computed";
@@ -20,6 +21,7 @@ const KINDS: Readonly<Record<EvidenceRow["look"], Kind>> = {
   heading: "entry",
   text: "entry",
   value: "entry",
+  measure: "entry",
 };
 const FILLED = /^filled by the formula in [A-Z]+\d+$/;
 const LAST_COLUMN = "F";
@@ -94,6 +96,7 @@ export function evidenceOwn({ rows }: EvidenceRows): OwnSheet {
             {
               at: isAcross(row) && j === 0 ? `A${i + 1}:${LAST_COLUMN}${i + 1}` : cellAt(i + 1, j + 1),
               kind: KINDS[row.look],
+              ...(row.look === "measure" && typeof value === "number" && { format: MEASURE_FORMAT }),
             },
           ],
     ),
@@ -105,6 +108,7 @@ export function evidenceOwn({ rows }: EvidenceRows): OwnSheet {
     name: EVIDENCE,
     cells,
     widths: WIDTHS,
+    hidden: new Set(),
     heights: Object.fromEntries(rows.map((row, i) => [i + 1, rowHeight(row)])),
     merges,
     used,

@@ -132,7 +132,7 @@ export function evidenceRows(
   for (const { label, meaning, source, result, used, limit } of DEFINITIONS) {
     const limits = limit ? [limit.text, limit.source].map((name) => namedValue(book, name)).filter(Boolean) : [];
     const value = namedValue(book, used);
-    add("text", label, meaning, source, value, limits.join(": ") || null, otherBasis(book, result, used));
+    add("measure", label, meaning, source, value, limits.join(": ") || null, otherBasis(book, result, used));
   }
   add("title", "What was typed");
   add("heading", "Name", "Row", "Column", "Value", "Across [m]", "Along [m]");

@@ -41,7 +41,7 @@ function columnFindings(own: OwnSheet, frame: XmlElement): Finding[] {
   const last = Math.max(own.widths.length, ...own.used.map(({ column }) => column));
   const used = new Set(own.used.map(({ column }) => column));
   return columnsOf(frame, last).flatMap(({ width, hidden, grouped }, index) => {
-    if (!used.has(index + 1)) return [];
+    if (!used.has(index + 1) || own.hidden.has(index + 1)) return [];
     const where = `${own.name}, column ${columnLetters(index + 1)}`;
     const wanted = own.widths[index] ?? USUAL_WIDTH;
     if (hidden || width === 0) return [misleading(where, "is hidden", "in sight", "hidden", "column")];

@@ -1,6 +1,7 @@
 import { columnLetters } from "../../cells/letters";
 import { placesOf } from "../../cells/places";
 import { addressParts } from "../../cells/sheet-area";
+import { hiddenColumns } from "../../workbook/form/hidden-columns";
 import { rowHeights } from "../../workbook/form/row-heights";
 import type { CellSpec, ChartSpec, CheckSpec, ShadeSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 
@@ -9,6 +10,8 @@ export interface OwnSheet {
   name: string;
   cells: readonly CellSpec[];
   widths: readonly number[];
+  /** Numbers of the columns that it does not show itself. */
+  hidden: ReadonlySet<number>;
   heights: Readonly<Record<number, number>>;
   merges: readonly string[];
   /** Every cell that it describes. */
@@ -49,6 +52,7 @@ export function ownSheet(spec: SheetSpec, specs: readonly SheetSpec[]): OwnSheet
     name: spec.name,
     cells: spec.cells,
     widths: spec.widths,
+    hidden: new Set(hiddenColumns(spec)),
     heights: rowHeights(specs).get(spec) ?? {},
     merges: spec.cells.map(({ at }) => at).filter((at) => at.includes(":")),
     used: places.map(addressParts),

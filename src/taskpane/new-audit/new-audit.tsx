@@ -1,6 +1,7 @@
+import { CAUTION, TEST_CAUTIONS } from "../../workbook/cautions";
+import { Cautions } from "../parts/cautions";
 import type { StepProps } from "../step";
 import { BLOCK_AUDIT } from "./block-audit";
-import { Cautions } from "./cautions";
 import { FirstFacts } from "./first-facts";
 import { OlderWorkbook } from "./older-workbook";
 import { WorkbookActions } from "./workbook-actions";
@@ -19,7 +20,7 @@ export function NewAudit({ host, keep }: StepProps) {
         <WorkbookActions host={host} keep={keep} kind={BLOCK_AUDIT} />
       </section>
       <FirstFacts host={host} keep={keep} />
-      <Cautions />
+      <Cautions title="Before you test" of={[...TEST_CAUTIONS, CAUTION.DECISION]} />
     </>
   );
 }

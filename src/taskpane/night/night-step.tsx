@@ -2,9 +2,11 @@ import { Button, Field, ProgressBar } from "@fluentui/react-components";
 import { useId, useRef, useState } from "react";
 import { clock } from "../../core/program/clock";
 import { EFFORT, type Night } from "../../core/program/fit-night";
+import { SCHEDULE_CAUTIONS } from "../../workbook/cautions";
 import { MONTHS } from "../../workbook/nursery/months";
 import type { StatedProgram } from "../../workbook/nursery/program/entries";
 import { NurseryPlan } from "../new-audit/nursery-plan";
+import { Cautions } from "../parts/cautions";
 import { Failure } from "../parts/failure";
 import type { StepProps } from "../step";
 import { readNow } from "../workbook/reading";
@@ -76,6 +78,7 @@ export function NightStep({ host, keep }: StepProps) {
         </Field>
       )}
       <Failure words={problem} />
+      <Cautions of={SCHEDULE_CAUTIONS} />
       {fitted && <NightResult {...{ host, keep, fitted, id, stale }} />}
       {stated && <MonthsSection host={host} id={id} sheet={found.sheet} />}
       {stated && <CheckSection host={host} id={id} now={found} />}

@@ -2,8 +2,10 @@ import { Button } from "@fluentui/react-components";
 import { useEffect, useId, useRef, useState } from "react";
 import { InputError } from "../../core/errors";
 import type { Candidate } from "../../core/layout/search/search";
+import { LAYOUT_CAUTIONS } from "../../workbook/cautions";
 import { placeAtSelection } from "../map/picture/place-picture";
 import { pngOf } from "../map/picture/png";
+import { Cautions } from "../parts/cautions";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import type { StepProps } from "../step";
@@ -98,10 +100,8 @@ export function PlanStep({ host, keep }: StepProps) {
   return (
     <section aria-labelledby={`${id}-plan`}>
       <h2 id={`${id}-plan`}>Plan a layout</h2>
-      <p className="note">
-        Computed from the heads' own throw, without wind or leaning risers. Decision support, not a design: local codes
-        and licensed people come first.
-      </p>
+      <p className="note">Computed from the heads' own throw, without wind or leaning risers.</p>
+      <Cautions of={LAYOUT_CAUTIONS} />
       <LayoutForm entries={entries} problem={wrong} change={change} />
       <div role="status">
         {wrong && <p className="problem">{wrong.message}</p>}

@@ -1,6 +1,8 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../../hosts/host";
+import { TEST_CAUTIONS } from "../../workbook/cautions";
 import { NoAudit } from "../new-audit/no-audit";
+import { Cautions } from "../parts/cautions";
 import { Failure } from "../parts/failure";
 import { CountTable } from "../results/measure-table";
 import type { StepProps } from "../step";
@@ -47,6 +49,7 @@ export function ReadingsStep({ host, answer, entries, change, keep }: StepProps)
         <Failure words={failure} />
         <NoAudit host={host} keep={keep} />
         <ShownReadings answer={answer} host={host} />
+        {found?.Cans_Readings && !audit && <Cautions title="Before you test" of={TEST_CAUTIONS} />}
         {found && <AuditReadings host={host} found={found} keep={keep} />}
         {audit && (
           <>

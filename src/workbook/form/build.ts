@@ -3,6 +3,7 @@ import { columnLetters } from "../../cells/letters";
 import { absolute, firstCell, placesOf } from "../../cells/places";
 import { writeCharts } from "./charts";
 import { writeChecks } from "./checks";
+import { hiddenColumns } from "./hidden-columns";
 import { rowHeights } from "./row-heights";
 import { writeShades } from "./shades";
 import type { CellSpec, SheetSpec } from "./sheet-spec";
@@ -68,6 +69,7 @@ function writeSheet(
   spec.widths.forEach((width, column) => {
     sheet.getColumn(column + 1).width = width;
   });
+  for (const column of hiddenColumns(spec)) sheet.getColumn(column).hidden = true;
   for (const [row, height] of Object.entries(heights)) sheet.getRow(Number(row)).height = height;
   for (const cell of spec.cells) writeCell(sheet, cell, results);
   for (const row of spec.pageEnds ?? []) sheet.getRow(row).addPageBreak();

@@ -32,6 +32,7 @@ export function writeCharts(sheet: Worksheet, charts: readonly ChartSpec[]): voi
         ...(type === "bar" && stacked && { overlap: 100 }),
         ...(type === "scatter" && { scatterStyle: "lineMarker" as const }),
         displayBlanksAs: "gap",
+        plotVisOnly: false,
         showLegend: series.length > 1,
         legendPosition: "b",
         categoryAxis: { ...axis(axes[0]), ...(days && { numFmt: DAYS, numFmtLinked: false }) },

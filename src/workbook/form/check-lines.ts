@@ -1,5 +1,5 @@
 import { firstCell } from "../../cells/places";
-import { inRow } from "./entry-lines";
+import { inRow, STRIKING } from "./entry-lines";
 import type { CellSpec, ShadeSpec } from "./sheet-spec";
 
 /** Something that the sheet looks at by itself: a formula that gives "", "ok", "not checked: …" or what to do. */
@@ -18,8 +18,6 @@ export interface CheckPart {
 /** True where a check warns; where it says that it was not made, or is silent, it is idle. */
 export const isWarning = (cell: string) => `AND(${cell}<>"",${cell}<>"ok",LEFT(${cell},11)<>"not checked")`;
 export const isIdle = (cell: string) => `OR(${cell}="",LEFT(${cell},11)="not checked")`;
-
-const STRIKING = { fill: "#f6e8c3", colour: "#543005", bold: true } as const;
 
 /** Lines of data checks from a row on, each a few rows high; what needs doing is struck out in colour and bold. */
 export function checkLines(

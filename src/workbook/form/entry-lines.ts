@@ -1,6 +1,7 @@
 import { firstCell } from "../../cells/places";
 import type { Allowed } from "./allowed";
-import type { CellSpec, CheckSpec } from "./sheet-spec";
+import { quoted } from "./nested-ifs";
+import type { CellSpec, CheckSpec, ShadeSpec } from "./sheet-spec";
 
 /** A line of a form: what it is called, what is typed or answered, its unit, and what is meant. */
 export interface Field {
@@ -15,6 +16,8 @@ export interface Field {
   wide?: true;
   /** What may be typed. */
   allowed?: Allowed;
+  /** What is asked beside the cell, in place of the note, while a formula is true; nothing is refused. */
+  asks?: { when: string; words: string };
   /** What is answered instead. */
   formula?: string;
 }
@@ -32,8 +35,12 @@ export interface FormColumns {
 export interface FormPart {
   cells: CellSpec[];
   checks: CheckSpec[];
+  shades?: ShadeSpec[];
   heights: Record<number, number>;
 }
+
+/** The look of a question or a warning. */
+export const STRIKING = { fill: "#f6e8c3", colour: "#543005", bold: true } as const;
 
 const LINE = 16;
 const NOTE_LINE = 12.5;
@@ -53,7 +60,7 @@ const lastOf = ({ unit, note = unit }: FormColumns) => note.split(":").pop()!;
 
 /** The lines of a form from a row on; a text alone is a heading. */
 export function formLines(top: number, columns: FormColumns, lines: readonly (string | Field)[]): FormPart {
-  const part: FormPart = { cells: [], checks: [], heights: {} };
+  const part: FormPart & { shades: ShadeSpec[] } = { cells: [], checks: [], shades: [], heights: {} };
   const span = `${firstOf(columns.label)}:${lastOf(columns)}`;
   lines.forEach((line, index) => {
     const row = top + index;
@@ -66,23 +73,28 @@ export function formLines(top: number, columns: FormColumns, lines: readonly (st
 /** Only what is to be typed needs to be told that it is words. */
 const isAnswerInWords = ({ unit, formula }: Field) => unit === "words" && formula !== undefined;
 
-function addField(part: FormPart, row: number, columns: FormColumns, field: Field): void {
-  const { label, unit, note, allowed, wide, ...entry } = field;
+function addField(part: FormPart & { shades: ShadeSpec[] }, row: number, columns: FormColumns, field: Field): void {
+  const { label, unit, note, allowed, wide, asks, ...entry } = field;
   const at = inRow(wide ? `${firstOf(columns.entry)}:${lastOf(columns)}` : columns.entry, row);
   part.cells.push({ at: inRow(columns.label, row), kind: "label", value: wide ? `${label} [${unit}]` : label });
   part.cells.push({ at, kind: field.formula === undefined ? "input" : "answer", ...entry });
   if (!wide) part.cells.push({ at: inRow(columns.unit, row), kind: "unit", value: isAnswerInWords(field) ? "" : unit });
-  if (columns.note && note) part.cells.push({ at: inRow(columns.note, row), kind: "note", value: note });
+  if (columns.note && asks) {
+    const range = inRow(columns.note, row);
+    part.cells.push({ at: range, kind: "note", formula: `IF(${asks.when},${asks.words},${quoted(note ?? "")})` });
+    part.shades.push({ range, formula: asks.when, ...STRIKING });
+  } else if (columns.note && note) part.cells.push({ at: inRow(columns.note, row), kind: "note", value: note });
   if (allowed) part.checks.push({ range: firstCell(at), ...allowed(firstCell(at)) });
   const twoLines = wide || field.unit === "words";
   part.heights[row] = Math.max(twoLines ? 2 * LINE : LINE, noteHeight(note?.length ?? 0, columns.noteLine));
 }
 
 /** Parts of one sheet put together. */
-export function joined(...parts: readonly Partial<FormPart>[]): FormPart {
+export function joined(...parts: readonly Partial<FormPart>[]): FormPart & { shades: ShadeSpec[] } {
   return {
     cells: parts.flatMap(({ cells }) => cells ?? []),
     checks: parts.flatMap(({ checks }) => checks ?? []),
+    shades: parts.flatMap(({ shades }) => shades ?? []),
     heights: Object.assign({}, ...parts.map(({ heights }) => heights)),
   };
 }

@@ -95,6 +95,8 @@ export interface SheetSpec {
   heights?: Readonly<Record<number, number>>;
   /** Rows grow to hold every text that their cells may show; not for lists of lines alike. */
   roomy?: true;
+  /** Columns of intermediate results, which are neither shown nor printed: `Z`, `W:X`. */
+  hidden?: readonly string[];
   cells: readonly CellSpec[];
   /** Names of rectangles, by name. */
   areas?: Readonly<Record<string, string>>;

@@ -1,12 +1,10 @@
+import { CAUTION } from "../../cautions";
 import { choiceFrom } from "../../form/allowed";
 import { formLines, joined } from "../../form/entry-lines";
 import type { CellSpec, SheetSpec } from "../../form/sheet-spec";
 import { BLOCK_LINES, PRACTICE_LINES } from "./lines";
 
 const FORM = { label: "A", entry: "B", unit: "C", note: "D", noteLine: 56 };
-
-const RECYCLED =
-  "Recycled water: spray can carry germs that people breathe in. Stand upwind and out of it, wear gloves with the cans, and follow the site's own rules.";
 
 const MEANINGS = [
   ["full circles", "Every head waters a full circle, those on the edge as well."],
@@ -15,11 +13,11 @@ const MEANINGS = [
 ] as const;
 
 const FIRST = 3;
-const CAUTION = FIRST + BLOCK_LINES.length;
-const PRACTICE_FROM = CAUTION + 1;
+const CAUTION_ROW = FIRST + BLOCK_LINES.length;
+const PRACTICE_FROM = CAUTION_ROW + 1;
 const ARCS_FROM = PRACTICE_FROM + PRACTICE_LINES.length;
 
-const { cells, checks, heights } = joined(
+const { cells, checks, shades, heights } = joined(
   formLines(FIRST, FORM, BLOCK_LINES),
   formLines(PRACTICE_FROM, FORM, PRACTICE_LINES),
   formLines(ARCS_FROM, FORM, ["The words for arcs"]),
@@ -33,7 +31,7 @@ export const BLOCK: SheetSpec = {
   name: "Block",
   roomy: true,
   widths: [22, 26, 10, 46],
-  heights: { ...heights, 2: 28, [CAUTION]: 28 },
+  heights: { ...heights, 2: 28, [CAUTION_ROW]: 28 },
   cells: [
     { at: "A1:D1", kind: "title", value: "Block" },
     {
@@ -42,7 +40,11 @@ export const BLOCK: SheetSpec = {
       value: "Fill in the cream cells; leave blank what is not known. One workbook holds the test of one bed.",
     },
     ...cells,
-    { at: `A${CAUTION}:D${CAUTION}`, kind: "note", formula: `IF(Water_Source="recycled","${RECYCLED}","")` },
+    {
+      at: `A${CAUTION_ROW}:D${CAUTION_ROW}`,
+      kind: "note",
+      formula: `IF(Water_Source="recycled","${CAUTION.RECYCLED}","")`,
+    },
     ...MEANINGS.flatMap(([arc, meaning], index): CellSpec[] => [
       { at: `B${ARCS_FROM + 1 + index}`, kind: "label", value: arc },
       { at: `C${ARCS_FROM + 1 + index}:D${ARCS_FROM + 1 + index}`, kind: "note", value: meaning },
@@ -50,6 +52,13 @@ export const BLOCK: SheetSpec = {
   ],
   checks: [...checks, arcCheck],
   shades: [
-    { range: `A${CAUTION}:D${CAUTION}`, formula: `$A$${CAUTION}<>""`, fill: "#f6e8c3", colour: "#543005", bold: true },
+    ...shades,
+    {
+      range: `A${CAUTION_ROW}:D${CAUTION_ROW}`,
+      formula: `$A$${CAUTION_ROW}<>""`,
+      fill: "#f6e8c3",
+      colour: "#543005",
+      bold: true,
+    },
   ],
 };

@@ -49,6 +49,12 @@ export const CANOPY_OVER = ["no", "yes"] as const;
 /** Where the water comes in, seen as the cans are typed in. */
 export const SUPPLY_SIDES = ["top", "bottom", "left", "right", "unknown"] as const;
 
+/** Heads whose circles do not meet leave ground dry, or one of the two figures is mistyped. */
+const widerThanThrow = (spacing: string) => ({
+  when: `IF(COUNT(${spacing},Head_Throw_m)=2,${spacing}>2*Head_Throw_m,FALSE)`,
+  words: `"Wider than twice the throw, 2 × "&Head_Throw_m&" m: the circles of neighbours do not meet. Are spacing and throw right?"`,
+});
+
 /** What is asked of the block, up to its water. */
 export const BLOCK_LINES: readonly (string | Field)[] = [
   "Who and where",
@@ -116,8 +122,14 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
     ["border", "inset", "centre line", "staggered", "other"],
     "Border: heads on the bed's edge. Inset: half a spacing inside. Centre line: one row down the middle. Staggered: as border, every second row shifted half a spacing.",
   ),
-  measure("Head spacing", "Head_Spacing_m", "m", [0.3, 50], "Across the width, from head to head."),
-  measure("Row spacing", "Row_Spacing_m", "m", [0.3, 50], "Along the length, from row to row."),
+  {
+    ...measure("Head spacing", "Head_Spacing_m", "m", [0.3, 50], "Across the width, from head to head."),
+    asks: widerThanThrow("Head_Spacing_m"),
+  },
+  {
+    ...measure("Row spacing", "Row_Spacing_m", "m", [0.3, 50], "Along the length, from row to row."),
+    asks: widerThanThrow("Row_Spacing_m"),
+  },
   measure(
     "Throw",
     "Head_Throw_m",

@@ -1,12 +1,11 @@
 import { timeOfDay } from "../../form/allowed";
 import { checkLines } from "../../form/check-lines";
 import { entryField } from "../../form/entry-field";
-import { formLines, joined } from "../../form/entry-lines";
-import type { CellSpec, SheetSpec } from "../../form/sheet-spec";
-import { CAN_CHECKS } from "./checks";
+import { formLines, joined, STRIKING } from "../../form/entry-lines";
+import type { SheetSpec } from "../../form/sheet-spec";
+import { CAN_CHECKS, MOUTH_QUESTION, ODD_MOUTH } from "./checks";
 import { CAN_FIGURES } from "./figures";
 import { CANS_GRID, GRID_CELLS, GRID_CHECKS, GRID_SHADES } from "./grid";
-import { DRIEST_CAN, firstWrong, POSITIONS_PROBLEM, readingsProblem, WRONG_COUNT } from "./problems";
 
 const FORM = { label: "A", entry: "B:C", unit: "D", noteLine: 40 };
 const NOTE = 8;
@@ -15,24 +14,7 @@ const CHECKS = FIGURES + CAN_FIGURES.length + 1;
 /** Rows that a data check takes. */
 export const CHECK_ROWS = 2;
 
-const wrongCount = (row: number) => `$C$${row}`;
 const LAST_CHECK = CHECKS + CAN_CHECKS.length * CHECK_ROWS - 1;
-const WORKING = LAST_CHECK + 2;
-
-const working = [
-  { label: "Working: how many readings are wrong", format: '0;-0;"none"', formula: WRONG_COUNT },
-  { label: "Working: 1000 × row + column of the first", formula: firstWrong(wrongCount(WORKING)) },
-  {
-    label: "Working: what is wrong with readings",
-    name: "Readings_Problem",
-    formula: readingsProblem(wrongCount(WORKING), wrongCount(WORKING + 1)),
-  },
-  { label: "Working: what is wrong with positions", name: "Positions_Problem", formula: POSITIONS_PROBLEM },
-  { label: "Working: 1000 × row + column of the driest", name: "Driest_Can_Place", formula: DRIEST_CAN },
-].flatMap(({ label, ...answer }, index): CellSpec[] => [
-  { at: `A${WORKING + index}:B${WORKING + index}`, kind: "note", value: label },
-  { at: `C${WORKING + index}`, kind: "working", ...answer },
-]);
 
 const test = formLines(3, FORM, [
   "The test",
@@ -51,6 +33,8 @@ export const CANS: SheetSpec = {
   roomy: true,
   widths: [22, 12, 14, 8, 2, 8, ...Array.from({ length: 20 }, () => 5), 6],
   landscape: true,
+  heights: Object.fromEntries(Array.from({ length: LAST_CHECK - CHECKS + 1 }, (_, index) => [CHECKS + index, 15])),
+  printed: `A1:${CANS_GRID.lastColumn}${LAST_CHECK}`,
   cells: [
     { at: `A1:${CANS_GRID.lastColumn}1`, kind: "title", value: "Cans" },
     {
@@ -63,11 +47,9 @@ export const CANS: SheetSpec = {
     {
       at: `A${NOTE}:D${NOTE + 1}`,
       kind: "note",
-      value:
-        "Mouth: at the rim, the mean of two diameters; 1 mm off is about 2 % of depth. Minutes: water on to water off.",
+      formula: `IF(${ODD_MOUTH},${MOUTH_QUESTION},"Mouth: at the rim, the mean of two diameters; 1 mm off is about 2 % of depth. Minutes: water on to water off.")`,
     },
     { at: `A${CHECKS - 1}:D${CHECKS - 1}`, kind: "heading", value: "Data checks" },
-    ...working,
     {
       at: `G3:${CANS_GRID.lastColumn}3`,
       kind: "heading",
@@ -75,7 +57,12 @@ export const CANS: SheetSpec = {
     },
     ...GRID_CELLS,
   ],
-  areas: { ...CANS_GRID.areas, Can_Checks: `A${CHECKS}:D${LAST_CHECK}` },
+  areas: {
+    ...CANS_GRID.areas,
+    Cans_In_Columns: CANS_GRID.countsAcross.replaceAll("$", ""),
+    Cans_In_Rows: CANS_GRID.countsAlong.replaceAll("$", ""),
+    Can_Checks: `A${CHECKS}:D${LAST_CHECK}`,
+  },
   checks: [...rules, ...GRID_CHECKS],
-  shades: [...found.shades, ...GRID_SHADES],
+  shades: [...found.shades, ...GRID_SHADES, { range: `A${NOTE}:D${NOTE + 1}`, formula: ODD_MOUTH, ...STRIKING }],
 };

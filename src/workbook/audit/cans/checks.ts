@@ -11,6 +11,13 @@ const EDGE = 0.6;
 const VERY_WET = 3;
 const VERY_DRY = 5;
 
+/** A can's usual opening [mm]: common practice, no source. */
+const LEAST_MOUTH = 40;
+const MOST_MOUTH = 400;
+/** An opening that is asked about. */
+export const ODD_MOUTH = `IF(ISNUMBER(Can_Mouth_mm),OR(Can_Mouth_mm<${LEAST_MOUTH},Can_Mouth_mm>${MOST_MOUTH}),FALSE)`;
+export const MOUTH_QUESTION = `"Is the opening of a can "&Can_Mouth_mm&" mm across? Most are ${LEAST_MOUTH} to ${MOST_MOUTH} mm. Rates change with its square."`;
+
 /** A check that is silent without cans and says "ok" where nothing is to be done. */
 const check = (label: string, ...pairs: readonly (readonly [string, string])[]): DataCheck => ({
   label,
@@ -44,6 +51,7 @@ export const CAN_CHECKS: readonly DataCheck[] = [
     'Walk_Through=""',
     '"Not done before the test: look for blocked, leaning, mixed and leaking heads, mend them or not, and say so on Block."',
   ]),
+  check("Can opening", [ODD_MOUTH, MOUTH_QUESTION]),
   check("Leaves over the cans", [
     'Canopy_Over="yes"',
     '"Hanging baskets or a wet canopy were over the cans: the figures are of what dripped and fell into cans, not of the heads."',
@@ -127,7 +135,7 @@ export const CAN_CHECKS: readonly DataCheck[] = [
   ),
   check("A very wet can", [
     `IF(Readings_Problem="",MAX(${R})>${VERY_WET}*MEDIAN(${R}),FALSE)`,
-    `"One can holds "&MAX(${R})&" mL, over ${VERY_WET} times the middle one: a leak, or a typing error?"`,
+    `"Can "&${addressOf("Wettest_Can_Place")}&" holds "&MAX(${R})&" mL, over ${VERY_WET} times the middle one: a leak, or a typing error?"`,
   ]),
   check("A very dry can", [
     `IF(Readings_Problem="",IF(MEDIAN(${R})>0,${VERY_DRY}*${LEAST_CATCH}<MEDIAN(${R}),FALSE),FALSE)`,

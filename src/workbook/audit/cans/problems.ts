@@ -2,7 +2,12 @@ import { nestedIfs } from "../../form/nested-ifs";
 import { CANS_GRID } from "./grid";
 
 const R = "Cans_Readings";
-const { countsAcross, countsAlong, neighboursAcross, neighboursAlong } = CANS_GRID;
+/** A range of Cans, as the sheet Working names it. */
+const onCans = (range: string) => `Cans!${range}`;
+const [countsAcross, countsAlong] = [CANS_GRID.countsAcross, CANS_GRID.countsAlong].map(onCans) as [string, string];
+const neighboursOf = ([before, after]: readonly [string, string]) => [onCans(before), onCans(after)] as const;
+const neighboursAcross = neighboursOf(CANS_GRID.neighboursAcross);
+const neighboursAlong = neighboursOf(CANS_GRID.neighboursAlong);
 
 /** 1 for each place of the grid that holds neither a number from 0 up nor x. */
 const WRONG = `(ISTEXT(${R})*(UPPER(TRIM(${R}))<>"X")+ISNUMBER(${R})*(${R}<0)+ISLOGICAL(${R}))`;
@@ -13,15 +18,15 @@ const first = (counts: string, area = R) => `SUMPRODUCT(MIN(1E6*(${counts}=0)+10
 export const addressOf = (place: string) => `ADDRESS(INT(${place}/1000),MOD(${place},1000),4)`;
 
 /** How many readings are wrong, and the first of them. */
-export const WRONG_COUNT = `IF(SUMPRODUCT(--ISERROR(${R}))>0,0,SUMPRODUCT(${WRONG}))`;
-export const firstWrong = (count: string) => `IF(${count}=0,"",${first(WRONG)})`;
+const WRONG_COUNT = `IF(SUMPRODUCT(--ISERROR(${R}))>0,0,SUMPRODUCT(${WRONG}))`;
+const firstWrong = (count: string) => `IF(${count}=0,"",${first(WRONG)})`;
 
 /** The least that any can caught, dry cans apart, and the first can that caught no more. */
 export const LEAST_CATCH = `SMALL(${R},1+Cans_Dry)`;
-export const DRIEST_CAN = `IF(OR(Readings_Problem<>"",N(Cans_Dry)>=Cans_Counted),"",${first(`(ISNUMBER(${R})*(${R}=${LEAST_CATCH}))`)})`;
+const DRIEST_CAN = `IF(OR(Readings_Problem<>"",N(Cans_Dry)>=Cans_Counted),"",${first(`(ISNUMBER(${R})*(${R}=${LEAST_CATCH}))`)})`;
 
 /** What is wrong with the readings, in words; "" where nothing is. */
-export function readingsProblem(count: string, place: string): string {
+function readingsProblem(count: string, place: string): string {
   const row = `INT(${place}/1000)`;
   const column = `MOD(${place},1000)`;
   const value = `INDEX(${R},${row}-MIN(ROW(${R}))+1,${column}-MIN(COLUMN(${R}))+1)`;
@@ -67,7 +72,7 @@ const firstBeyond = (positions: string, side: string) =>
   addressOf(first(`ISNUMBER(${positions})*(${positions}>N(${side})+1/10^9)`, positions));
 
 /** What is wrong with the positions, in words; "" where nothing is. */
-export const POSITIONS_PROBLEM = nestedIfs(
+const POSITIONS_PROBLEM = nestedIfs(
   [
     [`COUNT(${countsAcross})=0`, '""'],
     [
@@ -105,3 +110,16 @@ export const POSITIONS_PROBLEM = nestedIfs(
   ],
   '""',
 );
+
+/** The wettest can, as 1000 × row + column. */
+const WETTEST_CAN = `IF(OR(Readings_Problem<>"",Cans_Counted=0),"",${first(`(ISNUMBER(${R})*(${R}=MAX(${R})))`)})`;
+
+/** What the sheet Working finds wrong, and the cans that checks name. */
+export const PROBLEM_LINES: readonly [label: string, name: string, formula: string][] = [
+  ["How many readings are wrong", "Wrong_Readings", WRONG_COUNT],
+  ["The first of them: 1000 × row + column on Cans", "First_Wrong_Place", firstWrong("Wrong_Readings")],
+  ["What is wrong with readings", "Readings_Problem", readingsProblem("Wrong_Readings", "First_Wrong_Place")],
+  ["What is wrong with positions", "Positions_Problem", POSITIONS_PROBLEM],
+  ["The driest can: 1000 × row + column on Cans", "Driest_Can_Place", DRIEST_CAN],
+  ["The wettest can: 1000 × row + column on Cans", "Wettest_Can_Place", WETTEST_CAN],
+];

@@ -162,6 +162,7 @@ export const COVERAGE: SheetSpec = {
     ...Object.fromEntries(Array.from({ length: 2 * MOST_ALONG }, (_, index) => [TOP + index, HALF_HEIGHT])),
   },
   printed: `A1:${LAST_COLUMN}${LAST_ROW + 2}`,
+  hidden: [`${columnLetters(MOST_ACROSS + 3)}:${columnLetters(SIDE_COLUMNS)}`],
   cells: [
     { at: `A1:${LAST_COLUMN}1`, kind: "title", value: "Coverage" },
     { at: `A2:${LAST_COLUMN}2`, kind: "answer", name: "Coverage_Sentence", formula: SENTENCE },
@@ -174,7 +175,7 @@ export const COVERAGE: SheetSpec = {
       at: `A${LAST_ROW + 1}:${LAST_COLUMN}${LAST_ROW + 1}`,
       kind: "note",
       value:
-        "Classes are by the mean of the bed as on Results; where other cans are shown, by their mean. What the picture draws on is to the right of it.",
+        "Classes are by the mean of the bed as on Results; where other cans are shown, by their mean. What the picture draws on is in hidden columns to the right of it.",
     },
     {
       at: `A${LAST_ROW + 2}:${LAST_COLUMN}${LAST_ROW + 2}`,

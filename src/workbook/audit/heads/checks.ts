@@ -75,6 +75,14 @@ export const HEAD_CHECKS: readonly DataCheck[] = [
     ),
   },
   check(
+    "Throw and spacing",
+    ["Head_Throw_m"],
+    [
+      "MAX(N(Head_Spacing_m),N(Row_Spacing_m))>2*Head_Throw_m",
+      '"Heads are "&MAX(N(Head_Spacing_m),N(Row_Spacing_m))&" m apart, over twice the throw of "&Head_Throw_m&" m: the circles of neighbours do not meet. Are both right?"',
+    ],
+  ),
+  check(
     "Flow from head to head",
     ["Flow_Range_Percent"],
     [

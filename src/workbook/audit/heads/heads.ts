@@ -31,26 +31,32 @@ const HEADINGS = [
 const LETTERS = "ABCDEFGHIJKLM";
 const TYPED = ["B", "C", "D", "E", "F", "G", "H", "J", "K"];
 
+/** Figures are in the middle, so that none meets its neighbour at an edge. */
+const inTheMiddle = (letter: string) => (letter === "B" ? {} : ({ align: "center" } as const));
+
 const rows = Array.from({ length: PLACES }, (_, index) => FIRST + index);
 
 const placeLines = rows.flatMap((row, index): CellSpec[] => [
-  { at: `A${row}`, kind: "label", value: index + 1 },
-  ...TYPED.map((letter): CellSpec => ({ at: `${letter}${row}`, kind: "input" })),
+  { at: `A${row}`, kind: "label", value: index + 1, align: "center" },
+  ...TYPED.map((letter): CellSpec => ({ at: `${letter}${row}`, kind: "input", ...inTheMiddle(letter) })),
   {
     at: `I${row}`,
     kind: "working",
+    align: "center",
     format: "0.0",
     formula: `IF(COUNT(G${row}:H${row})=0,"",AVERAGE(G${row}:H${row}))`,
   },
   {
     at: `L${row}`,
     kind: "working",
+    align: "center",
     format: "0.0",
     formula: `IF(COUNT(J${row}:K${row})=2,IF(K${row}>0,J${row}/K${row}*3.6,""),"")`,
   },
   {
     at: `M${row}`,
     kind: "working",
+    align: "center",
     format: "0",
     formula: `IF(ISNUMBER(L${row}),IF(Flow_Mean_Lh>0,100*L${row}/Flow_Mean_Lh,""),"")`,
   },
@@ -94,7 +100,14 @@ export const HEADS: SheetSpec = {
       value:
         "A line a head, numbered as on the map: row after row from the top, each from left to right. Places left blank follow the layout on Block; an arc of 0 says that there is no head. While the heads run: gauge at the first, last, highest and lowest head, before and after the test; a bucket and a watch at four to six heads.",
     },
-    ...HEADINGS.map((value, index): CellSpec => ({ at: `${LETTERS[index]}3`, kind: "heading", value })),
+    ...HEADINGS.map(
+      (value, index): CellSpec => ({
+        at: `${LETTERS[index]}3`,
+        kind: "heading",
+        value,
+        ...inTheMiddle(LETTERS[index]!),
+      }),
+    ),
     ...placeLines,
     ...cells,
     { at: `A${CHECKS_FROM - 1}:M${CHECKS_FROM - 1}`, kind: "heading", value: "Data checks" },

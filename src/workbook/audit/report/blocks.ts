@@ -5,9 +5,10 @@ import { isWarning } from "../../form/check-lines";
 import { inRow } from "../../form/entry-lines";
 import { nestedIfs } from "../../form/nested-ifs";
 import type { CellSpec } from "../../form/sheet-spec";
+import { given } from "./facts";
 
 /** One line of a table of the report, by its cells. */
-type Line = readonly (readonly [columns: string, formula: string, format?: string])[];
+type Line = readonly (readonly [columns: string, formula: string, format?: string | undefined])[];
 
 function table(top: number, head: readonly (readonly [columns: string, words: string])[], lines: readonly Line[]) {
   return [
@@ -25,8 +26,7 @@ function table(top: number, head: readonly (readonly [columns: string, words: st
   ];
 }
 
-const given = (name: string) => `IF(${name}="","not given",${name})`;
-const percent = (name: string) => `IF(ISNUMBER(${name}),${name},"not known")`;
+const ifKnown = (name: string) => `IF(ISNUMBER(${name}),${name},"not known")`;
 
 /** The figures of the report, each with the ending of its names and its definition in the room that there is. */
 const REPORTED = [
@@ -64,25 +64,35 @@ export const measureTable = (top: number) => ({
 });
 
 const WATER = [
-  ["Used now", "Used_Now_kL", "#,##0"],
-  [WATER_FIGURES.NOW.name, "Result_Water_kL", "#,##0"],
-  ["Needed after", "Needed_After_kL", "#,##0"],
-  [WATER_FIGURES.SAVED.short, "Saved_kL", "#,##0"],
-  ["Water bill for it", "Result_Cost", "#,##0.00"],
+  ['"Used now"', "Used_Now_kL", "#,##0"],
+  [`"${WATER_FIGURES.NOW.name}"`, "Result_Water_kL", "#,##0"],
+  ['"Needed after"', "Needed_After_kL", "#,##0"],
+  [`"${WATER_FIGURES.SAVED.short}"`, "Saved_kL", "#,##0"],
+  ['"Water bill for it"&IF(Currency="",""," ["&Currency&"]")', "Result_Cost", "#,##0.00"],
+  ['"Watering days a year"', given("Water_Days"), "0"],
+  ['"Beds on the valve"', given("Beds_On_Valve"), "0"],
+  ['"Currency"', given("Currency")],
 ] as const;
-const LOSSES = [
-  ["Caught on the bed / metered", percent("Caught_Metered_Share"), "0 %"],
-  ["Lands in the bed", percent("In_Bed_Share"), "0 %"],
-  ["Of that: falls between the pots", percent("Between_Pots_Share"), "0 %"],
+
+const LEACHED = "IF(ISNUMBER(Gross_Multiplier),Gross_Multiplier,0)";
+const BASIS = `IF(ISNUMBER(Run_Multiplier),"based on: "&Multiplier_Basis&IF(${LEACHED}>Run_Multiplier,"; with leaching "&TEXT(${LEACHED},"0.00"),""),"")`;
+/** What goes beside the bed and through the pots, and what the run time comes from. */
+const LOSSES: readonly (readonly [label: string, value: string, format: string, words?: string])[] = [
+  ["Caught on the bed / metered", ifKnown("Caught_Metered_Share"), "0 %", "Water_Label"],
+  ["Lands in the bed", ifKnown("In_Bed_Share"), "0 %"],
+  ["Of that: falls between the pots", ifKnown("Between_Pots_Share"), "0 %"],
   [
     "Of that: drains from the pots",
     'IF(ISNUMBER(Pots_Drained_Share),Pots_Drained_Share,IF(ISNUMBER(Mean_Drained_Share),Mean_Drained_Share,"not known"))',
     "0 %",
   ],
-  ["Run time wanted [min a day]", "Valve_Run_min", "0"],
-] as const;
+  ["Net depth [mm a day]", ifKnown("Net_Depth_mm"), "0.0", '"what each pot should get on a watering day"'],
+  ["Run-time multiplier", ifKnown("Run_Multiplier"), "0.00", BASIS],
+  ["Run time of this bed [min a day]", ifKnown("Result_Run_Time_min"), "0"],
+  ["Run time of the valve [min a day]", ifKnown("Valve_Run_min"), "0", "Valve_Words"],
+];
 
-/** Water a year beside losses, and whether what is used now is what the saving is against. */
+/** Water a year beside losses and run time, and whether what is used now is what the saving is against. */
 export const waterTable = (top: number) => ({
   rows: WATER.length + 1,
   cells: [
@@ -95,18 +105,18 @@ export const waterTable = (top: number) => ({
         ["D:X", ""],
       ],
       WATER.map(([label, value, format], index) => {
-        const [loss, share, shown] = LOSSES[index] ?? ["", '""', ""];
+        const [loss, share, shown, words] = LOSSES[index]!;
         return [
-          ["A", `"${label}"`],
+          ["A", label],
           ["B", value, format],
           ["C", `"${loss}"`],
           ["D:H", share, shown],
-          ...(index === 0 ? ([["I:X", "Water_Label"]] as const) : []),
+          ...(words ? ([["I:X", words]] as const) : []),
         ];
       }),
     ),
     {
-      at: `I${top + 2}:X${top + WATER.length}`,
+      at: `I${top + 2}:X${top + 4}`,
       kind: "entry",
       formula: `IF(${isWarning("Used_Against_Needed")},Used_Against_Needed,"")`,
     } satisfies CellSpec,
@@ -124,7 +134,7 @@ export const actionTable = (top: number) => ({
     top,
     [
       ["A:B", "Cause"],
-      ["C:D", "Action (all of them: sheet Actions)"],
+      ["C:D", "Action (all: sheet Actions)"],
       ["E:K", "Owner"],
       ["L:Q", "Due"],
       ["R:U", "Cost"],
@@ -188,44 +198,3 @@ export const comparisonTable = (top: number) => ({
     ],
   ),
 });
-
-/** Who and where, how and when: label, value, second value. */
-export const FACTS: readonly (
-  | string
-  | readonly [label: string, value: string, second?: string | undefined, format?: string]
-)[] = [
-  "Who and where",
-  ["Site", given("Site_Name")],
-  ["Licence", given("Licence")],
-  ["Meter; last check", given("Meter"), given("Meter_Checked"), "yyyy-mm-dd"],
-  ["Block", given("Block_Name")],
-  ["Crop; cover", given("Crop"), given("Cover")],
-  [
-    "Pot top [mm]; shape",
-    `IF(Groups_In_Use>0,Groups_In_Use&" sizes: see Pots",${given("Pot_Top_mm")})`,
-    given("Pot_Shape"),
-  ],
-  ["Bed [m]", 'IF(ISNUMBER(Block_Area_m2),Bed_Width_m&" × "&Bed_Length_m,"not given")'],
-  ["Bed [m²]; bearing [deg]", given("Block_Area_m2"), given("Bed_Bearing_deg")],
-  ["Heads; their layout", given("Head_Count"), given("Head_Layout")],
-  ["Head; nozzle", given("Head_Model"), given("Nozzle")],
-  ["Spacing [m] across; along", given("Head_Spacing_m"), given("Row_Spacing_m")],
-  ["Arc; riser [m]", given("Head_Arc"), given("Riser_m")],
-  ["Water source", given("Water_Source")],
-  ["Run-off returned", given("Runoff_Returned")],
-  "How and when",
-  ["Date; state", given("Test_Date"), given("Test_State"), "yyyy-mm-dd"],
-  ["Walk-through before; found", 'IF(Walk_Through="","not done",Walk_Through)', given("Walk_Found")],
-  ["Leaves over the cans", `IF(Canopy_Over="yes","yes: of the cans only",${given("Canopy_Over")})`],
-  ["Beds on the valve; tested", given("Beds_On_Valve"), given("Beds_Tested")],
-  ["Start; stop", given("Test_Start"), given("Test_Stop"), "h:mm"],
-  ["Minutes; can mouth [mm]", given("Test_Minutes"), given("Can_Mouth_mm")],
-  ["Cans read; dry", "Cans_Counted", "Cans_Dry", "0"],
-  ["Grid: columns; rows", "Grid_Columns", "Grid_Rows", "0"],
-  ["Wind [m/s] mean; most", "Wind_Mean_ms", "Wind_Max_ms", "0.0"],
-  ["Pressure range [%]", "Pressure_Range_Percent", undefined, "0"],
-  ["Flow range [%]", "Flow_Range_Percent", undefined, "0"],
-  ["Gauge; cylinder checked", given("Gauge_Checked"), given("Cylinder_Checked"), "yyyy-mm-dd"],
-  ["Metered [kL a year]", given("Metered_kL"), undefined, "#,##0"],
-  ["Runs now: minutes; a year", given("Run_Minutes_Now"), given("Runs_A_Year_Now")],
-];

@@ -7,11 +7,14 @@ import type { CellSpec, ShadeSpec, SheetSpec } from "../../form/sheet-spec";
 import { COVERAGE } from "../coverage/coverage";
 import { BELOW_0, SOURCE_LEFT, TOP as SOURCE_TOP } from "../coverage/places";
 import { VERDICTS_USE } from "../results/words";
-import { actionTable, comparisonTable, FACTS, measureTable, waterTable } from "./blocks";
+import { actionTable, comparisonTable, measureTable, waterTable } from "./blocks";
 import { IDLE_CHECKS, WARNING_CHECKS } from "./checks";
 import { NO_COPY_CODE } from "./copy-code";
+import { factCells, NAME_HEIGHT, NAME_ROWS, nameCells } from "./facts";
+import { KEY_ROWS, keyCells, keyShades } from "./picture-key";
 
-const TOP = 6;
+const NAMES_TOP = 5;
+const TOP = NAMES_TOP + NAME_ROWS + 1;
 const PICTURE_LEFT = 5;
 const WHITE = "#ffffff";
 const ALL = "A:X";
@@ -23,30 +26,12 @@ const ASSUMPTIONS = [
   "Water needed: area · net depth · watering days · multiplier, as on Run time and Water and cost; a saving counts only where the pots that set the run time get enough now.",
 ];
 
-function facts(): CellSpec[] {
-  return FACTS.flatMap((fact, index): CellSpec[] => {
-    const row = TOP + index;
-    if (typeof fact === "string") return [{ at: `A${row}:C${row}`, kind: "heading", value: fact }];
-    const [label, value, second, format] = fact;
-    const shown = { kind: "entry" as const, ...(format && { format }) };
-    return [
-      { at: `A${row}`, kind: "label", value: label },
-      ...(second
-        ? [
-            { at: `B${row}`, formula: value, ...shown },
-            { at: `C${row}`, formula: second, ...shown },
-          ]
-        : [{ at: `B${row}:C${row}`, formula: value, ...shown }]),
-    ];
-  });
-}
-
 /** A can takes so many cells across and along that the cans fill the picture. */
 const SCALE = `$Z$${TOP}`;
 const reached = (count: "COLUMN" | "ROW", from: number) =>
   `MAX(1,SUMPRODUCT(MAX((Coverage_Rates<>"")*(${count}(Coverage_Rates)-${from - 1}))))`;
 const scale: CellSpec[] = [
-  { at: `Z${TOP - 1}`, kind: "note", value: "Cells of the picture that a can takes each way; not printed" },
+  { at: `Z${TOP - 1}`, kind: "note", value: "Cells of the picture that a can takes each way" },
   {
     at: `Z${TOP}`,
     kind: "working",
@@ -91,8 +76,9 @@ function shades(): ShadeSpec[] {
   return [...classes, { range: `${first}:${last}`, formula: `AND(${first}="x",NOT(${numbered}))`, colour: WHITE }];
 }
 
-const MEASURES = measureTable(LEGEND + 2);
-const COUNTING = LEGEND + 2 + MEASURES.rows;
+const MEASURES_TOP = LEGEND + KEY_ROWS + 1;
+const MEASURES = measureTable(MEASURES_TOP);
+const COUNTING = MEASURES_TOP + MEASURES.rows;
 const WARNING = COUNTING + 1;
 const WATER_TOP = WARNING + 2;
 const WATER = waterTable(WATER_TOP);
@@ -106,23 +92,25 @@ const SIGNATURES = METHOD_ROW + 3 + ASSUMPTIONS.length;
 const tall = (first: number, count: number, height: number) =>
   Object.fromEntries(Array.from({ length: count }, (_, index) => [first + index, height]));
 
-/** One page for the water authority. */
+/** Two pages for the water authority: what was found, then water, actions and method. */
 export const REPORT: SheetSpec = {
   name: "Report",
   roomy: true,
   printed: `A1:X${SIGNATURES + 3}`,
+  pageEnds: [WATER_TOP - 1],
+  hidden: ["Y:Z"],
   widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
   heights: {
     3: 44,
     4: 28,
-    [LEGEND]: 26,
     [COUNTING]: 36,
     [METHOD_ROW + 1]: 26,
     [SIGNATURES]: 30,
     [SIGNATURES + 1]: 24,
     [COMPARISON_TOP + 1]: 26,
     ...tall(WARNING, 2, 26),
-    ...tall(LEGEND + 3, MEASURES.rows - 1, 46),
+    ...tall(NAMES_TOP + 1, NAME_ROWS - 1, NAME_HEIGHT),
+    ...tall(MEASURES_TOP + 1, MEASURES.rows - 1, 46),
     ...tall(ACTIONS_TOP + 1, ACTIONS.rows - 1, 26),
     ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14.5])),
   },
@@ -135,15 +123,12 @@ export const REPORT: SheetSpec = {
     },
     { at: inRow(ALL, 3), kind: "answer", formula: "Answer_Sentence" },
     { at: inRow(ALL, 4), kind: "note", formula: 'Coverage_Sentence&" "&Cause_Sentence' },
-    ...facts(),
+    ...nameCells(NAMES_TOP),
+    ...factCells(TOP),
     { at: `E${TOP - 1}:X${TOP - 1}`, kind: "heading", value: "Coverage of the bed, from above" },
     ...scale,
     ...picture(),
-    {
-      at: `A${LEGEND}:X${LEGEND}`,
-      kind: "note",
-      value: `Coverage, each can against the mean: ${RATE_CLASSES.map(({ number, range }) => `class ${number} ${range}`).join("; ")}; x: not read. Tiles are of one size, whatever ground a can is for. Metres and rates are on the sheet Coverage.`,
-    },
+    ...keyCells(LEGEND),
     ...MEASURES.cells,
     {
       at: inRow(ALL, COUNTING),
@@ -176,5 +161,5 @@ export const REPORT: SheetSpec = {
         '"Canfall block audit, version "&Workbook_Version&" of the workbook. Photos and the raw readings go with it."',
     },
   ],
-  shades: shades(),
+  shades: [...shades(), ...keyShades(LEGEND)],
 };

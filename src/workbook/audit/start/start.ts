@@ -1,3 +1,4 @@
+import { CAUTION, TEST_CAUTIONS } from "../../cautions";
 import type { CellSpec, SheetSpec } from "../../form/sheet-spec";
 import { WORKBOOK_VERSION } from "../../version";
 
@@ -15,13 +16,7 @@ const STEPS = [
   ["Report", "Print or save the report, and keep this workbook: it holds the raw readings."],
 ] as const;
 
-const CAUTIONS = [
-  "Recycled water: spray can carry germs such as Legionella. Stand upwind and out of it, and wear gloves with the cans.",
-  "Never test while fertiliser or chemicals are injected; injection needs backflow prevention.",
-  "Pumps and their wiring are a licensed electrician's work. Isolate before opening; keep hands off fittings under pressure.",
-  "Wet ground, risers and cans trip people. Potting mix is dusty: damp it, wear a mask and gloves.",
-  "Results support a decision and are no design certificate. Local rules and licensed people come first.",
-] as const;
+const CAUTIONS = [...TEST_CAUTIONS, CAUTION.DECISION];
 
 const USES = [
   "Any spreadsheet program: every figure is an ordinary formula, so Excel from 2010 on and LibreOffice calculate all of it. Only the cream cells can be typed in; the sheets are protected without a password.",

@@ -67,31 +67,36 @@ export const WATER_A_YEAR: readonly Twofold[] = [
 ];
 
 /** What is calculated on the way. */
-export const worked: [label: string, name: string, formula: string][] = [
+export const worked: [label: string, name: string, formula: string, format: string][] = [
   [
     "Multiplier after, with leaching",
     "After_Multiplier",
     `IF(ISNUMBER(After_SC),IF(After_SC>=1,${withLeaching("After_SC")},"needs an SC of 1 or more"),"needs SC after")`,
+    "0.000",
   ],
   [
     "Share in the bed after, as used",
     "After_Share_Used",
     `IF(${isShare("After_In_Bed_Share")},After_In_Bed_Share,IF(${isShare("In_Bed_Share")},In_Bed_Share,""))`,
+    "0.00",
   ],
   [
     "Used now, as counted",
     "Used_Now_kL",
     `IF(${isShare("In_Bed_Share")},${fromHeadsIfKnown("Used_Now_Heads_kL", NEEDS_RUNS)},Used_Now_Bed_kL)`,
+    "#,##0.0",
   ],
   [
     "Needed after, as counted",
     "Needed_After_kL",
     `IF(${isShare("In_Bed_Share")},Needed_After_Heads_kL,Needed_After_Bed_kL)`,
+    "#,##0.0",
   ],
   [
     "Cost of the change, as used",
     "Capital_Used",
     'IF(ISNUMBER(After_Capital),After_Capital,IF(N(Actions_Cost)>0,Actions_Cost,""))',
+    "#,##0.00",
   ],
 ];
 

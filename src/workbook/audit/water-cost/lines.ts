@@ -1,5 +1,5 @@
 import { WATER } from "../../../core/figures/water";
-import { choice, number } from "../../form/allowed";
+import { choice, number, words } from "../../form/allowed";
 import { entryField, figureField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
 import { ENOUGH_NOW, fromHeadsIfKnown, ifNumber, isShare, saved } from "./formulas";
@@ -8,9 +8,14 @@ import { ENOUGH_NOW, fromHeadsIfKnown, ifNumber, isShare, saved } from "./formul
 export const PRICE_LINES: readonly (string | Field)[] = [
   "Days, price and power",
   entryField("Water_Days"),
-  entryField("Water_Price", {
-    note: "In any currency, the same throughout; 0 where water is free. Price steps are on Cost.",
-  }),
+  {
+    label: "Currency",
+    name: "Currency",
+    unit: "words",
+    allowed: words(12),
+    note: "Of every price in this workbook, such as USD or EUR. Report names it.",
+  },
+  entryField("Water_Price", { note: "0 where water is free. Price steps are on Cost." }),
   entryField("Water_Price_Low"),
   entryField("Water_Price_High"),
   entryField("In_Bed_Share", {

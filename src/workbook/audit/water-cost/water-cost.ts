@@ -36,9 +36,9 @@ const year: Partial<FormPart> = {
 
 const onTheWay: CellSpec[] = [
   { at: `A${WORKED - 1}:D${WORKED - 1}`, kind: "heading", value: "Intermediate results" },
-  ...worked.flatMap(([label, name, formula], index): CellSpec[] => [
+  ...worked.flatMap(([label, name, formula, format], index): CellSpec[] => [
     { at: `A${WORKED + index}`, kind: "label", value: label },
-    { at: `B${WORKED + index}:C${WORKED + index}`, kind: "working", name, formula },
+    { at: `B${WORKED + index}:C${WORKED + index}`, kind: "working", name, formula, format },
   ]),
 ];
 

@@ -20,7 +20,12 @@ function canLine(index: number): CellSpec[] {
   const [i, j] = [Math.floor(index / MOST_ACROSS), index % MOST_ACROSS];
   const typed = areaCell(CANS, "Cans_Readings", i + 1, j + 1);
   const [across, along] = [FIRST_ACROSS + j, FIRST_ALONG + i];
-  const working = (letter: string, formula: string): CellSpec => ({ at: `${letter}${row}`, kind: "working", formula });
+  const working = (letter: string, formula: string): CellSpec => ({
+    at: `${letter}${row}`,
+    kind: "working",
+    formula,
+    ...("GHIJ".includes(letter) && { format: "0.00" }),
+  });
   const whereRead = (letter: string, formula: string) => working(letter, `IF(ISNUMBER($F${row}),${formula},"")`);
   const whereWeighted = (letter: string, formula: string) => working(letter, `IF(ISNUMBER($I${row}),${formula},"")`);
   return [
@@ -68,7 +73,12 @@ function stripTable(
     return [
       { at: `N${row}`, kind: "working" as const, value: index + 1 },
       ...Object.entries(formulas).map(
-        ([letter, formula]): CellSpec => ({ at: `${letter}${row}`, kind: "working", formula }),
+        ([letter, formula]): CellSpec => ({
+          at: `${letter}${row}`,
+          kind: "working",
+          formula,
+          ...(letter !== "U" && { format: "0.00" }),
+        }),
       ),
     ];
   }).flat();
@@ -93,6 +103,7 @@ export const WORKING: SheetSpec = {
   widths: [6, 8, 8, 8, 9, 9, 9, 9, 9, 10, 3, 3, 3, 8, 9, 8, 9, 9, 9, 9, 9],
   heights: { 2: 62, 3: 78, 6: 45, [FIRST_ALONG - 1]: 45 },
   printed: `N1:V${BASES + BASE_ROWS - 1}`,
+  pages: 2,
   frozenRows: FIRST - 1,
   cells: [
     { at: "A1:J1", kind: "title", value: "Working" },

@@ -79,5 +79,6 @@ export const PROGRAM: SheetSpec = {
   landscape: true,
   pages: 3,
   printed: `A1:R${LAST_BLOCK}`,
+  hidden: ["S:W"],
   repeated: `${HEADINGS}:${HEADINGS}`,
 };

@@ -188,6 +188,7 @@ export const REGISTER: SheetSpec = {
   charts: TREND.charts,
   landscape: true,
   printed: `A1:${ANSWERS_END}${TREND_BOTTOM}`,
+  hidden: [`${columnLetters(LAST_ANSWER + 1)}:${TREND.lastColumn}`],
   frozenRows: HEADINGS,
   frozenColumns: 3,
   pagesAcross: 2,

@@ -89,6 +89,9 @@ export const TREND_CHARTS: ChartSpec[] = TRENDS.map(({ title, up }, trend) => ({
   })),
 }));
 
+/** The last of the columns that hold the points of the charts. */
+export const LAST_SERIES = partColumn(TRENDS.length - 1, SERIES.length - 1, "y");
+
 /** The points of the charts, in columns of working. */
 export const SERIES_CELLS: readonly CellSpec[] = TRENDS.flatMap((trend, index) =>
   SERIES.flatMap((_, series) => seriesCells(trend, index, series)),

@@ -4,7 +4,7 @@ import { columnOf, FIRST_LINE, linesOf, REGISTER_COLUMNS } from "./columns";
 import { AFTER_WORKING, answerColumn } from "./places";
 import { REGISTER_RULES } from "./rules";
 import { AS_LATEST, CHOICE, FIRST, HEADINGS, TREND_LINES, TREND_TOP } from "./trend-places";
-import { SERIES_CELLS, TREND_CHARTS } from "./trend-series";
+import { LAST_SERIES, SERIES_CELLS, TREND_CHARTS } from "./trend-series";
 
 const SHOWN = [
   "day",
@@ -111,6 +111,7 @@ function chosenLine(): string {
 export const TREND = {
   cells: [...cells, ...REGISTER_RULES],
   charts: TREND_CHARTS,
+  lastColumn: LAST_SERIES,
   top: TREND_TOP,
   choice: CHOICE,
   headings: HEADINGS,

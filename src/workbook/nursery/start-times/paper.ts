@@ -1,16 +1,21 @@
+import { CAUTION } from "../../cautions";
 import { count } from "../../form/allowed";
-import { nestedIfs, quoted } from "../../form/nested-ifs";
+import { nestedIfs } from "../../form/nested-ifs";
 import type { CellSpec, CheckSpec } from "../../form/sheet-spec";
-import { column, FIRST, HEADINGS, NOWHEN, PAPER_LINES, PAPER_PARTS, PAPER_ROWS } from "./places";
+import { column, FIRST, HEADINGS, NOWHEN, PAPER_LINES, PAPER_PARTS } from "./places";
 
-const LISTS = [
-  { title: "In order of time (dark: first of other hours or of a new day)", key: "P" },
-  { title: "By block", key: "Q" },
+/** The two orders of the lines, side by side on a page. */
+export const LISTS = [
+  {
+    title: "In order of time (dark: first of other hours or of a new day)",
+    key: "P",
+    columns: ["Z", "AA", "AB", "AC", "AD", "AE"],
+    line: "AN",
+  },
+  { title: "By block", key: "Q", columns: ["AG", "AH", "AI", "AJ", "AK", "AL"], line: "AO" },
 ] as const;
-export const HALVES = [
-  { columns: ["Z", "AA", "AB", "AC", "AD", "AE"], line: "AN", turn: "AP" },
-  { columns: ["AG", "AH", "AI", "AJ", "AK", "AL"], line: "AO", turn: "AQ" },
-] as const;
+/** The hours in which each line of the first list starts. */
+export const TURN = "AP";
 
 interface PaperColumn {
   title: string;
@@ -27,10 +32,8 @@ const COLUMNS: readonly PaperColumn[] = [
 ];
 
 export const FILLED = `COUNT(${column("P")})`;
-const startOf = (list: number) => FIRST + list * (PAPER_ROWS + 1);
-/** The part that is shown has more lines than its first half holds. */
-export const SECOND_HALF = `${FILLED}>${PAPER_LINES}*(Paper_Part_Used-1)+${PAPER_ROWS}`;
-export const LAST_ROW = startOf(LISTS.length) - 1;
+export const FIRST_ON_PAPER = FIRST + 1;
+export const LAST_ROW = FIRST + PAPER_LINES;
 
 const paperCell = (of: string, line: string) => {
   const value = `INDEX(${column(of)},${line})`;
@@ -49,19 +52,18 @@ const hoursOf = (line: string) => {
   return `IF(${line}="","",IF(${start}=${NOWHEN},"",100*INT((${start}+Night_First_min)/1440)+${begun}))`;
 };
 
-const half = (list: number, side: number): CellSpec[] => {
-  const { columns, line, turn } = HALVES[side]!;
-  const key = column(LISTS[list]!.key);
-  return Array.from({ length: PAPER_ROWS }, (_, index): CellSpec[] => {
-    const row = startOf(list) + 1 + index;
-    const place = `${PAPER_LINES}*(Paper_Part_Used-1)+${side * PAPER_ROWS + index + 1}`;
+const listCells = ({ columns, line, key: letter }: (typeof LISTS)[number], list: number): CellSpec[] => {
+  const key = column(letter);
+  return Array.from({ length: PAPER_LINES }, (_, index): CellSpec[] => {
+    const row = FIRST_ON_PAPER + index;
+    const place = `${PAPER_LINES}*(Paper_Part_Used-1)+${index + 1}`;
     return [
       {
         at: `${line}${row}`,
         kind: "working",
         formula: `IF(${place}>${FILLED},"",MATCH(SMALL(${key},${place}),${key},0))`,
       },
-      ...(list === 0 ? [{ at: `${turn}${row}`, kind: "working", formula: hoursOf(`$${line}${row}`) } as const] : []),
+      ...(list === 0 ? [{ at: `${TURN}${row}`, kind: "working", formula: hoursOf(`$${line}${row}`) } as const] : []),
       ...COLUMNS.map(
         ({ of, format }, i): CellSpec => ({
           at: `${columns[i]}${row}`,
@@ -85,14 +87,14 @@ const PART = nestedIfs(
   `"Part "&Paper_Part_Used&" of "&${PARTS}&": lines "&${FIRST_SHOWN}&" to "&MIN(${FILLED},${PAPER_LINES}*Paper_Part_Used)&" of "&${FILLED}&". Print each part; part:"`,
 );
 
-/** What is printed: the lines in order of time, then by block, each on a page of its own. */
+/** What is printed, a page a part: the lines in order of time and, beside them, by block. */
 export const PAPER_CELLS: readonly CellSpec[] = [
   { at: "Z1:AC1", kind: "title", value: "Start times" },
   { at: "AD1:AK1", kind: "note", formula: PART, align: "right" },
   { at: "AL1", kind: "input", bare: true, name: "Paper_Part", align: "center" },
   { at: "Z2:AL2", kind: "label", formula: "A2" },
   { at: "Z3:AL3", kind: "label", formula: "A3" },
-  { at: "Z4:AL4", kind: "caution", formula: "Start_Times_Status" },
+  { at: "Z4:AL4", kind: "caution", formula: `Start_Times_Status&" ${CAUTION.UNATTENDED}"` },
   { at: "S1", kind: "working", value: "part printed" },
   {
     at: "T1",
@@ -100,27 +102,23 @@ export const PAPER_CELLS: readonly CellSpec[] = [
     name: "Paper_Part_Used",
     formula: `IF(COUNT(Paper_Part)=1,IF(AND(Paper_Part>=1,Paper_Part<=${PARTS},Paper_Part=INT(Paper_Part)),Paper_Part,1),1)`,
   },
-  ...HALVES.flatMap(({ columns, line, turn }, side): CellSpec[] => [
-    ...COLUMNS.map(({ title }, i): CellSpec => {
-      const at = `${columns[i]}${HEADINGS}`;
-      if (side === 0) return { at, kind: "heading", value: title };
-      return { at, kind: "heading", bare: true, formula: `IF(${SECOND_HALF},${quoted(title)},"")` };
-    }),
-    { at: `${line}${HEADINGS}`, kind: "working", value: "line" },
-    { at: `${turn}${HEADINGS}`, kind: "working", value: "hours" },
-  ]),
-  ...LISTS.flatMap(({ title }, list): CellSpec[] => [
-    { at: `Z${startOf(list)}:AL${startOf(list)}`, kind: "heading", value: title },
-    ...HALVES.flatMap((_, side) => half(list, side)),
-  ]),
+  ...LISTS.flatMap((list, index): CellSpec[] => {
+    const { title, columns, line } = list;
+    return [
+      { at: `${columns[0]}${HEADINGS}:${columns.at(-1)}${HEADINGS}`, kind: "heading", value: title },
+      ...COLUMNS.map((one, i): CellSpec => ({ at: `${columns[i]}${FIRST}`, kind: "heading", value: one.title })),
+      { at: `${line}${HEADINGS}`, kind: "working", value: "line" },
+      ...listCells(list, index),
+    ];
+  }),
+  { at: `${TURN}${HEADINGS}`, kind: "working", value: "hours" },
 ];
 
 export const PAPER_CHECK: CheckSpec = { range: "AL1", ...count(1, PAPER_PARTS)("AL1") };
 
 export const PAPER = `Z1:AL${LAST_ROW}`;
-/** Rows after which a page of the paper ends. */
-export const PAPER_ENDS: readonly number[] = [startOf(1) - 1];
 /** Heights [points] of the rows that are printed: one can tick them by hand. */
-export const PAPER_HEIGHTS = Object.fromEntries(
-  Array.from({ length: LAST_ROW - FIRST + 1 }, (_, index) => [FIRST + index, 26] as const),
-);
+export const PAPER_HEIGHTS = {
+  [FIRST]: 32,
+  ...Object.fromEntries(Array.from({ length: PAPER_LINES }, (_, index) => [FIRST_ON_PAPER + index, 21] as const)),
+};

@@ -13,7 +13,6 @@ export const column = (letter: string): string => `$${letter}$${FIRST}:$${letter
 export const PAIR_ONE = "$K$2:$V$2";
 export const PAIR_OTHER = "$K$3:$V$3";
 
-/** Lines that one page of the paper holds, in two halves. */
-export const PAPER_ROWS = 30;
-export const PAPER_LINES = 2 * PAPER_ROWS;
+/** Lines that a page of the paper holds, in order of time and by block. */
+export const PAPER_LINES = 40;
 export const PAPER_PARTS = START_LINES / PAPER_LINES;

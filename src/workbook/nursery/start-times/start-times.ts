@@ -4,7 +4,7 @@ import type { CheckSpec, SheetSpec } from "../../form/sheet-spec";
 import { MONTH_NAME } from "../program/day";
 import { BLOCK_LIST_CELLS, DIFFERENCE, DIFFERS, LAST_OF_BLOCKS } from "./blocks";
 import { LINE_CELLS } from "./lines";
-import { PAPER, PAPER_CELLS, PAPER_CHECK, PAPER_ENDS, PAPER_HEIGHTS } from "./paper";
+import { PAPER, PAPER_CELLS, PAPER_CHECK, PAPER_HEIGHTS } from "./paper";
 import { PAPER_SHADES } from "./paper-shades";
 import { column, FIRST, HEADINGS, LAST } from "./places";
 import { LITRES, NO_BLOCK, OVER_THE_LIMIT } from "./rules";
@@ -57,15 +57,15 @@ export const START_TIMES: SheetSpec = {
     ...[6, 22, 7, 10, 10, 10, 10, 11, 25, 3],
     ...[10, 10, 14, 10, 10, 12, 14, 10],
     ...[18, 9, 9, 10, 12, 12, 3],
-    ...[17, 7, 7, 7, 6, 6, 1, 17, 7, 7, 7, 6, 6, 3, 6, 6, 6, 6],
+    ...[17, 7, 7, 7, 6, 6, 1, 17, 7, 7, 7, 6, 6, 3, 6, 6, 6],
   ],
-  heights: { 2: 20, 3: 32, 4: 48, [HEADINGS]: 32, ...PAPER_HEIGHTS },
+  heights: { 2: 20, 3: 32, 4: 64, [HEADINGS]: 32, ...PAPER_HEIGHTS },
   cells: [
     { at: "A1:D1", kind: "title", value: "Start times" },
     {
       at: "E1:I1",
       kind: "note",
-      value: "Type or change lines here; printed are the lists from column Z on: in order of time, then by block.",
+      value: "Type or change lines here; printed are the lists from column Z on, in order of time and by block.",
     },
     {
       at: "A2:I2",
@@ -97,6 +97,6 @@ export const START_TIMES: SheetSpec = {
     ...PAPER_SHADES,
   ],
   printed: PAPER,
-  pageEnds: PAPER_ENDS,
+  hidden: ["K:R", "AN:AP"],
   frozenRows: HEADINGS,
 };

@@ -1,3 +1,4 @@
+import { CAUTION, SCHEDULE_CAUTIONS } from "../../cautions";
 import { date, number, words } from "../../form/allowed";
 import { formLines, noteHeight } from "../../form/entry-lines";
 import { quoted } from "../../form/nested-ifs";
@@ -17,11 +18,7 @@ const STEPS = [
   ["Start times", "In the pane, Fit the night finds the start times: print them for the controller."],
 ] as const;
 
-const CAUTIONS = [
-  "Pumps and their wiring are a licensed electrician's work. A pump that runs against closed valves, or dry, breaks: keep its protection on.",
-  "Never inject fertiliser without backflow prevention. Recycled water: keep people out of the spray while it runs at night, too.",
-  "These figures support a decision and are no design certificate. Local rules, the licence and licensed people come first.",
-] as const;
+const CAUTIONS = [...SCHEDULE_CAUTIONS, CAUTION.DECISION];
 
 const LATITUDE_NOTE = "South negative. Only needed where evapotranspiration is calculated from the weather.";
 const LATITUDE_WRONG = outside("Latitude_deg", -66.5, 66.5);

@@ -1,0 +1,69 @@
+const KEPT_AS = "canfall-pane-width";
+const LEAST_PX = 320;
+const USUAL_PX = 400;
+const MOST_SHARE = 0.7;
+const STEP_PX = 20;
+
+/** What was kept in this browser; nothing where it keeps nothing. */
+function kept(): number {
+  try {
+    return Number(localStorage.getItem(KEPT_AS)) || USUAL_PX;
+  } catch {
+    return USUAL_PX;
+  }
+}
+
+function keep(width: number): void {
+  try {
+    localStorage.setItem(KEPT_AS, String(width));
+  } catch {
+    // a browser that keeps nothing opens with the usual width
+  }
+}
+
+/** Lets mouse and keys share the page between grid and pane; the width is remembered. */
+export function splitter(handle: HTMLElement): void {
+  const most = () => Math.max(LEAST_PX, Math.floor(MOST_SHARE * window.innerWidth));
+  let wanted = kept();
+
+  function show(): void {
+    const width = Math.min(most(), Math.max(LEAST_PX, Math.round(wanted)));
+    document.body.style.setProperty("--pane-width", `${width}px`);
+    for (const [name, value] of [
+      ["now", width],
+      ["min", LEAST_PX],
+      ["max", most()],
+    ] as const)
+      handle.setAttribute(`aria-value${name}`, String(value));
+  }
+  function set(width: number): void {
+    wanted = Math.min(most(), Math.max(LEAST_PX, width));
+    keep(wanted);
+    show();
+  }
+
+  const byKey: Record<string, () => number> = {
+    ArrowLeft: () => wanted + STEP_PX,
+    ArrowRight: () => wanted - STEP_PX,
+    Home: most,
+    End: () => LEAST_PX,
+    Enter: () => USUAL_PX,
+  };
+  handle.addEventListener("keydown", (event) => {
+    const width = byKey[event.key];
+    if (!width) return;
+    event.preventDefault();
+    set(width());
+  });
+  handle.addEventListener("pointerdown", (event) => {
+    event.preventDefault();
+    handle.focus();
+    handle.setPointerCapture(event.pointerId);
+  });
+  handle.addEventListener("pointermove", (event) => {
+    if (handle.hasPointerCapture(event.pointerId)) set(window.innerWidth - event.clientX);
+  });
+  handle.addEventListener("dblclick", () => set(USUAL_PX));
+  window.addEventListener("resize", show);
+  show();
+}
