@@ -36,24 +36,24 @@ export function splitter(handle: HTMLElement): void {
     ] as const)
       handle.setAttribute(`aria-value${name}`, String(value));
   }
-  function set(width: number): void {
+  function move(width: number): void {
     wanted = Math.min(most(), Math.max(LEAST_PX, width));
     keep(wanted);
     show();
   }
 
-  const byKey: Record<string, () => number> = {
-    ArrowLeft: () => wanted + STEP_PX,
-    ArrowRight: () => wanted - STEP_PX,
-    Home: most,
-    End: () => LEAST_PX,
-    Enter: () => USUAL_PX,
-  };
+  const widths = new Map<string, () => number>([
+    ["ArrowLeft", () => wanted + STEP_PX],
+    ["ArrowRight", () => wanted - STEP_PX],
+    ["Home", most],
+    ["End", () => LEAST_PX],
+    ["Enter", () => USUAL_PX],
+  ]);
   handle.addEventListener("keydown", (event) => {
-    const width = byKey[event.key];
+    const width = widths.get(event.key);
     if (!width) return;
     event.preventDefault();
-    set(width());
+    move(width());
   });
   handle.addEventListener("pointerdown", (event) => {
     event.preventDefault();
@@ -61,9 +61,9 @@ export function splitter(handle: HTMLElement): void {
     handle.setPointerCapture(event.pointerId);
   });
   handle.addEventListener("pointermove", (event) => {
-    if (handle.hasPointerCapture(event.pointerId)) set(window.innerWidth - event.clientX);
+    if (handle.hasPointerCapture(event.pointerId)) move(window.innerWidth - event.clientX);
   });
-  handle.addEventListener("dblclick", () => set(USUAL_PX));
+  handle.addEventListener("dblclick", () => move(USUAL_PX));
   window.addEventListener("resize", show);
   show();
 }
