@@ -4,8 +4,16 @@ import { defineConfig } from "vitest/config";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const BROWSER = "tests/browser/**/*.test.ts";
 const PANE = "tests/taskpane/**/*.test.{ts,tsx}";
-/** Each has a process of its own: it replaces a module, or takes Microsoft's client into the page. */
-const ALONE = ["tests/core/figures.test.ts", "tests/taskpane/night.test.tsx", "tests/taskpane/excel-requests.test.tsx"];
+/** Each has a process of its own: it replaces a module, needs none of a host's names, or takes Microsoft's client in. */
+const ALONE = [
+  "tests/core/figures.test.ts",
+  "tests/functions/answer.test.ts",
+  "tests/hosts/*excel*.test.ts",
+  "tests/taskpane/excel-faults.test.tsx",
+  "tests/taskpane/localised.test.tsx",
+  "tests/taskpane/night.test.tsx",
+  "tests/taskpane/excel-requests.test.tsx",
+];
 
 export default defineConfig({
   cacheDir: `${root}.cache/vitest`,

@@ -1,6 +1,7 @@
 import { type ComponentType, lazy } from "react";
 import { AnswerStep } from "./answer/answer-step";
 import { NewAudit } from "./new-audit/new-audit";
+import { ReadingsStep } from "./readings/readings-step";
 import type { StepProps } from "./step";
 
 /** What a step is about: the block of the audit, the whole nursery, or the functions. */
@@ -21,7 +22,6 @@ const later = (load: () => Promise<ComponentType<StepProps>>) => {
   return lazy(() => loaded().catch(loaded));
 };
 
-const ReadingsStep = later(async () => (await import("./readings/readings-step")).ReadingsStep);
 const PlanStep = later(async () => (await import("./plan/plan-step")).PlanStep);
 const CostStep = later(async () => (await import("./cost/cost-step")).CostStep);
 const ShareStep = later(async () => (await import("./share/share-step")).ShareStep);

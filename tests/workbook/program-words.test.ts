@@ -87,8 +87,8 @@ describe("Program and Start times say in words, calculated by LibreOffice,", () 
     expect(said("two kept apart at once", "Start times!I6")).toBe("runs with Fern 2, kept apart");
     expect(said("two kept apart at once", "Start times!I7")).toBe("runs with Fern 1, kept apart");
     expect(said("two kept apart at once", "Start times!I8")).toBe("ok");
-    expect(said("two kept apart at once", "Start times!Z4")).toBe(
-      "2 lines need a look (on paper: !): see the sheet, column Check. Fit the night anew.",
+    expect(said("two kept apart at once", "Start times!Z4")).toMatch(
+      /^2 lines need a look \(on paper: !\): see the sheet, column Check\. Fit the night anew\. Pumps run unattended /,
     );
   });
 
