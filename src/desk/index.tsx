@@ -3,6 +3,7 @@ import { createRoot } from "react-dom/client";
 import { deskHost } from "../hosts/desk/desk";
 import { keepNewest } from "../taskpane/answer/keep-answer";
 import { Pane } from "../taskpane/pane";
+import { decimalComma } from "./decimal-comma";
 import { exampleWorkbook } from "./files/example";
 import { fileButtons } from "./files/file-buttons";
 import { Files } from "./files/files";
@@ -65,6 +66,7 @@ async function start(): Promise<void> {
     { open: part("open"), save: part("save"), name: part("file") },
     { prepare: () => keepNewest(host).catch(() => {}), saved: () => work?.clear() },
   );
+  decimalComma(part("decimal-comma") as HTMLInputElement);
   splitter(part("splitter"));
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);

@@ -113,6 +113,24 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     }
   });
 
+  test("is a decimal comma until it is switched on, which is remembered", async () => {
+    const [came] = await desk.read("I8", "Cans");
+    await startAt(desk, "Cans", "I8");
+    await type("12,5");
+    await goOn(
+      `I8: "12,5" is not allowed here. ${READING} Write it with a point, 12.5, or tick Decimal comma above the grid.`,
+    );
+    await desk.page.keyboard.press("Escape");
+    await expect.poll(() => desk.read("I8", "Cans")).toEqual([came]);
+    await desk.page.getByLabel("Decimal comma").check();
+    await startAt(desk, "Cans", "I8");
+    await type("12,5");
+    await expect.poll(() => desk.read("I8", "Cans")).toEqual([[12.5]]);
+    expect(await desk.page.evaluate(() => localStorage.getItem("canfall-decimal-comma"))).toBe("yes");
+    await desk.page.getByLabel("Decimal comma").uncheck();
+    await desk.page.evaluate(() => localStorage.removeItem("canfall-decimal-comma"));
+  });
+
   test("is not a name that reads as a date", async () => {
     await startAt(desk, "Block", "B5");
     await type("3-4");

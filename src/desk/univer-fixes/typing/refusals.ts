@@ -64,14 +64,16 @@ function reopen(grid: Grid, { unitId, subUnitId, row, col, text }: Refused): voi
   setTimeout(() => selectText(grid, text.length)); // after the grid has put its own caret at the end
 }
 
+/** How a number with a decimal comma is written here. */
+const pointWords = (text: string) =>
+  /^[+-]?\d+,\d+$/.test(text.trim())
+    ? ` Write it with a point, ${text.trim().replace(",", ".")}, or tick Decimal comma above the grid.`
+    : "";
+
 /**
  * A box names the cell, what was typed and the rule. OK opens the cell on that text, all of it selected; Cancel and Escape
  * leave the cell as it was.
  */
-/** How a number with a decimal comma is written here. */
-const pointWords = (text: string) =>
-  /^[+-]?\d+,\d+$/.test(text.trim()) ? ` Write it with a point: ${text.trim().replace(",", ".")}.` : "";
-
 export const refusals: Fix = {
   name: "refusals",
   wrong: "Where a check says no, the grid throws away what was typed and leaves the keys nowhere.",

@@ -10,6 +10,7 @@ import {
 import { AFTER_CELL_EDIT, getPatternType, INumfmtService, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { SheetDataValidationModel } from "@univerjs/preset-sheets-data-validation";
 import { writtenDay } from "../../../cells/day-number";
+import { commaNumber } from "../../decimal-comma";
 import type { Fix } from "../fix";
 
 const NUMBERS: string[] = [DataValidationType.WHOLE, DataValidationType.DECIMAL];
@@ -59,6 +60,8 @@ export const typedValues: Fix = {
         const typed = typedText(cell).trim();
         if (!cell || cell.f || cell.t === CellValueType.FORCE_STRING || typed === "") return next(cell);
         const rule = rules.getRuleByLocation(unitId, subUnitId, row, col);
+        const withComma = commaNumber(typed);
+        if (withComma !== null && (!rule || asksForNumber(rule))) return next(number(cell, withComma));
         const pattern = formats.getValue(unitId, subUnitId, row, col)?.pattern;
         if (!rule && (!pattern || pattern === "General")) return next(cell);
         const parsed = getNumfmtParseValueFilter(typed);
