@@ -1,7 +1,6 @@
 import { cellAt } from "../../cells/places";
 import { bedsDrawn, wholeBedOf } from "../../core/bed/interval/whole-bed";
 import { readBed } from "../../core/bed/read-bed";
-import { InputError } from "../../core/errors";
 import type { FittedBed } from "../../core/summary/by-fit";
 import { keptAnswer } from "../../workbook/answer/kept-answer";
 import { endsOf, ratedBed, testSummary } from "../../workbook/answer/test-summary";
@@ -12,6 +11,7 @@ import { type CellsOf, firstOf, textOf } from "../../workbook/bed/cells-of";
 import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { cellsOfFile } from "../figures/cells-of-file";
 import { type Finding, saying } from "../finding";
+import { orNull } from "../or-null";
 import { sameValue } from "./agreement";
 
 /** The stamps of what is kept, each with the one that it must be, and how the names of what it is of start. */
@@ -21,16 +21,6 @@ const KINDS = [
   { kept: "Answer_Stamp", now: "Answer_Inputs", start: "Answer_" },
 ] as const;
 
-/** What a computation gives; undefined where its inputs give nothing. */
-function ifGiven<T>(compute: () => T): T | undefined {
-  try {
-    return compute();
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
-}
-
 /** The whole bed by fit, where the ends that are kept are not those of the cans alone. */
 function wholeIn(cells: CellsOf): FittedBed | undefined {
   const ofCans = Object.entries(endsOf(testSummary(cells)));
@@ -38,16 +28,17 @@ function wholeIn(cells: CellsOf): FittedBed | undefined {
   const bed = ratedBed(cells);
   return (
     bed &&
-    ifGiven(() => {
+    (orNull(() => {
       const read = readBed(bed.input);
       return wholeBedOf(read, bedsDrawn(read));
-    })
+    }) ??
+      undefined)
   );
 }
 
 function verdictIn(cells: CellsOf): BedVerdict | undefined {
   const { input, measured } = bedOfWorkbook(cells);
-  return input && ifGiven(() => verdictOf(causesOf(bedCans(cells), { input, measured })));
+  return input && (orNull(() => verdictOf(causesOf(bedCans(cells), { input, measured }))) ?? undefined);
 }
 
 const statedIn = (cells: CellsOf, name: string) => (firstOf(cells, name) ?? "") as string | number;

@@ -3,8 +3,8 @@ import { type MonthDemand, type MonthGiven, monthlyDemand } from "../../core/dem
 import { potUse, weighedUse } from "../../core/demand/weighings";
 import { MONTHS } from "../../workbook/nursery/months";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { orNull } from "../or-null";
 import { gridOf, type PlanAnswer } from "./plan-cells";
-import { orNull } from "./recomputed";
 import type { PlanWeather } from "./weather-answers";
 
 const NO = "no";

@@ -30,9 +30,10 @@ export interface PlanAnswer {
 
 /** The figures of a plan as stated and as recomputed; one that says in words what is missing states no figure. */
 export function planFigures(book: FileBook, answers: readonly PlanAnswer[], looks: FileLooks): Figure[] {
+  const grids = new Map([...new Set(answers.map(({ area }) => area))].map((name) => [name, gridOf(book, name)]));
   return answers.flatMap(({ area: name, row, column, label, unit, value }) => {
     const area = namedArea(book, name);
-    const stated = gridOf(book, name)[row]?.[column] ?? null;
+    const stated = grids.get(name)![row]?.[column] ?? null;
     if (!area || (value === null && typeof stated !== "number")) return [];
     const at = { ...area, top: area.top + row, left: area.left + column };
     const place = placeName(at.sheet, cellAt(at.top, at.left));

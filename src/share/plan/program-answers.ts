@@ -5,28 +5,22 @@ import { jobs } from "../../core/program/jobs";
 import type { Block, Program } from "../../core/program/program";
 import { isBlank, nameIn } from "../../workbook/nursery/program/problems";
 import {
-  type PlacedCell,
+  PROGRAM_NAMES,
   type ProgramSheet,
-  SETTINGS,
+  programSheetOf,
   stated,
-  TABLES,
 } from "../../workbook/nursery/program/stated-program";
 import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
+import { orNull } from "../or-null";
 import { gridOf, type PlanAnswer } from "./plan-cells";
-import { orNull } from "./recomputed";
 
 /** What the sheets Program and Demand of a file hold; null where it has no Program. */
 export function programSheet(book: FileBook): ProgramSheet | null {
-  const names = [...Object.values(SETTINGS), ...Object.values(TABLES)];
-  if (names.some((name) => !namedArea(book, name))) return null;
-  const cells = (name: string): PlacedCell[][] => {
+  if (PROGRAM_NAMES.some((name) => !namedArea(book, name))) return null;
+  return programSheetOf((name) => {
     const { sheet, top, left, bottom, right } = namedArea(book, name)!;
     return stated({ sheet, address: `${cellAt(top, left)}:${cellAt(bottom, right)}` }, gridOf(book, name));
-  };
-  return Object.fromEntries([
-    ...Object.entries(SETTINGS).map(([key, name]) => [key, cells(name)[0]![0]!]),
-    ...Object.entries(TABLES).map(([key, name]) => [key, cells(name)]),
-  ]) as ProgramSheet;
+  });
 }
 
 const LABELS: readonly (readonly [label: string, unit: string])[] = [

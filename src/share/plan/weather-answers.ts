@@ -4,8 +4,8 @@ import { penman } from "../../core/demand/penman-monteith";
 import { monthSoilHeat } from "../../core/demand/soil-heat";
 import { DAYS_OF_MONTH, MONTHS } from "../../workbook/nursery/months";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { orNull } from "../or-null";
 import { gridOf, type PlanAnswer } from "./plan-cells";
-import { orNull } from "./recomputed";
 
 const MOST_ET0_MM = 30;
 const isNumber = (value: Stated | undefined): value is number => typeof value === "number";

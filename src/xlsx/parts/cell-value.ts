@@ -17,7 +17,7 @@ interface CellTexts {
 
 const ESCAPED_SIGN = /_x([0-9A-F]{4})_/gi;
 const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
-const WHOLE = /^\d+$/;
+export const WHOLE = /^\d+$/;
 const LOGICAL = ["0", "1", "false", "true"];
 
 export const refused = (rule: string, value: unknown, place = "") => new InputError("the file", rule, value, { place });

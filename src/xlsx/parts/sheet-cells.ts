@@ -1,14 +1,13 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { cellAt } from "../../cells/places";
 import { addressParts } from "../../cells/sheet-area";
-import { readValue, refused, type SharedTexts } from "./cell-value";
+import { readValue, refused, type SharedTexts, WHOLE } from "./cell-value";
 import type { FileCell, FileRow, SheetContent } from "./file-cell";
 import { isMain } from "./namespaces";
 import { attributesOf, readXml, type XmlReading, type XmlTag } from "./xml";
 
 const MOST_CELLS = 1_000_000;
 const LONGEST_FORMULA = 8192;
-const WHOLE = /^\d+$/;
 
 interface Master {
   text: string;

@@ -29,6 +29,16 @@ export const TABLES = {
 /** Everything that the sheets say about the night. */
 export type ProgramSheet = Record<keyof typeof SETTINGS, PlacedCell> & Record<keyof typeof TABLES, PlacedCell[][]>;
 
+/** The names whose cells it is read from. */
+export const PROGRAM_NAMES: readonly string[] = [...Object.values(SETTINGS), ...Object.values(TABLES)];
+
+/** What the sheets say, from the cells behind each name. */
+export const programSheetOf = (cellsOf: (name: string) => PlacedCell[][]): ProgramSheet =>
+  Object.fromEntries([
+    ...Object.entries(SETTINGS).map(([key, name]) => [key, cellsOf(name)[0]![0]!]),
+    ...Object.entries(TABLES).map(([key, name]) => [key, cellsOf(name)]),
+  ]) as ProgramSheet;
+
 /** The cells of an area with their places. */
 export function stated(area: Area, cells: readonly (readonly Cell[])[]): PlacedCell[][] {
   const [, letters = "", row = ""] = /^([A-Z]+)(\d+)/.exec(area.address) ?? [];

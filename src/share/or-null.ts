@@ -1,4 +1,4 @@
-import { InputError } from "../../core/errors";
+import { InputError } from "../core/errors";
 
 /** What core gives, and null where it refuses what was typed. */
 export function orNull<T>(work: () => T): T | null {
