@@ -1,3 +1,5 @@
+import { keepChoice, keptChoice } from "./kept-choice";
+
 const KEPT_AS = "canfall-decimal-comma";
 const WITH_COMMA = /^[+-]?\d*,\d+$/;
 
@@ -5,21 +7,8 @@ let on = false;
 
 /** What was chosen in this browser, else what its language writes. */
 function chosen(): boolean {
-  const usual = new Intl.NumberFormat(navigator.language).format(0.5).includes(",");
-  try {
-    const kept = localStorage.getItem(KEPT_AS);
-    return kept === null ? usual : kept === "yes";
-  } catch {
-    return usual;
-  }
-}
-
-function keep(): void {
-  try {
-    localStorage.setItem(KEPT_AS, on ? "yes" : "no");
-  } catch {
-    // a browser that keeps nothing asks its language again
-  }
+  const kept = keptChoice(KEPT_AS);
+  return kept === null ? new Intl.NumberFormat(navigator.language).format(0.5).includes(",") : kept === "yes";
 }
 
 /** Lets a person say whether 2,5 typed into the grid is two and a half. */
@@ -28,7 +17,7 @@ export function decimalComma(box: HTMLInputElement): void {
   box.checked = on;
   box.addEventListener("change", () => {
     on = box.checked;
-    keep();
+    keepChoice(KEPT_AS, on ? "yes" : "no");
   });
 }
 

@@ -1,30 +1,15 @@
+import { keepChoice, keptChoice } from "./kept-choice";
+
 const KEPT_AS = "canfall-pane-width";
 const LEAST_PX = 320;
 const USUAL_PX = 400;
 const MOST_SHARE = 0.7;
 const STEP_PX = 20;
 
-/** What was kept in this browser; nothing where it keeps nothing. */
-function kept(): number {
-  try {
-    return Number(localStorage.getItem(KEPT_AS)) || USUAL_PX;
-  } catch {
-    return USUAL_PX;
-  }
-}
-
-function keep(width: number): void {
-  try {
-    localStorage.setItem(KEPT_AS, String(width));
-  } catch {
-    // a browser that keeps nothing opens with the usual width
-  }
-}
-
 /** Lets mouse and keys share the page between grid and pane; the width is remembered. */
 export function splitter(handle: HTMLElement): void {
   const most = () => Math.max(LEAST_PX, Math.floor(MOST_SHARE * window.innerWidth));
-  let wanted = kept();
+  let wanted = Number(keptChoice(KEPT_AS)) || USUAL_PX;
 
   function show(): void {
     const width = Math.min(most(), Math.max(LEAST_PX, Math.round(wanted)));
@@ -38,7 +23,7 @@ export function splitter(handle: HTMLElement): void {
   }
   function move(width: number): void {
     wanted = Math.min(most(), Math.max(LEAST_PX, width));
-    keep(wanted);
+    keepChoice(KEPT_AS, String(wanted));
     show();
   }
 
