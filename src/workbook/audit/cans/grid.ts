@@ -1,5 +1,5 @@
 import { columnLetters } from "../../../cells/letters";
-import { absolute, cellAt } from "../../../cells/places";
+import { cellAt } from "../../../cells/places";
 import { number } from "../../form/allowed";
 import { inRow } from "../../form/entry-lines";
 import type { CellSpec, CheckSpec, ShadeSpec } from "../../form/sheet-spec";
@@ -88,11 +88,16 @@ const farther = (cell: string, before: string, edge: string): Omit<CheckSpec, "r
 const [SECOND_COLUMN, SECOND_ROW] = [FIRST_COLUMN + 1, FIRST_ROW + 1];
 /** Times the mean of its neighbours above which a reading is asked about: common practice, no source. */
 const FAR_ABOVE = 9.9;
-const ALL = absolute(READINGS);
-/** The can itself and those beside it, across a corner too. */
-const BLOCK = `((ROW(${ALL})-ROW(${first}))^2+(COLUMN(${ALL})-COLUMN(${first}))^2<3)`;
-/** Neighbours are read only for a can that is far above the mean, so that the grid stays quick. */
-const ODD_READING = `IF(N(${first})>3*N(Mean_Catch_mL),${first}*(SUMPRODUCT(${BLOCK}*ISNUMBER(${ALL}))-1)>${FAR_ABOVE}*(SUMPRODUCT(${BLOCK}*1,${ALL})-${first}),FALSE)`;
+const within = (place: "ROW" | "COLUMN", block: string, from: number, to: number) =>
+  `(${place}(${block})>=${from})*(${place}(${block})<=${to})`;
+/** Whether a can holds far more than those beside it, across a corner too; those are read only where it may. */
+export function oddReading(row: number, column: number): string {
+  const can = cellAt(row, column);
+  const block = between(row - 1, column - 1, row + 1, column + 1); // beside an outermost can not all is of the grid
+  const ofGrid = `${within("ROW", block, FIRST_ROW, COUNTS_ROW - 1)}*${within("COLUMN", block, FIRST_COLUMN, COUNTS_COLUMN - 1)}`;
+  const [others, caught] = [`SUMPRODUCT(${ofGrid}*ISNUMBER(${block}))-1`, `SUMPRODUCT(${ofGrid},${block})-${can}`];
+  return `IF(N(${can})>3*N(Mean_Catch_mL),${can}*(${others})>${FAR_ABOVE}*(${caught}),FALSE)`;
+}
 export const GRID_CHECKS: readonly CheckSpec[] = [
   { range: cellAt(POSITIONS_ROW, FIRST_COLUMN), ...position },
   {
@@ -113,7 +118,7 @@ export const GRID_CHECKS: readonly CheckSpec[] = [
 
 export const GRID_SHADES: readonly ShadeSpec[] = [
   { range: READINGS, formula: `AND(${first}<>"",NOT(${READABLE}))`, fill: "#8c510a", colour: "#ffffff", bold: true },
-  { range: READINGS, formula: ODD_READING, fill: "#dfc27d", colour: "#543005", bold: true },
+  { range: READINGS, formula: oddReading(FIRST_ROW, FIRST_COLUMN), fill: "#dfc27d", colour: "#543005", bold: true },
   { range: POSITIONS_ACROSS, formula: "TRUE", fill: "#f0e2bd" },
   { range: POSITIONS_ALONG, formula: "TRUE", fill: "#f0e2bd" },
 ];
