@@ -128,7 +128,7 @@ describe("calculation at the desk", () => {
   }
 
   test("a function that throws shows an error and stops no other formula", async () => {
-    const desk = await all.open("?example=functions", () => {
+    const desk = await all.anew("?example=functions", () => {
       let kept: unknown;
       type Work = (...given: unknown[]) => unknown;
       Object.defineProperty(globalThis, "CustomFunctions", {

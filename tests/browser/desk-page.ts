@@ -22,11 +22,13 @@ export interface Desk {
 
 export interface Desks {
   /**
-   * Opens the page anew, on the worked sheet of the functions, and closes the one before; `first` runs in it before any
-   * of its own scripts.
+   * The worked sheet of the functions, or the example that the query names, as it comes, in the page that the test
+   * files of a process share: opened in place of what they left.
    */
-  open(query?: string, first?: () => void): Promise<Desk>;
-  /** The open page where it was opened by the same query, with the worked sheet as it came; else opens it. */
+  open(query?: string): Promise<Desk>;
+  /** A page of its own, closed by the next one and at the end; `first` runs in it before any of its own scripts. */
+  anew(query?: string, first?: () => void): Promise<Desk>;
+  /** The shared page; where the worked sheet is still open only its cells are written as they came. */
   restored(query?: string): Promise<Desk>;
   close(): Promise<void>;
 }
@@ -68,7 +70,7 @@ export async function savedFile({ page }: Desk): Promise<Uint8Array> {
   return bytesOf(download);
 }
 
-let kept: Promise<BrowserContext> | undefined;
+let pages: Promise<BrowserContext> | undefined;
 
 /** One for all pages of a test process, so that they share what was fetched and compiled. */
 async function context(): Promise<BrowserContext> {
@@ -77,68 +79,129 @@ async function context(): Promise<BrowserContext> {
     const browser = await chromium.connect(inject("desk").browser);
     return browser.newContext({ viewport: { width: 1600, height: 900 } });
   };
-  kept ??= connect();
-  return kept;
+  pages ??= connect();
+  return pages;
+}
+
+async function newPage(query: string, first?: () => void): Promise<Desk> {
+  const page = await (await context()).newPage();
+  page.setDefaultTimeout(120_000);
+  if (first) await page.addInitScript(first);
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(error.message));
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
+  const requests: string[] = [];
+  page.on("request", (request) => requests.push(request.url()));
+  await page.goto(inject("desk").address + query + WITHOUT);
+  await page.waitForFunction(() => "desk" in window);
+  await page.evaluate(() => window.desk.settled());
+  return {
+    page,
+    complaints,
+    requests,
+    read: (address, sheet = "Example") =>
+      page.evaluate(
+        async (asked) => {
+          await window.desk.settled();
+          return window.desk.read(asked.sheet, asked.address);
+        },
+        { sheet, address },
+      ),
+    write: (address, inputs, sheet = "Example") =>
+      page.evaluate((given) => window.desk.write(given.sheet, given.address, given.inputs), {
+        sheet,
+        address,
+        inputs,
+      }),
+  };
+}
+
+/** The page that the test files of a process share. */
+interface Shared {
+  desk: Desk;
+  /** What its address says of the desk itself. */
+  settings: string;
+  /** What the worked sheet's cells hold as it comes, and that sheet as a file; null before it was opened. */
+  worked: { inputs: Input[][]; file: number[] } | null;
+}
+
+let shared: Shared | undefined;
+
+const EXAMPLES: Record<string, [file: string, sheet: string]> = {
+  audit: ["example-audit.xlsx", "Results"],
+  nursery: ["example-nursery.xlsx", "Program"],
+};
+const WORKED_FILE = "worked.xlsx";
+
+const exampleOf = (query: string) => new URLSearchParams(query).get("example") ?? "audit";
+const settingsOf = (query: string) => query.replace(/[?&]example=\w+/, "");
+
+/** Opens an example in the shared page; false where only a new page can. */
+async function openedAgain({ desk: { page, complaints }, worked }: Shared, example: string): Promise<boolean> {
+  if (example === "functions" && !worked) return false;
+  page.removeAllListeners("dialog");
+  page.setDefaultTimeout(120_000);
+  await page.keyboard.press("Escape");
+  await page.evaluate(
+    async ([name, sheet, file]) => {
+      const asks = window.confirm;
+      window.confirm = () => true;
+      localStorage.clear();
+      const bytes = file ? new Uint8Array(file) : new Uint8Array(await (await fetch(name)).arrayBuffer());
+      await window.desk.host.openBook(bytes, name);
+      await window.desk.host.select({ sheet, address: "A1" });
+      window.confirm = asks;
+      await window.desk.settled();
+    },
+    example === "functions"
+      ? ([WORKED_FILE, WORKED_SHEET.sheet, worked!.file] as const)
+      : ([...EXAMPLES[example]!, null] as const),
+  );
+  complaints.length = 0;
+  return true;
 }
 
 /** Opens the built desk in the browser of the run. */
 export async function desks(): Promise<Desks> {
-  const pages = await context();
-  let before: Page | undefined;
+  let own: Page | undefined;
 
-  async function open(query = WORKED_QUERY, first?: () => void): Promise<Desk> {
-    await before?.close();
-    const page = await pages.newPage();
-    before = page;
-    page.setDefaultTimeout(120_000);
-    if (first) await page.addInitScript(first);
-    const complaints: string[] = [];
-    page.on("pageerror", (error) => complaints.push(error.message));
-    page.on("console", (message) => {
-      if (message.type() === "error") complaints.push(message.text());
-    });
-    const requests: string[] = [];
-    page.on("request", (request) => requests.push(request.url()));
-    await page.goto(inject("desk").address + query + WITHOUT);
-    await page.waitForFunction(() => "desk" in window);
-    await page.evaluate(() => window.desk.settled());
-    return {
-      page,
-      complaints,
-      requests,
-      read: (address, sheet = "Example") =>
-        page.evaluate(
-          async (asked) => {
-            await window.desk.settled();
-            return window.desk.read(asked.sheet, asked.address);
-          },
-          { sheet, address },
-        ),
-      write: (address, inputs, sheet = "Example") =>
-        page.evaluate((given) => window.desk.write(given.sheet, given.address, given.inputs), {
-          sheet,
-          address,
-          inputs,
-        }),
-    };
+  async function anew(query = WORKED_QUERY, first?: () => void): Promise<Desk> {
+    await own?.close();
+    const desk = await newPage(query, first);
+    own = desk.page;
+    return desk;
   }
 
-  let shared: { query: string; desk: Desk; came: Input[][] } | undefined;
+  async function open(query = WORKED_QUERY): Promise<Desk> {
+    const [example, settings] = [exampleOf(query), settingsOf(query)];
+    if (shared?.settings === settings && (await openedAgain(shared, example))) return shared.desk;
+    await shared?.desk.page.close();
+    shared = undefined;
+    const desk = await newPage(query);
+    const worked = await desk.page.evaluate(
+      async ([area, is]) =>
+        is ? { inputs: await window.desk.host.inputs(area), file: [...(await window.desk.host.bytes())] } : null,
+      [WORKED_SHEET, example === "functions"] as const,
+    );
+    shared = { desk, settings, worked };
+    return desk;
+  }
 
   async function restored(query = WORKED_QUERY): Promise<Desk> {
-    if (shared?.query === query && shared.desk.page === before) {
-      await shared.desk.write(WORKED_SHEET.address, shared.came);
-    } else {
-      const desk = await open(query);
-      const came = await desk.page.evaluate((area) => window.desk.host.inputs(area), WORKED_SHEET);
-      shared = { query, desk, came };
-    }
-    await shared.desk.page.evaluate(() => window.desk.settled());
+    if (!shared?.worked || shared.settings !== settingsOf(query)) return open(query);
+    const { page } = shared.desk;
+    const [sheets, name] = await page.evaluate(async () => [
+      await window.desk.host.sheets(),
+      document.getElementById("file")!.textContent,
+    ]);
+    if (String(sheets) !== WORKED_SHEET.sheet || !["", WORKED_FILE].includes(String(name))) return open(query);
+    page.removeAllListeners("dialog");
+    await shared.desk.write(WORKED_SHEET.address, shared.worked.inputs);
+    await page.evaluate(() => window.desk.settled());
     return shared.desk;
   }
 
-  async function close(): Promise<void> {
-    await before?.close();
-  }
-  return { open, restored, close };
+  return { open, anew, restored, close: async () => own?.close() };
 }

@@ -10,7 +10,7 @@ let all: Desks;
 let desk: Desk;
 beforeAll(async () => {
   all = await desks();
-  desk = await all.open("?example=audit", recordDrawing);
+  desk = await all.anew("?example=audit", recordDrawing);
 });
 afterAll(() => all?.close());
 

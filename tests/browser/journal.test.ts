@@ -7,7 +7,7 @@ let all: Desks;
 let desk: Desk;
 beforeAll(async () => {
   all = await desks();
-  desk = await all.open("?example=audit");
+  desk = await all.anew("?example=audit");
   desk.page.setDefaultTimeout(60_000);
   await desk.page.evaluate(forgetAll); // what other tests left behind
 }, 300_000);
@@ -70,7 +70,7 @@ describe("work that was not saved", { timeout: 180_000 }, () => {
     await desk.page.keyboard.type("3");
     await expect.poll(() => noted(desk.page), { timeout: 30_000 }).toEqual(["43"]);
     await kill(desk.page);
-    desk = await all.open("?example=audit");
+    desk = await all.anew("?example=audit");
     expect((await desk.read("G6:G7", "Cans")).flat()).not.toEqual([41, 42]);
     await desk.page.getByText("nothing leaves the machine").waitFor();
     await offer(desk.page).click();
@@ -100,7 +100,7 @@ describe("work that was not saved", { timeout: 180_000 }, () => {
     await desk.page.getByRole("button", { name: "Save .xlsx" }).click();
     await download;
     await expect.poll(() => desk.page.evaluate(keptWorks), { timeout: 30_000 }).toBe(0);
-    desk = await all.open("?example=audit");
+    desk = await all.anew("?example=audit");
     await desk.page.waitForTimeout(500);
     expect(await offer(desk.page).isVisible()).toBe(false);
     expect(desk.complaints).toEqual([]);

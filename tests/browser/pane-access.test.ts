@@ -7,7 +7,7 @@ let all: Desks;
 let desk: Desk;
 beforeAll(async () => {
   all = await desks();
-  desk = await all.open("");
+  desk = await all.anew("");
   await desk.page.addStyleTag({ content: NO_FADING });
   await desk.page.evaluate(axe.source);
 });
