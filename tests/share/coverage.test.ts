@@ -11,8 +11,8 @@ import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
 import { buildWorkbook } from "../../src/workbook/form/build";
 import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 import { type FileBook, openBook } from "../../src/xlsx/parts/workbook-file";
-import { formulaResults } from "../support/formula-results";
 import { converted } from "../support/libreoffice";
+import { recalculated } from "../support/recalculated";
 
 const BED = { sheet: "Bed 7", address: "B2:D4" };
 const CATCHES = [
@@ -71,7 +71,7 @@ describe("a Coverage sheet that was painted from other cells", () => {
     const entries = [EXAMPLE_ENTRIES, {}];
     const sheets = [inAudit, alone];
     const raw = await Promise.all(sheets.map((specs, i) => buildWorkbook(specs, entries[i]!)));
-    const results = (await converted(raw, "xlsx")).map(formulaResults);
+    const results = await recalculated(raw);
     copies = [];
     for (const [i, specs] of sheets.entries()) {
       copies.push(await shareCopy(await buildWorkbook(specs, entries[i]!, results[i]!), new Date(2026, 10, 25)));

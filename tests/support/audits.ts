@@ -1,10 +1,8 @@
 import { firstCell } from "../../src/cells/places";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
-import { buildWorkbook, type Entries, namesOf } from "../../src/workbook/form/build";
+import { type Entries, namesOf } from "../../src/workbook/form/build";
 import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
-import { formulaResults } from "./formula-results";
-import { converted } from "./libreoffice";
-import { plantedResults } from "./planted";
+import { recalculatedEntries } from "./recalculated";
 
 /** An audit as LibreOffice calculated it. */
 export interface Calculated {
@@ -35,11 +33,8 @@ export async function calculated(
   all: readonly Entries[],
   sheets: readonly SheetSpec[] = AUDIT_SHEETS,
 ): Promise<Calculated[]> {
-  const planted = plantedResults(sheets);
   const names = placesOfNames(sheets);
-  const files = await Promise.all(all.map((entries) => buildWorkbook(sheets, entries, planted)));
-  return (await converted(files, "xlsx")).map((file) => {
-    const found = formulaResults(file);
+  return (await recalculatedEntries(sheets, all)).map((found) => {
     const at = (place: string) => found.get(place) ?? "";
     return {
       at,

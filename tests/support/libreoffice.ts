@@ -8,7 +8,7 @@ import { newProfile, profileOption, runningOffice } from "./offices";
 /** LibreOffice's own saving of files, as `xlsx` (every formula calculated anew on loading), `ods` or `pdf`. */
 export async function converted(files: readonly Uint8Array[], kind: "xlsx" | "ods" | "pdf"): Promise<Uint8Array[]> {
   const folder = mkdtempSync(join(tmpdir(), "canfall-"));
-  const profile = (await runningOffice()) ?? newProfile(folder);
+  const profile = (await runningOffice())?.profile ?? newProfile(folder);
   const names = files.map((file, index) => {
     writeFileSync(join(folder, `${index}.xlsx`), file);
     return join(folder, `${index}.xlsx`);

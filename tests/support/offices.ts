@@ -38,29 +38,38 @@ const answers = (port: number) =>
     call.once("connect", () => call.destroy());
   });
 
-async function start(folder: string): Promise<string> {
+/** A LibreOffice that runs: its profile, and the port at which it takes orders. */
+export interface Office {
+  profile: string;
+  port: number;
+}
+
+async function start(folder: string): Promise<Office> {
   const profile = newProfile(folder);
   const port = await freePort();
-  const listen = `--accept=socket,host=127.0.0.1,port=${port};urp;`;
+  const listen = `--accept=socket,host=127.0.0.1,port=${port},tcpNoDelay=1;urp;`;
   // an open sheet keeps it running from one order to the next
   const words = [profileOption(profile), "--headless", "--norestore", listen, "private:factory/scalc"];
   const office = spawn("soffice", words, { detached: true, stdio: "ignore" });
   office.unref();
   writeFileSync(join(folder, "process"), String(office.pid));
+  writeFileSync(join(folder, "port"), String(port));
   const limit = Date.now() + START_LIMIT_MS;
   while (!(await answers(port))) {
     if (Date.now() > limit) throw new Error(`LibreOffice must start within ${START_LIMIT_MS / 1000} s`);
     await new Promise((later) => setTimeout(later, 100));
   }
-  return profile;
+  return { profile, port };
 }
 
-/** The profile of the office that this test process gives its orders to, once it runs; none outside a test run. */
-export async function runningOffice(): Promise<string | undefined> {
+/** The office that this test process gives its orders to, once it runs; none outside a test run. */
+export async function runningOffice(): Promise<Office | undefined> {
   const offices = process.env[FOLDER];
   if (!offices) return undefined;
   const own = join(offices, process.env.VITEST_POOL_ID ?? "1"); // one process at a time has this number
-  if (existsSync(join(own, "process"))) return join(own, "profile");
+  if (existsSync(join(own, "process"))) {
+    return { profile: join(own, "profile"), port: Number(readFileSync(join(own, "port"), "utf8")) };
+  }
   return start(own);
 }
 

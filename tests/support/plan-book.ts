@@ -1,10 +1,9 @@
 import { placesOf } from "../../src/cells/places";
-import { buildWorkbook, type Entries, namesOf } from "../../src/workbook/form/build";
+import { type Entries, namesOf } from "../../src/workbook/form/build";
 import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 import { NURSERY_SHEETS } from "../../src/workbook/nursery/nursery-plan";
-import { formulaResults } from "./formula-results";
-import { converted } from "./libreoffice";
-import { PLANTED_WRONG, plantedResults } from "./planted";
+import { PLANTED_WRONG } from "./planted";
+import { recalculatedEntries } from "./recalculated";
 
 /** The sheets that say what the pots need; they are on their own. */
 export const DEMAND_SHEETS = NURSERY_SHEETS.filter(({ name }) =>
@@ -23,9 +22,7 @@ export interface PlanBook {
 
 /** Plans with these entries, every cached value planted wrong, calculated by LibreOffice in one run. */
 export async function calculatedPlans(all: readonly Entries[], sheets: readonly SheetSpec[]): Promise<PlanBook[]> {
-  const planted = plantedResults(sheets);
-  const files = await Promise.all(all.map((entries) => buildWorkbook(sheets, entries, planted)));
-  const results = (await converted(files, "xlsx")).map(formulaResults);
+  const results = await recalculatedEntries(sheets, all);
   return results.map((found) => ({
     cells: (name) => {
       const spec = sheets.find((one) => namesOf(one).has(name))!;

@@ -6,9 +6,8 @@ import { auditFigures } from "../../src/share/figures/audit-figures";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { buildWorkbook, type Entries, type Results } from "../../src/workbook/form/build";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
-import { formulaResults } from "../support/formula-results";
-import { converted } from "../support/libreoffice";
 import { plantedResults } from "../support/planted";
+import { recalculated } from "../support/recalculated";
 import { auditOf, costAudits, everywhere } from "./cost-cases";
 
 /** Without the sheets on which no cost depends. */
@@ -50,7 +49,7 @@ let recomputed: ReadonlyMap<string, Stated>[];
 beforeAll(async () => {
   const files: Uint8Array[] = [];
   for (const entries of ALL) files.push(await buildWorkbook(SHEETS, entries, planted));
-  results = (await converted(files, "xlsx")).map(formulaResults);
+  results = await recalculated(files);
   recomputed = files.map((file) => auditFigures(openBook(file)).figures);
 }, 900_000);
 
@@ -72,9 +71,8 @@ describe("a case of plain arithmetic, through the workbook's own cells", () => {
 
   it("halves the water and, at the same rate, the run time", async () => {
     const halved = { ...HALVING, After_MAR: number(0, "Used_MAR") };
-    const [file] = await converted([await buildWorkbook(SHEETS, halved)], "xlsx");
-    const found = formulaResults(file!);
-    const at = (name: string) => found.get(places.get(name)!) as number;
+    const [found] = await recalculated([await buildWorkbook(SHEETS, halved)]);
+    const at = (name: string) => found!.get(places.get(name)!) as number;
     expect(at("Run_Time_After_min") / at("Result_Run_Time_min")).toBeCloseTo(0.5, 12);
     expect(at("Needed_After_kL") / at("Result_Water_kL")).toBeCloseTo(0.5, 12);
     expect(at("Cost_Water_After_Likely") / at("Cost_Water_Now_Likely")).toBeCloseTo(0.5, 12);

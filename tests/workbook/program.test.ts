@@ -4,16 +4,14 @@ import { fitNight } from "../../src/core/program/fit-night";
 import { flowCurve } from "../../src/core/program/flow-curve";
 import { jobs } from "../../src/core/program/jobs";
 import { verifyNight } from "../../src/core/program/verify-night";
-import { buildWorkbook, type Entries } from "../../src/workbook/form/build";
+import type { Entries, Results } from "../../src/workbook/form/build";
 import { FIRST_BLOCK } from "../../src/workbook/nursery/program/places";
 import { PROGRAM } from "../../src/workbook/nursery/program/program";
 import { NURSERY } from "../../src/workbook/nursery/start/start";
 import { START_TIMES } from "../../src/workbook/nursery/start-times/start-times";
 import { DEMAND_STUB } from "../support/demand-stub";
-import { formulaResults } from "../support/formula-results";
-import { converted } from "../support/libreoffice";
 import { nurseryPlan } from "../support/nursery-plans";
-import { plantedResults } from "../support/planted";
+import { recalculatedEntries } from "../support/recalculated";
 
 const SHEETS = [NURSERY, DEMAND_STUB, PROGRAM, START_TIMES];
 const PLANS = Array.from({ length: 24 }, (_, index) => {
@@ -32,11 +30,12 @@ const near = (found: unknown, expected: number) =>
   );
 
 describe("Program and Start times, calculated by LibreOffice with wrong values planted", () => {
-  let books: Map<string, string | number | boolean>[];
+  let books: Results[];
   beforeAll(async () => {
-    const planted = plantedResults(SHEETS);
-    const files = await Promise.all(PLANS.map(({ entries }) => buildWorkbook(SHEETS, entries, planted)));
-    books = (await converted(files, "xlsx")).map(formulaResults) as typeof books;
+    books = await recalculatedEntries(
+      SHEETS,
+      PLANS.map(({ entries }) => entries),
+    );
   });
 
   it("give the run times, pulses, minutes, litres and flows of core", () => {

@@ -5,22 +5,19 @@ import { earlierAudit } from "../../src/core/register/earlier-audit";
 import { pressureDrift } from "../../src/core/register/pressure-drift";
 import { type RegisteredAudit, sameBlock } from "../../src/core/register/registered-audit";
 import { retest, retestWords } from "../../src/core/register/retest";
-import { buildWorkbook, type Entries, type Results } from "../../src/workbook/form/build";
+import type { Entries, Results } from "../../src/workbook/form/build";
 import { columnOf, FIRST_LINE, LAST_LINE, REGISTER_COLUMNS } from "../../src/workbook/nursery/register/columns";
 import { answerColumn } from "../../src/workbook/nursery/register/places";
 import { REGISTER } from "../../src/workbook/nursery/register/register";
 import { NURSERY } from "../../src/workbook/nursery/start/start";
-import { formulaResults } from "../support/formula-results";
-import { converted } from "../support/libreoffice";
-import { PLANTED_WRONG, plantedResults } from "../support/planted";
+import { PLANTED_WRONG } from "../support/planted";
+import { recalculatedEntries } from "../support/recalculated";
 import { type GeneratedRegister, generatedRegisters } from "../support/registers";
 
 const SHEETS = [NURSERY, REGISTER];
 const REGISTERS = generatedRegisters();
 const TREND_FROM = LAST_LINE + 6;
 const TREND_LINES = 12;
-
-const planted = plantedResults(SHEETS);
 
 const entriesOf = ({ rows, months, drift, asOf, chosen }: GeneratedRegister): Entries => ({
   Register_Rows: rows,
@@ -52,13 +49,9 @@ function monthsAfter(day: number, months: number): number {
   return (Date.UTC(year, month, Math.min(date.getUTCDate(), lastOfMonth)) - zero) / 86_400_000;
 }
 
-const results: Results[] = [];
+let results: Results[];
 beforeAll(async () => {
-  const files: Uint8Array[] = [];
-  for (const entries of [...REGISTERS.map(entriesOf), ...ODD.map(([, odd]) => odd)]) {
-    files.push(await buildWorkbook(SHEETS, entries, planted));
-  }
-  for (const file of await converted(files, "xlsx")) results.push(formulaResults(file));
+  results = await recalculatedEntries(SHEETS, [...REGISTERS.map(entriesOf), ...ODD.map(([, odd]) => odd)]);
 }, 900_000);
 
 const at = (found: Results, column: string, row: number) => found.get(`Register!${column}${row}`);
