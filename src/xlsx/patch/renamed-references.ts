@@ -5,6 +5,7 @@ import { escaped } from "../parts/escaped";
 import { isRelations } from "../parts/namespaces";
 import { decoded } from "../parts/xml";
 import { within, type XmlElement, xmlTree } from "../parts/xml-tree";
+import { relinkShapes } from "./shape-links";
 import { bareSheet, holdsFormula, isLink, speaksOfCells, withOldFormulas } from "./speaking";
 import { type Parts, writePart } from "./write-part";
 
@@ -38,7 +39,21 @@ export function renamedFormula(formula: string, renames: Renames): string {
   return renamed.every(({ value }, i) => value === tokens[i]!.value) ? formula : stringifyTokens(renamed);
 }
 
+/** A chart of a pivot table names it as `[file.xlsx]Sheet!Table`. */
+function pivotName(element: XmlElement | undefined, renames: Renames): Edit[] {
+  const [, file = "", sheet = "", table = ""] = /^(\[[^\]]*\])?(.*)(![^!]*)$/.exec(element?.text ?? "") ?? [];
+  const to = renames.get(sheet.toLowerCase());
+  if (!element || !to) return [];
+  return [{ start: element.openEnd, end: element.closeStart, text: escaped(file + to + table) }];
+}
+
 function editsOf(element: XmlElement, renames: Renames): Edit[] {
+  if (element.name === "pivotSource") {
+    return pivotName(
+      element.children.find(({ name }) => name === "name"),
+      renames,
+    );
+  }
   if (holdsFormula(element)) {
     const renamed = renamedFormula(element.text, renames);
     return renamed === element.text
@@ -73,4 +88,5 @@ export function renameReferences(parts: Parts, renames: Renames): void {
     const edits = [root, ...within(root)].flatMap((one) => editsOf(one, renames));
     if (edits.length > 0) writePart(parts, part, edited(xml, edits));
   }
+  relinkShapes(parts, (formula) => renamedFormula(formula, renames));
 }

@@ -8,9 +8,9 @@ import { shiftedFilters } from "./shift-filters";
 import { bareSheet, holdsFormula, isLink } from "./speaking";
 
 /** Attributes that name cells of the sheet that holds them. */
-const PLACES = ["ref", "sqref", "activeCell"];
+const PLACES = ["ref", "sqref", "activeCell", "sourceRef"];
 /** Elements that name one cell. */
-const CELLS = ["inputCells", "cellWatch"];
+const CELLS = ["inputCells", "cellWatch", "singleXmlCell", "cellSmartTags"];
 /** Rules whose formula is written for the first of their cells. */
 const RULES = ["conditionalFormatting", "dataValidation"];
 /** Elements that go where none of their cells is left. */
@@ -40,6 +40,7 @@ const EMPTIED = [
   "scenario",
   "scenarios",
   "cellWatches",
+  "smartTags",
   "ext",
   "extLst",
 ];
@@ -108,7 +109,7 @@ export function elementShift(element: XmlElement, shift: Shift, place: FormulaPl
     const breaks = element.name === wide ? element.children.flatMap((one) => numbered(one, shift) ?? []) : null;
     if (breaks) return breaks;
     if (name === "cols") return element.children.flatMap((one) => numbered(one, shift) ?? []);
-    if (name === "autoFilter") return shiftedFilters(element, shift);
+    if (name === "autoFilter" || name === "nsvFilter") return shiftedFilters(element, shift);
     if (name === "sqref" && !holdsFormula(element))
       return inside(element, shiftedList(element.text, shift) ?? element.text);
   }

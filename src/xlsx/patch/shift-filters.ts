@@ -12,7 +12,7 @@ function leftOf(reference: string): number {
 /** A filter's columns, which it counts from its own first one: those of deleted columns go. */
 function columns(filter: XmlElement, from: string, to: string, shift: Shift): Edit[] {
   return filter.children.flatMap((one) => {
-    if (one.name !== "filterColumn") return [];
+    if (one.name !== "filterColumn" && one.name !== "columnFilter") return [];
     const moved = shiftedPlace(leftOf(from) + Number(one.given.get("colId")), shift);
     if (moved === null) return [{ start: one.start, end: one.end, text: "" }];
     const colId = String(moved - leftOf(to));

@@ -3,6 +3,7 @@ import { edited } from "../parts/edits";
 import { relationsOf, textOf } from "../parts/relations";
 import { decoded } from "../parts/xml";
 import { type XmlElement, xmlTree } from "../parts/xml-tree";
+import { relinkShapes } from "./shape-links";
 import { type FormulaPlace, shiftedFormula, shiftedPlace, shiftedReference } from "./shift";
 import { cellShift } from "./shift-cells";
 import { elementShift } from "./shift-elements";
@@ -10,8 +11,9 @@ import { speaksOfCells, withOldFormulas } from "./speaking";
 import { type Parts, writePart } from "./write-part";
 
 /** Parts of a sheet that go along with its cells. */
-const KINDS = ["drawing", "comments", "table", "ctrlProp", "pivotTable"];
-const isThreaded = (type: string) => type.endsWith("/threadedComment");
+const KINDS = ["drawing", "comments", "table", "ctrlProp", "pivotTable", "tableSingleCells"];
+/** Newer kinds of these, by the end of their type. */
+const isNewer = (type: string) => /\/(threadedComment|namedSheetView)$/.test(type);
 
 const treeOf = (xml: string): XmlElement => xmlTree(xml, (name) => name === "sheetData");
 
@@ -75,7 +77,7 @@ export function shiftSheet(parts: Parts, sheet: string, name: string, shift: Shi
   const along = new Set([sheet]);
   for (const { kind, type, part } of relations) {
     if (kind === "vmlDrawing") shiftNotes(parts, part, shift, { sheet: name, own: true });
-    else if (KINDS.includes(kind) || isThreaded(type)) {
+    else if (KINDS.includes(kind) || isNewer(type)) {
       const stays = (kind === "table" || kind === "pivotTable") && broken(parts, part, shift);
       if (!stays) along.add(part);
     }
@@ -85,4 +87,5 @@ export function shiftSheet(parts: Parts, sheet: string, name: string, shift: Shi
   );
   for (const part of along) shiftPart(parts, part, shift, { sheet: name, own: true });
   for (const part of others) shiftPart(parts, part, shift, { sheet: name, own: false });
+  relinkShapes(parts, (formula) => shiftedFormula(formula, shift, { sheet: name, own: false }));
 }

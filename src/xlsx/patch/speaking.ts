@@ -12,7 +12,9 @@ const FORMULAS = new Set([
   "totalsRowFormula",
 ]);
 /** Attributes with a formula. */
-const LINKS = new Set(["fmlaLink", "fmlaRange", "fmlaTxbx", "fmlaGroup", "textlink"]);
+const LINKS = new Set(["fmlaLink", "fmlaRange", "fmlaTxbx", "fmlaGroup", "textlink", "linkedCell", "listFillRange"]);
+/** Attributes that are a formula in one kind of element: what a query asks for, and what another program's pane is tied to. */
+const OWN_LINKS: Record<string, string> = { parameter: "cell", binding: "appref" };
 /** Elements that name cells of the sheet whose bare name they hold. */
 const NAMING_SHEETS = new Set(["worksheetSource", "dataRef", "rangeSet"]);
 /** What the parts that speak of cells begin with. */
@@ -25,6 +27,9 @@ const ROOTS = new Set([
   "pivotCacheDefinition",
   "table",
   "formControlPr",
+  "connections",
+  "dialogsheet",
+  "webextension",
 ]);
 const HEAD_BYTES = 4096;
 
@@ -34,7 +39,9 @@ export const holdsFormula = ({ name, text, children }: XmlElement): boolean =>
 
 /** Whether an attribute of an element holds a formula: also a limit of a scale or of a set of signs can be one. */
 export const isLink = ({ name }: XmlElement, attribute: string, held: string): boolean =>
-  LINKS.has(attribute) || (name === "cfvo" && attribute === "val" && !Number.isFinite(Number(held)));
+  LINKS.has(attribute) ||
+  OWN_LINKS[name] === attribute ||
+  (name === "cfvo" && attribute === "val" && !Number.isFinite(Number(held)));
 
 /** The sheet whose cells an element names by a bare name; undefined where it names none, or one of another file. */
 export const bareSheet = (element: XmlElement): string | undefined =>
