@@ -46,3 +46,23 @@ test("a formula that the grid can't read follows inserted rows as the file does"
   const typed = changed(book(cell(0, 1, 1), cell(1, "=A1", 1)), book(cell(2, 1, 1), cell(3, "=A1", 0)), shifts);
   expect(typed.cells).toEqual([{ row: 3, column: 0, input: "=A1", value: 0 }]);
 });
+
+test("days of a workbook that counts from 1904 are saved as it counts them, and the next program calculates", () => {
+  const dated = (row: number, input: Input, value: Cell): CellState => ({
+    ...cell(row, input, value),
+    look: { format: "yyyy-mm-dd" },
+  });
+  const before = book(dated(0, 46024, 46024), dated(1, "=A1+1", 46025), cell(2, "=A1", 44562), cell(3, 7, 7));
+  const after = book(dated(0, 46025, 46025), dated(1, "=A1+1", 46026), cell(2, "=A1", 46025), cell(3, 8, 8));
+  const { sheets, stale } = bookChange(before, after, new Map(), { from1904: true });
+  // 1462 days from 1900 to 1904, the 29th of February that 1900 has not counted
+  expect(sheets[0]!.cells.map(({ row, input, value }) => [row, input, value])).toEqual([
+    [0, 44563, 44563],
+    [1, undefined, 44564],
+    [2, undefined, 46025],
+    [3, 8, 8],
+  ]);
+  expect(stale).toBe(true);
+  const same = book(dated(0, 46024, 46024), dated(1, "=A1+1", 46025), cell(2, "=A1", 46024), cell(3, 7, 7));
+  expect(bookChange(before, same, new Map(), { from1904: true }).sheets[0]!.cells).toEqual([]);
+});

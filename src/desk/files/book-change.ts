@@ -1,5 +1,6 @@
 import type { DeskDrawing } from "../../hosts/desk/drawing";
-import type { BookChange, BookName, CellChange, SheetChange } from "../../xlsx/desk-file/book";
+import type { BookChange, BookName, CellChange, Look, SheetChange } from "../../xlsx/desk-file/book";
+import { DAYS_TO_1904, showsDays } from "../../xlsx/desk-file/day-format";
 import type { BookState, CellState, SheetState } from "./book-state";
 import { pictureOf } from "./drawings";
 import { type ShiftsBySheet, shiftedState } from "./shifted-state";
@@ -27,21 +28,30 @@ function isBeyond({ input, value }: CellState): boolean {
   return value.error === "#NAME?" || input.replace(/"[^"]*"|'[^']*'/g, "").includes("[");
 }
 
-function cellChange(before: CellState | undefined, after: CellState): CellChange | null {
+/** A number as a file holds it that counts days from 1904. */
+const inFile = <T>(value: T, look: Look, from1904: boolean): T | number =>
+  from1904 && typeof value === "number" && showsDays(look.format) ? value - DAYS_TO_1904 : value;
+
+/** Whether two figures differ only by the day from which days are counted. */
+const sameDay = (one: unknown, other: unknown): boolean =>
+  typeof one === "number" && typeof other === "number" && Math.abs(one - other) === DAYS_TO_1904;
+
+function cellChange(before: CellState | undefined, after: CellState, from1904: boolean): CellChange | null {
   const { row, column, input, value, spill, look } = after;
   const beyond = isBeyond(after);
   // the grid leaves a formula that it can't read as it was when rows or columns come and go
   const same = alike(before?.input ?? "", input) || (beyond && before !== undefined && alike(before.unmoved, input));
   const typedAnew = !same || !alike(before?.spill, spill);
-  const calculated = isFormula(input) && !beyond && !alike(before?.value, value);
+  const counted = from1904 && sameDay(before?.value, value);
+  const calculated = isFormula(input) && !beyond && !counted && !alike(before?.value, value);
   const dressed = !alike(before?.look ?? {}, look);
   if (!typedAnew && !calculated && !dressed) return null;
   return {
     row,
     column,
-    ...(typedAnew && { input }),
-    ...((typedAnew || calculated) && { value }),
-    ...(typedAnew && spill && { spill }),
+    ...(typedAnew && { input: inFile(input, look, from1904) }),
+    ...((typedAnew || calculated) && { value: inFile(value, look, from1904) }),
+    ...(typedAnew && spill && { spill: spill.map((line) => line.map((one) => inFile(one, look, from1904))) }),
     ...(dressed && { look, was: before?.look ?? {} }),
   };
 }
@@ -59,13 +69,13 @@ const turned = (before: number[], after: number[]): Record<number, boolean> =>
     ...after.filter((place) => !before.includes(place)).map((place) => [place, true] as const),
   ]);
 
-function sheetChange(before: SheetState | undefined, after: SheetState): SheetChange {
+function sheetChange(before: SheetState | undefined, after: SheetState, from1904: boolean): SheetChange {
   const cells: CellChange[] = [];
   for (const [place, { row, column, look }] of before?.cells ?? []) {
     if (!after.cells.has(place)) cells.push({ row, column, input: "", look: {}, was: look });
   }
   for (const [place, cell] of after.cells) {
-    const change = cellChange(before?.cells.get(place), cell);
+    const change = cellChange(before?.cells.get(place), cell, from1904);
     if (change) cells.push(change);
   }
   const { heights = {}, hiddenRows = [], hiddenColumns = [] } = before ?? {};
@@ -93,20 +103,20 @@ export function bookChange(
   opened: BookState | null,
   after: BookState,
   shifts: ShiftsBySheet = new Map(),
-  stale = false,
+  { stale = false, from1904 = false } = {},
 ): BookChange {
   const before = opened && shiftedState(opened, shifts);
   const names = before?.names ?? [];
   const sheets = after.sheets.map((sheet) => {
     const old = before?.sheets.find(({ key }) => key === sheet.key);
     const moved = old && shifts.get(sheet.key);
-    return { ...sheetChange(old, sheet), ...(moved && { shifts: moved }) };
+    return { ...sheetChange(old, sheet, from1904), ...(moved && { shifts: moved }) };
   });
   const changed = sheets.some(({ cells, shifts: moved }) => moved || cells.some(({ input }) => input !== undefined));
   const beyond = after.sheets.some(({ cells }) => [...cells.values()].some(isBeyond));
   return {
-    // what the desk can't calculate may follow from what changed
-    stale: stale || (changed && beyond),
+    // what the desk can't calculate, or counts from another day, may follow from what changed
+    stale: stale || (changed && (beyond || from1904)),
     sheets,
     addedNames: without(after.names, names),
     removedNames: without(names, after.names),

@@ -215,7 +215,9 @@ export class Files implements DeskFiles {
     this.file ??= XlsxFile.blank();
     const state = bookState(this.grid);
     this.noteBehind();
-    const bytes = await this.file.save(bookChange(this.written, state, this.shifted.shifts(), this.stale));
+    const bytes = await this.file.save(
+      bookChange(this.written, state, this.shifted.shifts(), { stale: this.stale, from1904: this.file.from1904 }),
+    );
     this.hasShifted ||= this.shifted.shifts().size > 0;
     this.shifted.written();
     this.written = state;

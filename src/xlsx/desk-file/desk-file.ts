@@ -2,8 +2,10 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { strToU8, zipSync } from "fflate";
 import { InputError } from "../../core/errors";
+import { isMain } from "../parts/namespaces";
 import { checkParts, type FilePackage, openPackage } from "../parts/package";
 import { decoded, readXml } from "../parts/xml";
+import { childOf } from "../parts/xml-tree";
 import { blankFile } from "../patch/blank";
 import { patchBook } from "../patch/book-patch";
 import { dynamicMark } from "../patch/dynamic-arrays";
@@ -12,8 +14,9 @@ import { leftBehind } from "../patch/shift-parts";
 import { anchoredKinds } from "./anchored";
 import type { Book, BookChange, Shift } from "./book";
 import { checkForDesk } from "./desk-limits";
+import { namesOf } from "./names";
 import { drawnPictures } from "./picture";
-import { namesOf, sheetOf } from "./read";
+import { sheetOf } from "./read";
 import { isUsual, usualPackage } from "./usual-package";
 
 let opened = 0;
@@ -34,6 +37,9 @@ function readable(bytes: Uint8Array, parts: ReadonlyMap<string, Uint8Array>): Ui
   const empty = loose.map(([name]) => [name, strToU8("<xml/>")]);
   return zipSync({ ...Object.fromEntries(parts), ...Object.fromEntries(empty) }, { level: 0 });
 }
+
+const file1904 = ({ workbook }: FilePackage): boolean =>
+  ["1", "true", "on"].includes(childOf(workbook, isMain, "workbookPr")?.given.get("date1904") ?? "");
 
 async function byLibrary(bytes: Uint8Array): Promise<Workbook> {
   installChartSupport();
@@ -77,7 +83,7 @@ export class XlsxFile {
     const workbook = await loaded(source, bytes);
     opened += 1;
     const sheets = new Map<string, string>();
-    const content: Book = { sheets: [], names: namesOf(workbook) };
+    const content: Book = { sheets: [], names: namesOf(source.names) };
     for (const { name, part, sheetId, kind } of source.sheets) {
       if (kind !== "worksheet") continue;
       const sheet = workbook.getWorksheet(name);
@@ -85,7 +91,7 @@ export class XlsxFile {
       const key = `file-${opened}-${sheetId}`;
       sheets.set(key, part);
       const pictures = drawnPictures(source.parts, part).map(({ picture }) => picture);
-      content.sheets.push(sheetOf(sheet, key, read.get(part)!, pictures));
+      content.sheets.push(sheetOf(sheet, key, read.get(part)!, pictures, file1904(source)));
     }
     return new XlsxFile(source, sheets, content);
   }
@@ -109,6 +115,11 @@ export class XlsxFile {
     this.content.sheets.push(...other.content.sheets);
     this.content.names.push(...other.content.names);
     return other.book();
+  }
+
+  /** Whether it counts days from 1904; the desk counts them from 1900. */
+  get from1904(): boolean {
+    return file1904(this.source);
   }
 
   /** What a sheet of the file holds that would stay where it is if these rows or columns were inserted or deleted. */

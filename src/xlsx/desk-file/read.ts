@@ -1,11 +1,12 @@
-import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { Worksheet } from "@cj-tech-master/excelts";
 import type { Cell } from "../../cells/cell";
 import { columnLetters, columnNumber } from "../../cells/letters";
 import { addressParts } from "../../cells/sheet-area";
 import type { FileCell, SheetContent } from "../parts/file-cell";
-import type { BookCell, BookName, BookNote, BookPicture, BookSheet, Look } from "./book";
+import type { BookCell, BookNote, BookPicture, BookSheet, Look } from "./book";
 import { colourOf } from "./colour";
 import { conditionsOf } from "./condition";
+import { DAYS_TO_1904, showsDays } from "./day-format";
 import type { ReadSheet } from "./desk-limits";
 import { typedFormula } from "./formula";
 import { lookOf } from "./look";
@@ -28,9 +29,11 @@ function days(text: string): number | string {
   return Number.isNaN(time) ? text : (time - DAY_0) / DAY_MS;
 }
 
-/** What is typed in a cell, and what its formula gave. */
-function contentOf({ formula = "", value: held, error, given }: FileCell): Pick<BookCell, "input" | "cached"> {
-  const value = given.get("t") === "d" && typeof held === "string" ? days(held) : held;
+/** What is typed in a cell, and what its formula gave; days of a file that counts them from 1904 are `late`. */
+function contentOf(cell: FileCell, late: boolean): Pick<BookCell, "input" | "cached"> {
+  const { formula = "", value: held, error, given } = cell;
+  const counted = late && typeof held === "number" ? held + DAYS_TO_1904 : held;
+  const value = given.get("t") === "d" && typeof held === "string" ? days(held) : counted;
   const shown: Cell = error === undefined ? value : { error };
   if (formula !== "") return { input: typedFormula(formula), cached: shown };
   return { input: error ?? value ?? "" };
@@ -38,7 +41,7 @@ function contentOf({ formula = "", value: held, error, given }: FileCell): Pick<
 
 const NOTHING = { input: "" };
 
-function cellsOf(sheet: Worksheet, held: SheetContent["cells"]): BookCell[] {
+function cellsOf(sheet: Worksheet, held: SheetContent["cells"], from1904: boolean): BookCell[] {
   const bodies = new Set<string>();
   for (const [address, { fills }] of held) {
     if (fills?.includes(":")) for (const one of addresses(fills)) bodies.add(one);
@@ -58,7 +61,7 @@ function cellsOf(sheet: Worksheet, held: SheetContent["cells"]): BookCell[] {
     const cell = held.get(address);
     const look = looks.get(address);
     const shown = cell && !bodies.has(address) && !covered.has(address);
-    const content = shown ? contentOf(cell) : NOTHING;
+    const content = shown ? contentOf(cell, from1904 && showsDays(look?.format)) : NOTHING;
     if (content.input === "" && !look) continue;
     const { row, column } = addressParts(address);
     cells.push({ row: row - 1, column: column - 1, ...content, ...(look && { look }) });
@@ -112,7 +115,13 @@ function rowsOf(sheet: Worksheet): Pick<BookSheet, "heights" | "hiddenRows"> {
 }
 
 /** What the desk shows of a file's sheet: looks and shapes as the grid's library reads them, cells by our own reader. */
-export function sheetOf(sheet: Worksheet, key: string, { cells, root }: ReadSheet, pictures: BookPicture[]): BookSheet {
+export function sheetOf(
+  sheet: Worksheet,
+  key: string,
+  { cells, root }: ReadSheet,
+  pictures: BookPicture[],
+  from1904: boolean,
+): BookSheet {
   const view = sheet.views?.[0];
   const frozen = view?.state === "frozen" ? { rows: view.ySplit ?? 0, columns: view.xSplit ?? 0 } : undefined;
   const { defaultColWidth = USUAL.characters, defaultRowHeight = USUAL.points, tabColor } = sheet.properties;
@@ -135,12 +144,12 @@ export function sheetOf(sheet: Worksheet, key: string, { cells, root }: ReadShee
       startColumn: left - 1,
       endColumn: right - 1,
     })),
-    validations: validationsOf(root, extentOf(sheet)),
+    validations: validationsOf(root, extentOf(sheet), from1904),
     conditions: conditionsOf(sheet),
     notes: notesOf(sheet),
     pictures,
     unlocked: unlockedOf(sheet),
-    cells: cellsOf(sheet, cells),
+    cells: cellsOf(sheet, cells, from1904),
   };
 }
 
@@ -154,13 +163,4 @@ function addresses(ref: string): string[] {
     for (let column = left; column <= right; column++) all.push(`${columnLetters(column)}${row}`);
   }
   return all;
-}
-
-/** The defined names of the whole workbook that mean one rectangle. */
-export function namesOf(workbook: Workbook): BookName[] {
-  return workbook.definedNames
-    .getAllEntries()
-    .filter(({ ranges, localSheetId }) => ranges?.length === 1 && localSheetId === undefined)
-    .map(({ name, ranges }) => ({ name, reference: ranges[0]! }))
-    .filter(({ name }) => !name.startsWith("_xlnm."));
 }

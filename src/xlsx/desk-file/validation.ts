@@ -1,6 +1,7 @@
 import { plainText } from "../parts/cell-value";
 import { within, type XmlElement } from "../parts/xml-tree";
 import type { Validation } from "./book";
+import { DAYS_TO_1904 } from "./day-format";
 import { typedFormula } from "./formula";
 import { type Extent, placeOf } from "./place";
 
@@ -24,12 +25,18 @@ function textIn({ children }: XmlElement, name: string): string | undefined {
 }
 
 /** The check that an element says. */
-function validationOf(element: XmlElement, extent: Extent): Validation {
+function validationOf(element: XmlElement, extent: Extent, from1904: boolean): Validation {
   const { given } = element;
   const words = (name: string) => plainText(given.get(name) ?? "");
   const type = TYPES.find((one) => one === given.get("type")) ?? "any";
+  const late = from1904 && type === "date";
+  const day = (one: string) =>
+    late && one !== "" && Number.isFinite(Number(one)) ? String(Number(one) + DAYS_TO_1904) : one;
   const operator = given.get("operator") ?? (COMPARING.includes(type) ? "between" : undefined);
-  const formulas = ["formula1", "formula2"].flatMap((name) => textIn(element, name) ?? []).map(operand);
+  const formulas = ["formula1", "formula2"]
+    .flatMap((name) => textIn(element, name) ?? [])
+    .map(operand)
+    .map(day);
   const style = STYLES.find((one) => one === given.get("errorStyle")) ?? "stop";
   const prompt = words("prompt");
   return {
@@ -50,6 +57,8 @@ function validationOf(element: XmlElement, extent: Extent): Validation {
 }
 
 /** The checks of a sheet's part, those in its newer parts too. */
-export function validationsOf(root: XmlElement, extent: Extent): Validation[] {
-  return [...within(root)].filter(({ name }) => name === "dataValidation").map((one) => validationOf(one, extent));
+export function validationsOf(root: XmlElement, extent: Extent, from1904 = false): Validation[] {
+  return [...within(root)]
+    .filter(({ name }) => name === "dataValidation")
+    .map((one) => validationOf(one, extent, from1904));
 }
