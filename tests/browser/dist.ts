@@ -29,10 +29,14 @@ function fresh(): boolean {
 export async function productionBuild(): Promise<void> {
   if (fresh()) return;
   try {
-    await promisify(execFile)("node", [...ROOMY, join(ROOT, "node_modules/webpack/bin/webpack.js"), ...FOR_PRODUCTION], {
-      cwd: ROOT,
-      env: { ...process.env, CANFALL_URL: process.env.CANFALL_URL ?? "https://canfall.example/" },
-    });
+    await promisify(execFile)(
+      "node",
+      [...ROOMY, join(ROOT, "node_modules/webpack/bin/webpack.js"), ...FOR_PRODUCTION],
+      {
+        cwd: ROOT,
+        env: { ...process.env, CANFALL_URL: process.env.CANFALL_URL ?? "https://canfall.example/" },
+      },
+    );
   } catch (problem) {
     const { stdout = "", stderr = "" } = problem as { stdout?: string; stderr?: string };
     throw new Error(`the production build must succeed:\n${stdout}${stderr}`);
