@@ -50,6 +50,11 @@ function inward(place: number, size: number): Side {
   return Math.abs(place - size) <= ON_EDGE_M ? -1 : 0;
 }
 
+/** What a head throws that has a matched part circle facing the bed where it is on an edge. */
+export function facingBed({ x, y }: BedPlace, { width, length }: { width: number; length: number }): Throw {
+  return partCircle(inward(x, width), inward(y, length), "matched");
+}
+
 /**
  * Heads of a bed that is read, of its arrangement or at the places that were typed.
  *

@@ -1,6 +1,6 @@
 import { type BedCauses, causes, type Doubt, headsInReach } from "../../core/bed/causes/causes";
 import { measuredWords } from "../../core/bed/causes/measured-words";
-import { headName, nextCheck, whereOf } from "../../core/bed/causes/next-check";
+import { headName, nextCheck, placeName, whereOf } from "../../core/bed/causes/next-check";
 import { type BedInput, readBed } from "../../core/bed/read-bed";
 import type { WorkbookBed } from "./bed-of-workbook";
 import { weightWords } from "./weight-words";
@@ -33,14 +33,24 @@ export type BedCans = Pick<BedInput, "grid" | "across" | "along">;
 
 /** Causes that weigh less [%] are not listed. */
 const LISTED = 5;
-const WHY: Readonly<Record<Doubt, string>> = {
+const WHY: Readonly<Record<Exclude<Doubt, "outside">, string>> = {
   cans: "fewer than 16 cans",
   weight: "no cause reaches 60 %",
   rest: "the cans differ from every fit by more than reading error",
   "second fault": "a second head looks weak",
   measured: "what was measured at the heads does not fit the cans",
-  outside: "one head looks too strong or does not turn",
 };
+const OUTSIDE = {
+  arcs: "the heads on the edge seem to throw another part of the circle than typed",
+  head: "one head looks too strong or does not turn",
+  heads: "several heads look weak",
+} as const;
+
+function whyNot(doubt: Doubt, { outside }: BedCauses): string {
+  if (doubt !== "outside") return WHY[doubt];
+  if (outside!.what !== "can") return OUTSIDE[outside!.what];
+  return `the can at ${placeName(outside!.can)} does not fit the others`;
+}
 
 function whereIn({ bed }: BedCauses, one: BedCauses["causes"][number]): string {
   const where = whereOf(bed, one);
@@ -52,7 +62,7 @@ function told(found: BedCauses): string {
   const where = whereIn(found, found.causes[0]!);
   const lead = `${cause}${where ? `, ${where}` : ""} (${weightWords(weight)})`;
   if (found.doubts.length === 0) return `${cause === "nothing wrong found" ? "" : "Most likely: "}${lead}.`;
-  return `Cannot tell: ${found.doubts.map((doubt) => WHY[doubt]).join("; ")}. Leading: ${lead}.`;
+  return `Cannot tell: ${found.doubts.map((doubt) => whyNot(doubt, found)).join("; ")}. Leading: ${lead}.`;
 }
 
 /** What a reading of a bed says, in words. */

@@ -10,6 +10,48 @@ const read = (input: BedInput): BedCauses => causes(readBed(input));
 const weightsOf = ({ causes: all }: BedCauses) => CAUSES.map((name) => all.find(({ cause }) => cause === name)!.weight);
 const whereIn = (found: BedCauses) => whereOf(found.bed, found.causes[0]!);
 
+interface Place {
+  x: number;
+  y: number;
+}
+const places = (of: readonly number[], size: number) => of.map((place) => size - place).reverse();
+
+/** A bed seen in a mirror or from another side, and a place of it brought back. */
+const TURNS: { name: string; turned: (input: BedInput) => BedInput; back: (place: Place, input: BedInput) => Place }[] =
+  [
+    {
+      name: "left to right",
+      turned: (input) => ({
+        ...input,
+        grid: input.grid.map((row) => [...row].reverse()),
+        across: places(input.across, input.width),
+        heads: input.heads!.map(({ x, y }) => ({ x: input.width - x, y })),
+      }),
+      back: ({ x, y }, { width }) => ({ x: width - x, y }),
+    },
+    {
+      name: "top to bottom",
+      turned: (input) => ({
+        ...input,
+        grid: [...input.grid].reverse(),
+        along: places(input.along, input.length),
+        heads: input.heads!.map(({ x, y }) => ({ x, y: input.length - y })),
+      }),
+      back: ({ x, y }, { length }) => ({ x, y: length - y }),
+    },
+    {
+      name: "across for along",
+      turned: (input) => ({
+        ...input,
+        grid: input.across.map((_, column) => input.grid.map((row) => row[column]!)),
+        ...{ across: input.along, along: input.across, width: input.length, length: input.width },
+        ...{ spacing: input.rowSpacing, rowSpacing: input.spacing },
+        heads: input.heads!.map(({ x, y }) => ({ x: y, y: x })),
+      }),
+      back: ({ x, y }) => ({ x: y, y: x }),
+    },
+  ];
+
 const anyCause = fc.constantFrom<CauseName>(...CAUSES);
 
 describe("causes", () => {
@@ -47,28 +89,28 @@ describe("causes", () => {
   });
 
   it.each(CAUSES)(
-    "says of a bed turned left to right and top to bottom the same cause at the mirrored place: %s",
+    "says of a bed that is mirrored or turned the same cause at the place that went with it: %s",
     (cause) => {
       const input = clearBed(cause);
-      const turned = (places: readonly number[], size: number) => places.map((place) => size - place).reverse();
-      const mirrored: BedInput = {
-        ...input,
-        grid: [...input.grid].reverse().map((row) => [...row].reverse()),
-        across: turned(input.across, input.width),
-        along: turned(input.along, input.length),
-        heads: input.heads!.map(({ x, y }) => ({ x: input.width - x, y: input.length - y })),
-      };
-      const [one, other] = [read(input).causes[0]!, read(mirrored).causes[0]!];
-      expect(other.cause).toBe(one.cause);
-      expect(other.weight).toBeCloseTo(one.weight, 3);
-      expect(other.head === undefined ? undefined : mirrored.heads![other.head]).toEqual(
-        one.head === undefined
-          ? undefined
-          : { x: input.width - input.heads![one.head]!.x, y: input.length - input.heads![one.head]!.y },
-      );
-      if (one.towards) {
-        expect(other.towards!.x).toBeCloseTo(-one.towards.x, 3);
-        expect(other.towards!.y).toBeCloseTo(-one.towards.y, 3);
+      const [one] = read(input).causes;
+      for (const { name, turned, back } of TURNS) {
+        const [other] = read(turned(input)).causes;
+        expect(other!.cause, name).toBe(one!.cause);
+        expect(other!.weight, name).toBeCloseTo(one!.weight, 3);
+        if (one!.head !== undefined) {
+          const head = turned(input).heads![other!.head!]!;
+          const { x, y } = back(head, input);
+          expect([x, y], name).toEqual([
+            expect.closeTo(input.heads![one!.head]!.x, 9),
+            expect.closeTo(input.heads![one!.head]!.y, 9),
+          ]);
+        }
+        if (one!.towards) {
+          const origin = back({ x: 0, y: 0 }, input);
+          const { x, y } = back(other!.towards!, input);
+          expect(x - origin.x, name).toBeCloseTo(one!.towards.x, 3);
+          expect(y - origin.y, name).toBeCloseTo(one!.towards.y, 3);
+        }
       }
     },
   );
@@ -104,6 +146,55 @@ describe("causes", () => {
     );
     const found = read({ ...input, grid });
     expect(found.doubts).not.toEqual([]);
+  });
+
+  it.each([0, 0.3, 2.2])(
+    "names no cause for one can that was knocked and gave %s of its water, and sends to it",
+    (part) => {
+      const input = clearBed("nothing wrong found");
+      const grid = input.grid.map((row, r) => row.map((caught, c) => (r === 4 && c === 2 ? caught! * part : caught)));
+      const found = read({ ...input, grid });
+      expect(found.doubts).toContain("outside");
+      const place = `${input.across[2]!.toFixed(1)}, ${input.along[4]!.toFixed(1)} m`;
+      expect(nextCheck(found)).toBe(`read the can at ${place} again`);
+    },
+  );
+
+  it("names no cause where three heads at the end of a line give ever less", () => {
+    const input = clearBed("nothing wrong found");
+    const cone = (x: number, y: number) => Math.max(0, 1 - Math.hypot(x, y) / 3.2) / 3.2 ** 2;
+    const lost = [0.35, 0.6, 0.85];
+    const grid = input.grid.map((row, r) =>
+      row.map((caught, c) => {
+        const less = lost.map((part, k) => part * cone(input.across[c]! - 3, input.along[r]! - 6 - 3 * k));
+        return caught! - 100 * less.reduce((sum, part) => sum + part, 0);
+      }),
+    );
+    const found = read({ ...input, grid });
+    expect(found.doubts).not.toEqual([]);
+    expect(nextCheck(found)).toMatch(/^bucket head (10|14|18) at 3\.0, (6|9|12)\.0 m and head /);
+  });
+
+  it("names no cause where the part circles on the edge face another way than typed", () => {
+    const input = clearBed("nothing wrong found");
+    const onEdge = (x: number, y: number) => [x === 0 ? 1 : x === 9 ? -1 : 0, y === 0 ? 1 : y === 12 ? -1 : 0] as const;
+    const half = (right: number, down: number) =>
+      right === 0 && down === 0 ? 360 : right === 0 || down === 0 ? 180 : 90;
+    const heads = input.heads!.map(({ x, y }) => ({ x, y, side: onEdge(x, y) }));
+    const grid = input.along.map((y) =>
+      input.across.map((x) => {
+        const rates = heads.map(({ x: hx, y: hy, side: [right, down] }) => {
+          const arc = half(right, down);
+          const faces = (Math.atan2(down, right) * 180) / Math.PI + 30;
+          const off = Math.abs((((((Math.atan2(y - hy, x - hx) * 180) / Math.PI - faces) % 360) + 540) % 360) - 180);
+          return arc < 360 && off > arc / 2 ? 0 : Math.max(0, 1 - Math.hypot(x - hx, y - hy) / 3.2);
+        });
+        return rates.reduce((sum, rate) => sum + rate, 0);
+      }),
+    );
+    const found = read({ ...input, grid, arcs: "matched" });
+    expect(found.outside).toMatchObject({ what: "arcs" });
+    expect(nextCheck(found)).toBe("look what part of the circle each head on the edge throws");
   });
 
   it("sends to the head and its neighbour where one is weak, and to the gauge where the pressure is low", () => {

@@ -6,12 +6,12 @@ import { type Falling, fallingPressure } from "./falling-pressure";
 import { lowPressure } from "./low-pressure";
 import { mapCause } from "./map-cause";
 import type { Measured } from "./measured";
+import { type Outside, outside } from "./outside";
 import { plain } from "./plain";
 import { secondFault } from "./second-fault";
 import { type Fitted, Setting } from "./setting";
 import { strongWind } from "./strong-wind";
-import { stuckHead } from "./stuck-head";
-import { strongHead, weakHead } from "./weak-head";
+import { weakHead } from "./weak-head";
 
 /** Scores this much apart differ by a factor of e in weight; 2 would be twice the log likelihood, and proved overconfident. */
 const SCORE_OF_E = 3;
@@ -49,6 +49,8 @@ export interface BedCauses {
   measured?: Measured;
   /** Head that gives less than the leading cause explains, from 0. */
   second?: number;
+  /** What explains the cans better than the leading cause and is none of the nine. */
+  outside?: Outside;
 }
 
 const ARROWS = { top: { x: 0, y: -1 }, bottom: { x: 0, y: 1 }, left: { x: -1, y: 0 }, right: { x: 1, y: 0 } };
@@ -99,10 +101,11 @@ export function causes(bed: ReadBed, measured?: Measured): BedCauses {
     ...(low ? [{ cause: "pressure too low" as const, fitted: low }] : []),
   ];
   const weighed = weights(found);
-  const outside = Math.min(lowest(strongHead(setting, plainFits))!.score, stuckHead(setting, bestPlain).score);
   const verdict = doubtsOf(setting, weighed);
-  if (outside < weighed[0]!.fitted!.score) verdict.doubts.push("outside");
-  return { bed, causes: weighed, ...verdict, ...(measured && { measured }) };
+  const other = outside(setting, plainFits, weakFits);
+  const likelier = other.score < weighed[0]!.fitted!.score;
+  if (likelier) verdict.doubts.push("outside");
+  return { bed, causes: weighed, ...verdict, ...(likelier && { outside: other }), ...(measured && { measured }) };
 }
 
 function weights(found: readonly Omit<WeighedCause, "weight">[]): WeighedCause[] {

@@ -84,11 +84,12 @@ export function checkOf(bed: ReadBed, one: WeighedCause, measured?: Measured): s
 }
 
 /** The next measurement: of the leading cause, or what tells it from the second where none is named. */
-export function nextCheck({ bed, causes, doubts, second, measured }: BedCauses): string {
+export function nextCheck({ bed, causes, doubts, second, outside, measured }: BedCauses): string {
   const [lead, other] = [causes[0]!, causes[1]!];
   if (doubts.length === 0) return checkOf(bed, lead, measured);
   if (doubts.includes("cans")) return "set out at least 16 cans";
   if (doubts.includes("measured")) return "measure at the heads again: bucket, gauge or wind log do not fit the cans";
+  if (outside?.what === "can") return `read the can at ${placeName(outside.can)} again`;
   if (doubts.includes("weight")) {
     const telling = TELLING.find((cause) => cause === lead.cause || cause === other.cause);
     return checkOf(bed, lead.cause === telling ? lead : other, measured);
@@ -97,6 +98,8 @@ export function nextCheck({ bed, causes, doubts, second, measured }: BedCauses):
     const one = bed.heads[lead.head ?? second]!;
     return bucket(one, lead.head === undefined ? neighbour(bed.heads, second) : bed.heads[second]!);
   }
-  if (doubts.includes("outside")) return "look whether every head turns and has the same nozzle";
+  if (outside?.what === "heads") return bucket(bed.heads[outside.heads[0]!]!, bed.heads[outside.heads[1]!]!);
+  if (outside?.what === "arcs") return "look what part of the circle each head on the edge throws";
+  if (outside) return "look whether every head turns and has the same nozzle";
   return "check the places of cans and heads, then read the cans again";
 }

@@ -36,6 +36,21 @@ export interface Fitted extends HeadState {
   score: number;
 }
 
+/** What a light wind costs that is taken on. */
+export function lightWindPenalty(cans: number): number {
+  return 2 * Math.log(cans) + LIGHT_WIND_PENALTY;
+}
+
+/** The light winds that a sound bed may have. */
+export function lightWinds(): Wind[] {
+  return LIGHT_SHIFTS.flatMap((shift) =>
+    Array.from({ length: LIGHT_TURNS }, (_, turn) => {
+      const angle = (turn * 2 * Math.PI) / LIGHT_TURNS;
+      return { x: shift * Math.cos(angle), y: shift * Math.sin(angle), drift: 0 };
+    }),
+  );
+}
+
 /** A bed whose catches are freed of what sound beds differ by, the same for every hypothesis. */
 export class Setting {
   readonly bed: ReadBed;
@@ -125,14 +140,10 @@ export class Setting {
     const fits = RATIOS.map((ratio) => this.fit(this.alike(ratio), this.shapes, ratio, 0));
     let best = fits.reduce((lowest, fit) => (fit.score < lowest.score ? fit : lowest));
     const { ratio } = best;
-    const penalty = 2 * Math.log(this.count) + LIGHT_WIND_PENALTY;
-    for (const shift of LIGHT_SHIFTS) {
-      for (let turn = 0; turn < LIGHT_TURNS; turn += 1) {
-        const angle = (turn * 2 * Math.PI) / LIGHT_TURNS;
-        const wind = { x: shift * Math.cos(angle), y: shift * Math.sin(angle), drift: 0 };
-        const fitted = this.fit(this.alike(ratio, wind), this.shapes, ratio, penalty);
-        if (fitted.score < best.score) best = fitted;
-      }
+    const penalty = lightWindPenalty(this.count);
+    for (const wind of lightWinds()) {
+      const fitted = this.fit(this.alike(ratio, wind), this.shapes, ratio, penalty);
+      if (fitted.score < best.score) best = fitted;
     }
     this.lightWind = best.wind;
   }
