@@ -50,7 +50,8 @@ export interface Host {
   snapshot(wanted: Wanted): Promise<Snapshot>;
   /** The selected rectangle, cut to the used part of its sheet. */
   selection(): Promise<Area>;
-  select(area: Area): Promise<void>;
+  /** `toType`: what is typed next goes there, where the spreadsheet lets a pane move the keys. */
+  select(area: Area, toType?: boolean): Promise<void>;
   /** Calls back when the selection moves or a cell changes; the answer stops that. */
   watch(changed: () => void): Promise<() => void>;
   /** Exact values, spilled ones too. */

@@ -1,5 +1,5 @@
 import { FluentProvider } from "@fluentui/react-components";
-import { useCallback, useRef, useState } from "react";
+import { useCallback, useMemo, useRef, useState } from "react";
 import type { Host } from "../hosts/host";
 import { FIRST_STEP } from "./first-step";
 import type { FunctionInfo } from "./help/function-info";
@@ -13,12 +13,21 @@ import { StepList } from "./step-list";
 import { theme } from "./theme";
 import { UndoBar } from "./undo-bar";
 import { useTyped } from "./use-typed";
+import { tellingMoves } from "./workbook/own-moves";
 import { useUndo } from "./workbook/use-undo";
 import { useWatched } from "./workbook/use-watched";
 
 /** The whole pane over one spreadsheet; `functions` is the list from functions.json, fetched where left out. */
-export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo[] }) {
+export function Pane({ host: given, functions }: { host: Host; functions?: FunctionInfo[] }) {
   const dark = useDark();
+  const moved = useRef("");
+  const host = useMemo(
+    () =>
+      tellingMoves(given, (sheet) => {
+        moved.current = sheet;
+      }),
+    [given],
+  );
   const { answer, entries, change, failure, readings } = useAnswer(host);
   const undo = useUndo(host);
   const [current, setCurrent] = useState<string | null>(null);
@@ -37,7 +46,7 @@ export function Pane({ host, functions }: { host: Host; functions?: FunctionInfo
     },
     [clear],
   );
-  const toSheetOf = useSheetFollows(host, place, current, go);
+  const toSheetOf = useSheetFollows(host, { place, moved }, current, go);
   const choose = (id: string) => {
     go(id);
     toSheetOf(id);

@@ -13,12 +13,12 @@ const FEWEST_SHEETS = 3;
 const isOurs = (sheets: readonly string[]) => sheets.filter(stepOfSheet).length >= FEWEST_SHEETS;
 
 /**
- * The pane follows the sheet that is selected, unless a field of the pane is being typed in; the answer takes the
- * sheet to a step that was chosen.
+ * The pane follows the sheet that is selected, unless a field of the pane is being typed in or the pane itself went
+ * there; the answer takes the sheet to a step that was chosen. `moved`: the sheet that the pane went to last.
  */
 export function useSheetFollows(
   host: Host,
-  place: RefObject<HTMLElement | null>,
+  { place, moved }: { place: RefObject<HTMLElement | null>; moved: RefObject<string> },
   current: string | null,
   go: (id: string) => void,
 ): (id: string) => void {
@@ -33,14 +33,17 @@ export function useSheetFollows(
           const before = seen.current;
           const sheet = selection?.area.sheet ?? before.sheet;
           seen.current = { book, sheet, sheets };
-          if (before.book !== book || before.sheet === sheet || isTyping(place.current)) return;
+          if (before.book !== book || before.sheet === sheet) return;
+          const byPane = moved.current === sheet;
+          moved.current = "";
+          if (byPane || isTyping(place.current)) return;
           const at = STEPS.find(({ id }) => id === step.current);
           const own = isOurs(sheets) ? stepOfSheet(sheet) : undefined;
           if (own && at && !at.sheets.includes(sheet)) go(own.id);
         },
         fail: () => {},
       }),
-    [host, place, go],
+    [host, place, moved, go],
   );
   return (id) => {
     const { sheet, sheets } = seen.current;

@@ -1,4 +1,5 @@
 import { IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
+import { ILayoutService } from "@univerjs/preset-sheets-core";
 import type { Area } from "../../cells/area";
 import { type Host, PLAIN_SEPARATORS } from "../host";
 import { snapshotOf } from "../snapshot";
@@ -46,10 +47,11 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
         },
       ),
     selection: async () => selection(grid),
-    select: async (area) => {
+    select: async (area, toType = false) => {
       const sheet = sheetOf(grid, area.sheet);
       bookOf(grid).setActiveSheet(sheet);
       selectCells(sheet, sheet.getRange(area.address));
+      if (toType) grid.injector.get(ILayoutService).focus();
     },
     watch: async (changed) => {
       const listener = grid.api.onCommandExecuted(({ id }) => {

@@ -82,7 +82,7 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
         {!facts && audit && cans && (
           <p className="note">
             These are the selected cells.{" "}
-            <Button size="small" onClick={() => host.select(cans)}>
+            <Button size="small" onClick={() => host.select(cans, true)}>
               Back to the cans of this audit
             </Button>
           </p>

@@ -1,6 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../../hosts/host";
 import { type AnswerFacts, zeroWords } from "../../workbook/answer/answer-sentence";
+import { CellLink } from "../parts/cell-link";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import type { Act } from "../workbook/act";
@@ -29,10 +30,8 @@ export function ZeroQuestion({ host, keep, zero, sheet, basis, freeAction }: Pro
   return (
     <fieldset className="problem" aria-label="A can that reads 0">
       <p>
-        <button type="button" className="link" onClick={() => host.select({ sheet, address: zero.cell })}>
-          {zeroWords(zero)}
-        </button>
-        : knocked over, blocked head or typing?
+        <CellLink host={host} cell={{ sheet, address: zero.cell }} words={zeroWords(zero)} />: knocked over, blocked
+        head or typing?
       </p>
       <div className="actions">
         <Button size="small" onClick={() => write({ sheet, address: zero.cell }, [["x"]])}>

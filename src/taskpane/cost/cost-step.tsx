@@ -42,7 +42,7 @@ export function CostStep({ host, keep }: StepProps) {
     );
   const show = () =>
     task.attempt("Going there", async () => {
-      await host.select(found.Step_Ends!.area);
+      await host.select(found.Step_Ends!.area, true);
       return "";
     });
 

@@ -1,5 +1,6 @@
 import { reference } from "../../cells/box";
 import type { Host } from "../../hosts/host";
+import { CellLink } from "../parts/cell-link";
 import { Failure } from "../parts/failure";
 import { useWatched } from "../workbook/use-watched";
 import { SPEAKING_CHECKS, type SpeakingCheck } from "./read-checks";
@@ -11,10 +12,7 @@ function Checks({ host, checks }: { host: Host; checks: readonly SpeakingCheck[]
     <ul>
       {checks.map(({ label, words, cell }) => (
         <li key={reference(cell)}>
-          {label}: {words}{" "}
-          <button type="button" className="link" onClick={() => host.select(cell)}>
-            {reference(cell)}
-          </button>
+          {label}: {words} <CellLink host={host} cell={cell} />
         </li>
       ))}
     </ul>

@@ -24,7 +24,7 @@ function AuditReadings({ host, found, keep }: { host: Host; found: NamedCells; k
   return (
     <>
       <DataChecks host={host} />
-      <Button onClick={() => host.select(area)}>Select the readings</Button>
+      <Button onClick={() => host.select(area, true)}>Select the readings</Button>
       {found.Readings_Problem && <PasteReadings host={host} area={area} keep={keep} />}
     </>
   );

@@ -49,7 +49,7 @@ export function PotGroups({ host, found }: { host: Host; found: NamedCells }) {
   if (!typed) return null;
   const show = () =>
     task.attempt("Going there", async () => {
-      await host.select(typed.area);
+      await host.select(typed.area, true);
       return "";
     });
   const several = (numberIn(found.Groups_In_Use) ?? 0) > 0;
