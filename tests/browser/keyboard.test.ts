@@ -5,7 +5,7 @@ let all: Desks;
 let desk: Desk;
 beforeAll(async () => {
   all = await desks();
-  desk = await all.open("");
+  desk = await all.anew("");
 });
 afterAll(() => all?.close());
 
