@@ -11,6 +11,9 @@ const READING = new Set<keyof Host>([
   "named",
   "sheets",
   "settled",
+  "slow",
+  "openPage",
+  "separators",
 ]);
 
 /** The host as our own code uses it: its changes reach protected cells too. */
