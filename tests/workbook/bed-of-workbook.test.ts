@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../src/cells/cell";
+import type { BedHead } from "../../src/core/bed/bed-heads";
 import { bedCans } from "../../src/workbook/bed/bed-cans";
 import { bedOfWorkbook } from "../../src/workbook/bed/bed-of-workbook";
+import { type BedCans, causesOf, verdictOf } from "../../src/workbook/bed/bed-verdict";
 import { typicalSpacing } from "../../src/workbook/bed/typical-spacing";
 
 const BLANK = Array.from({ length: 60 }, () => [null]);
@@ -74,7 +76,7 @@ describe("the bed of a workbook", () => {
     expect(lack({ Head_Throw_m: [[null]] })).toBe("Type the throw of a head on the sheet Block to see the cause.");
     expect(lack({ Head_Throw_m: null })).toMatch(/^This workbook is of a version/);
     expect(lack({ Head_Across_m: line(2, 1) })).toBe(
-      "heads must have both across and along, or neither, got 1 in row 2",
+      "heads must have both across and along, or neither, got 1 in the line of head 2",
     );
     expect(lack({ Flow_Lh: line(9, 150) })).toMatch(/^Head 9 on the sheet Heads has a bucket or a pressure, but/);
   });
@@ -89,6 +91,69 @@ describe("the bed of a workbook", () => {
     expect(heads).toHaveLength(3);
     expect(input).toMatchObject({ spacing: 3, rowSpacing: 3 });
     expect(typicalSpacing([{ x: 0, y: 0 }])).toBe(1);
+  });
+});
+
+describe("a bed with a slip of the typist", () => {
+  const across = [0.5, 1.5, 2.5, 3.5];
+  const along = [0.5, 1.5, 2.5, 3.5, 4.5, 5.5, 6.5, 7.5];
+  const laidOut = read().heads;
+  const typed = (place: (head: BedHead, index: number) => [Cell, Cell]): Record<string, Cell[][]> => {
+    const at = (which: 0 | 1) => BLANK.map((_, i) => [laidOut[i] ? place(laidOut[i]!, i)[which] : null]);
+    return { Head_Across_m: at(0), Head_Along_m: at(1) };
+  };
+  // cones about the heads of the layout, rate 1 - r/throw; part circles on the edge throw into the bed like full ones
+  const caught = along.map((y) =>
+    across.map((x) =>
+      laidOut.reduce((sum, head) => sum + 50 * Math.max(0, 1 - Math.hypot(head.x - x, head.y - y) / 4.4), 0),
+    ),
+  );
+  const verdict = (more: Record<string, Cell[][]>, cans: Partial<BedCans> = {}) => {
+    const { input, measured, lack } = read(more);
+    return lack || verdictOf(causesOf({ grid: caught, across, along, ...cans }, { input: input!, measured })).sentence;
+  };
+
+  it("is read as sound without one", () => {
+    expect(verdict({})).toMatch(/^nothing wrong found/);
+    expect(verdict(typed(({ x, y }) => [x, y]))).toBe(verdict({}));
+  });
+
+  it.each([
+    ["a head far outside", typed(({ x, y }, i) => [i === 2 ? 40 : x, y]), 'bed, got "40, 4" in the line of head 3'],
+    ["heads in cm", typed(({ x, y }) => [100 * x, 100 * y]), 'bed, got "400, 0" in the line of head 2'],
+    ["two heads at one place", typed(({ x, y }, i) => (i === 1 ? [0, 0] : [x, y])), 'got "0, 0" in the line of head 2'],
+    ["a throw below 0", { Head_Throw_m: [[-4]] }, "radius must be more than 0 m, got -4"],
+  ] as [string, Record<string, Cell[][]>, string][])("is refused, and the place named: %s", (_, more, message) => {
+    expect(() => verdict(more)).toThrow(message);
+  });
+
+  it("is refused where the places of the cans are in cm", () => {
+    const cm = across.map((place) => 100 * place);
+    expect(() => verdict({}, { across: cm })).toThrow(
+      "across must lie within the bed, from 0 to 4 m, got 50 in place 1",
+    );
+  });
+
+  it.each([
+    ["across and along of the heads changed over", typed(({ x, y }) => [y, x]), {}],
+    ["the throw in feet", { Head_Throw_m: [[4.4 / 0.3048]] }, {}],
+    [
+      "a row of readings ten times too large",
+      {},
+      { grid: caught.map((row, r) => row.map((one) => (r === 2 ? 10 * one : one))) },
+    ],
+    [
+      "one reading ten times too large",
+      {},
+      { grid: caught.map((row, r) => row.map((one, c) => (r === 2 && c === 1 ? 10 * one : one))) },
+    ],
+  ] as [string, Record<string, Cell[][]>, Partial<BedCans>][])("names no cause: %s", (_, more, cans) => {
+    expect(verdict(more, cans)).toMatch(/^(Cannot tell|nothing wrong found)/);
+  });
+
+  it("sends to the reading that is ten times too large", () => {
+    const grid = caught.map((row, r) => row.map((one, c) => (r === 2 && c === 1 ? 10 * one : one)));
+    expect(verdict({}, { grid })).toContain("the can at 1.5, 2.5 m does not fit the others");
   });
 });
 

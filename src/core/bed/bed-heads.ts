@@ -33,6 +33,11 @@ export interface BedHead extends BedPlace {
   times: number;
 }
 
+/** Where a head was typed, as an error says it. */
+export function lineOfHead(number: number): string {
+  return `the line of head ${number}`;
+}
+
 type Throw = Pick<BedHead, "arc" | "faces" | "times">;
 
 function thrown(arc: number, faces: number, arcs: Arcs): Throw {

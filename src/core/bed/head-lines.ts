@@ -1,6 +1,6 @@
 import { InputError } from "../errors";
 import { heads as headsOf, type Stand } from "../layout/heads";
-import type { TypedHead } from "./bed-heads";
+import { lineOfHead, type TypedHead } from "./bed-heads";
 
 /** What was typed of a head, in the line of its number; null where blank. */
 export interface HeadLine {
@@ -17,16 +17,18 @@ export interface HeadLine {
 function placeOf({ across, along }: HeadLine, number: number): { x: number; y: number } | undefined {
   if (across !== null && along !== null) return { x: across, y: along };
   if (across === null && along === null) return undefined;
-  throw new InputError("heads", "have both across and along, or neither", across ?? along, { place: `row ${number}` });
+  throw new InputError("heads", "have both across and along, or neither", across ?? along, {
+    place: lineOfHead(number),
+  });
 }
 
 function throwOf({ arc, faces }: HeadLine, number: number): Pick<TypedHead, "arc" | "faces"> {
   if (arc === null) return {};
   if (!(arc >= 0 && arc <= 360)) {
-    throw new InputError("heads", "have an arc from 0 to 360 deg", arc, { place: `row ${number}` });
+    throw new InputError("heads", "have an arc from 0 to 360 deg", arc, { place: lineOfHead(number) });
   }
   if (arc < 360 && faces === null) {
-    throw new InputError("heads", "face a way where the arc is under 360 deg", arc, { place: `row ${number}` });
+    throw new InputError("heads", "face a way where the arc is under 360 deg", arc, { place: lineOfHead(number) });
   }
   return { arc, faces: faces ?? 0 };
 }

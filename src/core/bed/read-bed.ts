@@ -3,7 +3,7 @@ import { InputError } from "../errors";
 import { type Arcs, type Arrangement, checkArcs } from "../layout/heads";
 import { canField } from "../pattern/can-field";
 import { strips } from "../pattern/strips";
-import { type BedHead, type BedPlace, bedHeads, type TypedHead } from "./bed-heads";
+import { type BedHead, type BedPlace, bedHeads, lineOfHead, type TypedHead } from "./bed-heads";
 
 /** What a person knows of a bed whose cans were read. */
 export interface BedInput {
@@ -55,13 +55,14 @@ function checkPlaces(parameter: string, places: readonly number[], size: number,
   }
 }
 
-function checkHeads(heads: readonly BedPlace[], width: number, length: number, radius: number): void {
+function checkHeads(heads: readonly TypedHead[], width: number, length: number, radius: number): void {
   if (heads.length === 0) throw new InputError("heads", "have at least 1 head", 0);
   const taken = new Set<string>();
-  heads.forEach(({ x, y }, index) => {
-    const place = `row ${index + 1}`;
-    if (!Number.isFinite(x)) throw new InputError("heads", "be numbers", x, { place: `${place}, column 1` });
-    if (!Number.isFinite(y)) throw new InputError("heads", "be numbers", y, { place: `${place}, column 2` });
+  heads.forEach(({ x, y, number }, index) => {
+    const row = `row ${index + 1}`;
+    if (!Number.isFinite(x)) throw new InputError("heads", "be numbers", x, { place: `${row}, column 1` });
+    if (!Number.isFinite(y)) throw new InputError("heads", "be numbers", y, { place: `${row}, column 2` });
+    const place = number === undefined ? row : lineOfHead(number);
     const beside = Math.hypot(Math.max(-x, 0, x - width), Math.max(-y, 0, y - length));
     const at = `${x}, ${y}`;
     if (!(beside <= radius)) throw new InputError("heads", `be within a throw, ${radius} m, of the bed`, at, { place });

@@ -37,13 +37,13 @@ describe("heads by their lines", () => {
 
   it("need a whole place, an arc to 360 degrees and a way that it faces", () => {
     expect(() => headsOfLines([line(), line({ along: 2 })])).toThrow(
-      "heads must have both across and along, or neither, got 2 in row 2",
+      "heads must have both across and along, or neither, got 2 in the line of head 2",
     );
     expect(() => headsOfLines([line({ across: 1, along: 2, arc: 400 })])).toThrow(
-      "heads must have an arc from 0 to 360 deg, got 400 in row 1",
+      "heads must have an arc from 0 to 360 deg, got 400 in the line of head 1",
     );
     expect(() => headsOfLines([line({ across: 1, along: 2, arc: 90 })])).toThrow(
-      "heads must face a way where the arc is under 360 deg, got 90 in row 1",
+      "heads must face a way where the arc is under 360 deg, got 90 in the line of head 1",
     );
   });
 });
