@@ -5,11 +5,12 @@ const CHANGED = {
   DU: "Evenness of the test label",
   Fertiliser: "Cost of the test label",
   TIME: "Minutes of the test label",
+  SHORT: "Evenness in short",
 };
 
 vi.mock("../../src/core/figures/measures", async (original) => {
   const { MEASURES } = await original<typeof import("../../src/core/figures/measures")>();
-  return { MEASURES: { ...MEASURES, DU: { ...MEASURES.DU, name: CHANGED.DU } } };
+  return { MEASURES: { ...MEASURES, DU: { ...MEASURES.DU, name: CHANGED.DU, short: CHANGED.SHORT } } };
 });
 vi.mock("../../src/core/figures/costs", async (original) => {
   const { COSTS, ...others } = await original<typeof import("../../src/core/figures/costs")>();
@@ -27,6 +28,11 @@ const { BUILT_IN_LIMITS } = await import("../../src/core/figures/limits");
 const { SET_LINES } = await import("../../src/workbook/audit/limits/limit-sets");
 const { MEASURES: INSERTED } = await import("../../src/taskpane/results/measures");
 const { figureLabel } = await import("../../src/share/check/figure-label");
+const { REGISTER_COLUMNS } = await import("../../src/workbook/nursery/register/columns");
+const { REGISTER_ANSWERS } = await import("../../src/workbook/nursery/register/answers");
+const { ROWS } = await import("../../src/taskpane/plan/layout-figures");
+const { CAN_ROWS } = await import("../../src/taskpane/plan/cans/at-cans");
+const { canWords } = await import("../../src/taskpane/plan/cans/can-words");
 const table = await Promise.all([
   import("../../src/core/figures/measures"),
   import("../../src/core/figures/run-time"),
@@ -52,6 +58,22 @@ it("a label changed in the table changes on the sheets, in the summary, the limi
   expect(SET_LINES.filter(({ measure }) => measure === CHANGED.DU).length).toBeGreaterThan(1);
   expect(INSERTED.map(({ label }) => label)).toEqual(expect.arrayContaining([CHANGED.DU, CHANGED.TIME]));
   expect(figureLabel(AUDIT_SHEETS, "Used_DU").label).toBe(CHANGED.DU);
+});
+
+it("so does its name in tight places: the register, the layouts, the cans of a layout", () => {
+  const { heading, wrong } = REGISTER_COLUMNS.find(({ id }) => id === "du")!;
+  expect(heading).toBe(`${CHANGED.DU} [%]`);
+  expect(wrong![1]).toContain(CHANGED.DU);
+  expect(REGISTER_ANSWERS.find(({ id }) => id === "du")!.heading).toBe(`${CHANGED.SHORT}, change [points]`);
+  expect(ROWS).toContain(`${CHANGED.DU} [%]`);
+  expect(CAN_ROWS).toContain(`${CHANGED.SHORT} at the cans [%]`);
+  const indices = { meanRate: 8, christiansen: 80, distribution: 70, driestCoefficient: 1.5 };
+  expect(canWords({ bed: indices, weighted: indices } as never)).toContain(`${CHANGED.SHORT} right`);
+  const report = AUDIT_SHEETS.find(({ name }) => name === "Report")!.cells.flatMap(({ value, formula }) => [
+    value,
+    formula,
+  ]);
+  expect(report.filter((text) => String(text).includes(CHANGED.SHORT))).not.toEqual([]);
 });
 
 it("the old label is left nowhere in the sheets", () => {

@@ -45,6 +45,13 @@ export const ENTRIES = {
   Upgrade_Rate: entry("Discount rate", "discount rate", "", [0, 1], "0 to 1"),
 } as const satisfies Record<string, Entry>;
 
+/** What the pane calls some of them, where no sheet is beside it. */
+export const ASKED_FIRST = {
+  Can_Mouth_mm: { ...ENTRIES.Can_Mouth_mm, label: "Can mouth, inside diameter" },
+  Depth_Typed_mm: { ...ENTRIES.Depth_Typed_mm, label: "Net depth wanted in each pot" },
+  Pot_Use_mL: { ...ENTRIES.Pot_Use_mL, label: "Or the water that one pot uses" },
+} as const satisfies Partial<Record<keyof typeof ENTRIES, Entry>>;
+
 /** What the nursery plan asks of a group of pots. */
 export const GROUP_ENTRIES = {
   Demand_Tops_mm: entry("Pot's top, inside", "pot top", "mm", [10, 3000]),

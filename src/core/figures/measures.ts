@@ -9,6 +9,7 @@ export const MEASURES = {
     digits: 0,
     least: 0,
     definition: "cans with a reading; a blank place or x is a can that was not read, 0 is a dry can",
+    note: "Cans with a reading. A blank place or x is a can that was not read; 0 is a dry can.",
     source: "own rule",
     worksheetFunction: "SUMMARY",
   },
@@ -19,6 +20,7 @@ export const MEASURES = {
     digits: 0,
     least: 0,
     definition: "cans that read 0",
+    note: "Cans that read 0.",
     source: "own rule",
     worksheetFunction: "SUMMARY",
   },
@@ -30,6 +32,8 @@ export const MEASURES = {
     least: 0,
     definition:
       "mean depth of all cans read, each by its area where places are typed, over the length of the test; depth = 1000 mL / (pi mouth² / 4)",
+    brief: "mean depth in an hour",
+    note: "Mean depth in the cans, as millimetres in an hour.",
     source: "University of Maryland, nursery irrigation course, 4.7; areas for counts: own reasoning",
     worksheetFunction: "MAR",
   },
@@ -41,6 +45,8 @@ export const MEASURES = {
     most: 100,
     definition:
       "100 (1 − sum of the deviations from the mean, each without its sign, over the sum of all readings), each can by its area where places are typed",
+    brief: "100 (1 - mean distance / mean)",
+    note: "100 · (1 - mean distance of the cans from their mean / mean). Christiansen 1942.",
     source: "Christiansen, Irrigation by sprinkling, 1942",
     worksheetFunction: "CU.CHRISTIANSEN",
   },
@@ -53,6 +59,8 @@ export const MEASURES = {
     most: 100,
     definition:
       "100 times the mean of the driest quarter of the ground, the can on the boundary in part, over the mean of all; without places of the lowest quarter of the cans (n/4 to the nearest whole, halves up)",
+    brief: "100 · driest quarter / mean",
+    note: "100 · mean of the driest quarter / mean of all. By area the driest quarter of the ground ends inside a can; with equal weight it is the nearest whole number of cans. Merriam and Keller 1978.",
     source: "Merriam and Keller, Farm irrigation system evaluation, 1978",
     worksheetFunction: "DU.QUARTER",
   },
@@ -63,6 +71,8 @@ export const MEASURES = {
     digits: 2,
     least: 1,
     definition: "mean of all cans over the lowest reading; it rises with the number of cans",
+    brief: "mean / driest can",
+    note: "Scheduling coefficient: mean / catch of the driest single can. It rises with the number of cans, so compare it only between tests with as many cans.",
     source: "Sammis, Soils 456, answer 5.10, New Mexico State University: mean over the lowest can",
     worksheetFunction: "SC.CAN",
   },
@@ -74,6 +84,8 @@ export const MEASURES = {
     least: 1,
     definition:
       "mean of all cans over the mean of the driest quarter of the ground, without places of the lowest quarter of the cans",
+    brief: "mean / mean of driest quarter",
+    note: "Mean / mean of the driest quarter.",
     source: "mean over low-quarter mean, 100 / DU: own reasoning from Merriam and Keller, 1978",
     worksheetFunction: "SC.QUARTER",
   },
@@ -85,6 +97,7 @@ export const MEASURES = {
     least: 0,
     definition:
       "mean of all cans over the reading that cans of the wanted share of the area reach, without places the wanted share of the cans",
+    note: "Mean / the catch that this share of the cans, or of the area, reaches. Depth wanted times this number gives that share of the pots the full depth; Run time multiplies by it where a share of pots is chosen there, so do not multiply again.",
     source: "own reasoning: what share of the pots must get enough",
     worksheetFunction: "SC.SHARE",
   },

@@ -1,4 +1,7 @@
 import type { ICellData, IStyleData, IWorkbookData } from "@univerjs/core";
+import { ENTRIES } from "../../core/figures/entries";
+import { MEASURES } from "../../core/figures/measures";
+import { RUN_TIME } from "../../core/figures/run-time";
 import { definedNames } from "./defined-names";
 
 const SHEET = "Example";
@@ -34,7 +37,7 @@ type Cells = Record<number, Record<number, ICellData>>;
 
 const GIVEN: [string, number, string][] = [
   ["Minutes of the test", 15, "min"],
-  ["Can mouth, inside", 100, "mm"],
+  [ENTRIES.Can_Mouth_mm.label, 100, "mm"],
   ["Net depth wanted", 9.4, "mm"],
   ["Area of the bed", 192, "m²"],
   ["Days watered", 300, "days a year"],
@@ -43,10 +46,10 @@ const GIVEN: [string, number, string][] = [
 
 const ANSWERS: [string, string, string, Style][] = [
   ["SC of the driest can", `=CANFALL.SC.CAN(${WRAPPED})`, "times", "answer"],
-  ["Run time for the driest can", `=CANFALL.RUNTIME(${WRAPPED},${TEST},E7)`, "min", "minutes"],
+  [`${RUN_TIME.TIME.name} for the driest can`, `=CANFALL.RUNTIME(${WRAPPED},${TEST},E7)`, "min", "minutes"],
   ["Water falling on the bed only", `=CANFALL.WATER.ANNUAL(${WRAPPED},E8,E7,E9)`, "kL a year", "whole"],
   ["Cost of that water", `=CANFALL.COST.ANNUAL(${WRAPPED},E8,E7,E9,E10)`, "a year", "whole"],
-  ["DU, low and high end (90 %)", `=CANFALL.INTERVAL(${WRAPPED},"DU.QUARTER")`, "", "answer"],
+  [`${MEASURES.DU.short}, low and high end (90 %)`, `=CANFALL.INTERVAL(${WRAPPED},"DU.QUARTER")`, "", "answer"],
 ];
 
 function exampleCells(): Cells {

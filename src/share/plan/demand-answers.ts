@@ -1,6 +1,7 @@
 import type { Stated } from "../../cells/stated";
 import { type MonthDemand, type MonthGiven, monthlyDemand } from "../../core/demand/monthly-demand";
 import { potUse, weighedUse } from "../../core/demand/weighings";
+import { RUN_TIME } from "../../core/figures/run-time";
 import { MONTHS } from "../../workbook/nursery/months";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { orNull } from "../or-null";
@@ -116,7 +117,7 @@ export function demandAnswers(book: FileBook, weather: PlanWeather): PlanAnswer[
         area: "Demand_Depths",
         row,
         column,
-        label: `Net depth, ${groups[column]}, ${MONTHS[row]}`,
+        label: `${RUN_TIME.NET_DEPTH.short}, ${groups[column]}, ${MONTHS[row]}`,
         unit: "mm a day",
         value: depth ?? null,
       },

@@ -1,6 +1,7 @@
 import { cellAt } from "../../cells/places";
 import { correctedRunTime, leachingFraction, potWater } from "../../core/application/leaching";
 import { runTime } from "../../core/application/run-time";
+import { RUN_TIME } from "../../core/figures/run-time";
 import { jobs } from "../../core/program/jobs";
 import type { Block, Program } from "../../core/program/program";
 import { isBlank, nameIn } from "../../workbook/nursery/program/problems";
@@ -25,8 +26,8 @@ export function programSheet(book: FileBook): ProgramSheet | null {
 
 const LABELS: readonly (readonly [label: string, unit: string])[] = [
   ["Depth", "mm"],
-  ["Run time", "min"],
-  ["Pulses", ""],
+  [RUN_TIME.TIME.name, "min"],
+  [RUN_TIME.PULSES.short, ""],
   ["Minutes each", "min"],
   ["Water", "L/day"],
   ["Flow", "L/min"],
@@ -75,6 +76,6 @@ export function leachingAnswers(book: FileBook): PlanAnswer[] {
   const one = { row: 0, column: 0 };
   return [
     { ...one, area: "Leaching_Measured", label: "Leaching fraction measured", unit: "", value: measured },
-    { ...one, area: "Leaching_Run_Time_min", label: "Run time corrected", unit: "min", value: run },
+    { ...one, area: "Leaching_Run_Time_min", label: `${RUN_TIME.TIME.name} corrected`, unit: "min", value: run },
   ];
 }

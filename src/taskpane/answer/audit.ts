@@ -4,6 +4,7 @@ import { caughtRate } from "../../core/application/rate";
 import { runTime } from "../../core/application/run-time";
 import { InputError } from "../../core/errors";
 import { BUILT_IN_LIMITS, type Limit } from "../../core/figures/limits";
+import { RUN_TIME } from "../../core/figures/run-time";
 import { mean } from "../../core/readings";
 import { type FittedBed, rowsByFit } from "../../core/summary/by-fit";
 import { type SummaryRow, summary } from "../../core/summary/summary";
@@ -128,13 +129,13 @@ export function auditOf(
   const lacked = lackedOf(settings, ["minutes", "mouth", "depth"]);
 
   function timeFor(basis: "can" | "quarter" | number): RunTime {
-    if (lacked.length > 0) return { reason: lackOf("Run time", lacked, settings) };
+    if (lacked.length > 0) return { reason: lackOf(RUN_TIME.TIME.name, lacked, settings) };
     try {
       const times = multiplier(catches.values, basis, weights);
       return { minutes: runTime(settings.depth.value!, average * rate!, times) };
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      return { reason: `Run time: ${error.message}` };
+      return { reason: `${RUN_TIME.TIME.name}: ${error.message}` };
     }
   }
 
@@ -150,10 +151,13 @@ export function auditOf(
     otherRows: weights ? otherRowsOf(shown.rows, catches.values, rate) : [],
     limits,
     classes: catchClasses(catches.values),
-    driest: catches.dry > 0 ? { reason: "Run time: a dry can gets nothing, however long the run" } : timeFor("can"),
+    driest:
+      catches.dry > 0
+        ? { reason: `${RUN_TIME.TIME.name}: a dry can gets nothing, however long the run` }
+        : timeFor("can"),
     byBasis:
       named === undefined
-        ? { reason: lackOf("Run time", ["share"], settings) }
+        ? { reason: lackOf(RUN_TIME.TIME.name, ["share"], settings) }
         : named === "can"
           ? null
           : timeFor(named),

@@ -1,3 +1,4 @@
+import { ASKED_FIRST } from "../../core/figures/entries";
 import type { Settings } from "./settings";
 
 /** What each setting is called where it is lacking. */
@@ -11,7 +12,7 @@ export const NEEDED = {
 export type Needed = keyof typeof NEEDED;
 
 /** The depth of an audit workbook is calculated on its sheet Run time, from what that step's fields say. */
-const IN_RUN_TIME = "under Net depth wanted in each pot in the step Answer";
+const IN_RUN_TIME = `under ${ASKED_FIRST.Depth_Typed_mm.label} in the step Answer`;
 const IN_READINGS = "under Test settings in the step Readings";
 
 /** `Run time needs the can's mouth: fill it in under Test settings in the step Readings`. */

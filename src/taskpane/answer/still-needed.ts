@@ -1,5 +1,6 @@
 import type { Area } from "../../cells/area";
 import { cellAt } from "../../cells/box";
+import { ASKED_FIRST, ENTRIES } from "../../core/figures/entries";
 import type { Snapshot } from "../../hosts/snapshot";
 import type { Reading } from "../workbook/reading";
 
@@ -13,12 +14,12 @@ const NEEDS: readonly { label: string; name: string }[] = [
   { label: "Width of the bed", name: "Bed_Width_m" },
   { label: "Length of the bed", name: "Bed_Length_m" },
   { label: "Minutes of the test", name: "Test_Minutes" },
-  { label: "Can opening, inside diameter", name: "Can_Mouth_mm" },
+  { label: ASKED_FIRST.Can_Mouth_mm.label, name: "Can_Mouth_mm" },
   { label: "Places of the cans across the bed", name: "Cans_Across_m" },
   { label: "Places of the cans along the bed", name: "Cans_Along_m" },
   { label: "Readings of the cans", name: "Cans_Readings" },
 ];
-const DEPTH = { label: "Water that one pot uses, or the depth", name: "Depth_Typed_mm" };
+const DEPTH = { label: `${ENTRIES.Pot_Use_mL.label}, or the depth`, name: "Depth_Typed_mm" };
 /** What pot groups lack, in the words of the sheet Pots. */
 const AREA = { label: "Area of every pot group", name: "Groups_Areas" };
 const GROUP_DEPTH = { label: "Water that one pot of each group uses, or its depth", name: "Groups_Depths_mm" };

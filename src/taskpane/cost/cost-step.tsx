@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useId, useRef } from "react";
+import { WATER } from "../../core/figures/water";
 import { ENOUGH_NOW } from "../../workbook/audit/water-cost/formulas";
 import { placeAtSelection } from "../map/picture/place-picture";
 import { pngOf } from "../map/picture/png";
@@ -65,8 +66,8 @@ export function CostStep({ host, keep }: StepProps) {
         <Pays found={found} />
         {water !== undefined && (
           <p>
-            Water needed: {figure(water)} kL a year now{after !== undefined && `, ${figure(after)} after`} (
-            {textIn(found.Water_Label)}).
+            {WATER.NOW.name}: {figure(water)} {WATER.NOW.unit}
+            {after !== undefined && `, ${figure(after)} after`} ({textIn(found.Water_Label)}).
           </p>
         )}
         <div ref={picture} className="picture">

@@ -42,7 +42,7 @@ function lack(found: NamedCells): string {
   if (numberIn(found.Upgrade_Capital) === undefined) return "Payback needs what the change costs";
   if (saved <= 0) return "It never pays back: nothing is saved a year";
   const worth = textIn(found.Upgrade_Worth);
-  return numberIn(found.Upgrade_Worth) === undefined ? `Net present value ${worth}` : "";
+  return numberIn(found.Upgrade_Worth) === undefined ? `${PAYING.NPV.name} ${worth}` : "";
 }
 
 /** What is saved, and when a change pays. */

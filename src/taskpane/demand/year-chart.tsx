@@ -1,3 +1,4 @@
+import { RUN_TIME } from "../../core/figures/run-time";
 import { MONTHS } from "../../workbook/nursery/months";
 import { INK, PICTURE_WIDTH, Picture } from "../map/picture/plot";
 import { figure } from "../parts/figure";
@@ -49,7 +50,7 @@ export function yearWords(groups: readonly Group[]): string {
     const of = known.length < MONTHS.length ? `, ${known.length} months known` : "";
     return `${titleOf(group)}: most ${figure(most.depth)} in ${MONTHS[most.month]}, least ${figure(least.depth)} in ${MONTHS[least.month]}${of}`;
   });
-  return `Net depth to water by month, mm a day. ${lines.join("; ")}`;
+  return `${RUN_TIME.NET_DEPTH.short} to water by month, ${RUN_TIME.NET_DEPTH.unit}. ${lines.join("; ")}`;
 }
 
 /** The net depth of each group through the year; a month without one is a gap. */

@@ -1,3 +1,4 @@
+import { RUN_TIME } from "../../core/figures/run-time";
 import { MONTHS } from "../../workbook/nursery/months";
 import { figure } from "../parts/figure";
 import { titleOf } from "./missing";
@@ -7,9 +8,11 @@ import type { Group } from "./read-demand";
 export function YearTable({ groups }: { groups: readonly Group[] }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keyboard
-    <section className="wide plain" aria-label="Net depth by month" tabIndex={0}>
+    <section className="wide plain" aria-label={`${RUN_TIME.NET_DEPTH.short} by month`} tabIndex={0}>
       <table className="figures">
-        <caption>Net depth to water [mm a day]; – where something is missing</caption>
+        <caption>
+          {RUN_TIME.NET_DEPTH.short} to water [{RUN_TIME.NET_DEPTH.unit}]; – where something is missing
+        </caption>
         <thead>
           <tr>
             <th scope="col">Month</th>

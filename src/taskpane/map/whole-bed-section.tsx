@@ -3,6 +3,8 @@ import { placeName } from "../../core/bed/causes/next-check";
 import type { Redrawn } from "../../core/bed/causes/redraw";
 import type { NextCans } from "../../core/bed/interval/next-cans";
 import type { WholeBedInterval } from "../../core/bed/interval/whole-bed";
+import type { Figure } from "../../core/figures/figure";
+import { MEASURES } from "../../core/figures/measures";
 import { figure } from "../parts/figure";
 import type { BedReading } from "./bed/use-bed-reading";
 
@@ -24,9 +26,9 @@ function advice({ places, withCans, withTwins }: NextCans): string {
   const [cans, twins] = [narrower(withCans), narrower(withTwins)];
   if (Math.max(cans, twins) < WORTH) return "Four more cans or twin cans would hardly narrow it.";
   if (twins > cans) {
-    return `Three pairs of twin cans, two side by side, would narrow the interval of DU by about ${twins} %.`;
+    return `Three pairs of twin cans, two side by side, would narrow the interval of ${MEASURES.DU.short} by about ${twins} %.`;
   }
-  return `Four more cans, at ${places.map(placeName).join("; ")}, would narrow the interval of DU by about ${cans} %.`;
+  return `Four more cans, at ${places.map(placeName).join("; ")}, would narrow the interval of ${MEASURES.DU.short} by about ${cans} %.`;
 }
 
 /** How the bed compares with beds that were drawn without a fault, in words. */
@@ -35,25 +37,15 @@ function secondOpinion({ done, as }: Redrawn): string {
   return `Second opinion: of ${done} beds drawn without a fault of heads, pressure or wind, ${shown} as clear a sign of one in the cans as this bed.`;
 }
 
-function Line({
-  name,
-  unit,
-  of,
-  reported,
-}: {
-  name: string;
-  unit: string;
-  of: WholeBedInterval;
-  reported?: number | undefined;
-}) {
+function Line({ measure, of, reported }: { measure: Figure; of: WholeBedInterval; reported?: number | undefined }) {
   return (
     <tr>
-      <th scope="row">{name}</th>
+      <th scope="row">{measure.short}</th>
       <td>{reported === undefined ? "–" : figure(reported)}</td>
       <td>
         {figure(of.estimate)} ({figure(of.low)} to {figure(of.high)})
       </td>
-      <td>{unit}</td>
+      <td>{measure.unit}</td>
     </tr>
   );
 }
@@ -79,9 +71,9 @@ export function WholeBedSection({ id, reading, stop, reported }: Props) {
               </tr>
             </thead>
             <tbody>
-              <Line name="MAR" unit="mm/h" of={interval.whole.MEAN} reported={reported.mean} />
-              <Line name="CU" unit="%" of={interval.whole["CU.CHRISTIANSEN"]} reported={reported.cu} />
-              <Line name="DU" unit="%" of={interval.whole["DU.QUARTER"]} reported={reported.du} />
+              <Line measure={MEASURES.MAR} of={interval.whole.MEAN} reported={reported.mean} />
+              <Line measure={MEASURES.CU} of={interval.whole["CU.CHRISTIANSEN"]} reported={reported.cu} />
+              <Line measure={MEASURES.DU} of={interval.whole["DU.QUARTER"]} reported={reported.du} />
             </tbody>
           </table>
           <p className="note">{advice(interval.next)}</p>

@@ -1,4 +1,4 @@
-import { ENTRIES, type EntryName } from "../../core/figures/entries";
+import { ASKED_FIRST, ENTRIES, type EntryName } from "../../core/figures/entries";
 import { entryLabel } from "../../core/figures/entry";
 import type { Host } from "../../hosts/host";
 import { CANOPY_OVER, WALK_THROUGH } from "../../workbook/audit/block/lines";
@@ -17,7 +17,7 @@ const FACTS = [
   asked("Bed_Width_m", "Bed width, across [m]"),
   asked("Bed_Length_m", "Bed length, along [m]"),
   asked("Test_Minutes", entryLabel(ENTRIES.Test_Minutes)),
-  asked("Can_Mouth_mm", "Can mouth, inside diameter [mm]"),
+  asked("Can_Mouth_mm", entryLabel(ASKED_FIRST.Can_Mouth_mm)),
 ];
 /** What is seen before the test, water running. */
 const SEEN = [

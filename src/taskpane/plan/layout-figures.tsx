@@ -1,3 +1,5 @@
+import { withUnit } from "../../core/figures/figure";
+import { LAYOUT } from "../../core/figures/layout";
 import { bedRunTime } from "../../core/layout/bed-run-time";
 import { DRY_SPOTS } from "../../core/layout/judgement";
 import { pumpShare } from "../../core/layout/search/pump-share";
@@ -21,21 +23,21 @@ export interface Column {
 
 /** The rows of the table, in order; the cell is named since SC of the driest one depends on it. */
 export const ROWS = [
-  "Heads",
-  "Flow of the bed [L/h]",
-  "Of the pump's flow",
-  "MAR [mm/h]",
-  "CU [%]",
-  "DU low quarter [%]",
-  "SC, driest cell",
-  "SC, low quarter",
-  `SC, driest patch (${100 * PATCH_SHARE} % of the bed)`,
-  "Water in the bed [%]",
-  "Water factor, driest cell",
-  "Water factor, low quarter",
-  "Run time, driest cell [min]",
-  "Run time, low quarter [min]",
-] as const;
+  LAYOUT.HEADS,
+  LAYOUT.FLOW,
+  LAYOUT.PUMP,
+  LAYOUT.MAR,
+  LAYOUT.CU,
+  LAYOUT.DU,
+  LAYOUT.SC_CELL,
+  LAYOUT.SC_QUARTER,
+  { ...LAYOUT.SC_PATCH, name: `${LAYOUT.SC_PATCH.name} (${100 * PATCH_SHARE} % of the bed)` },
+  LAYOUT.IN_BED,
+  LAYOUT.WATER_CELL,
+  LAYOUT.WATER_QUARTER,
+  LAYOUT.TIME_CELL,
+  LAYOUT.TIME_QUARTER,
+].map(withUnit);
 
 const words = (value: number | typeof DRY_SPOTS): string => (value === DRY_SPOTS ? value : figure(value));
 

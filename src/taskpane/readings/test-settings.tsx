@@ -1,5 +1,8 @@
 import { Field, Input, Select } from "@fluentui/react-components";
 import { reference } from "../../cells/box";
+import { ASKED_FIRST, ENTRIES } from "../../core/figures/entries";
+import { entryLabel } from "../../core/figures/entry";
+import { RUN_TIME } from "../../core/figures/run-time";
 import type { Basis, Entries, EntryName, Unit } from "../answer/entries";
 import type { Setting } from "../answer/resolve";
 import type { Settings } from "../answer/settings";
@@ -48,16 +51,16 @@ export function TestSettings({ entries, settings, sheet, change }: Props) {
     <section aria-labelledby="canfall-settings">
       <h2 id="canfall-settings">Test settings</h2>
       <div className="fields">
-        {field("minutes", "Length of the test [min]", "min")}
+        {field("minutes", entryLabel(ENTRIES.Test_Minutes), "min")}
         <Field label="Readings are in">
           <Select value={entries.unit} onChange={(_, { value }) => change({ unit: value as Unit })}>
             <option value="mL">millilitres (mL)</option>
             <option value="mm">millimetres (mm) already</option>
           </Select>
         </Field>
-        {entries.unit === "mL" && field("mouth", "Can mouth, inside diameter [mm]", "mm")}
-        {field("depth", "Net depth wanted in each pot [mm]", "mm")}
-        <Field label="Run time is set by">
+        {entries.unit === "mL" && field("mouth", entryLabel(ASKED_FIRST.Can_Mouth_mm), "mm")}
+        {field("depth", `${ASKED_FIRST.Depth_Typed_mm.label} [mm]`, "mm")}
+        <Field label={`${RUN_TIME.TIME.name} is set by`}>
           <Select
             value={entries.basis}
             onChange={(_, { value }) => change({ basis: value as Basis, basisTouched: true })}

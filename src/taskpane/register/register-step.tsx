@@ -1,5 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { useId } from "react";
+import { MEASURES } from "../../core/figures/measures";
 import { NurseryPlan } from "../new-audit/nursery-plan";
 import { Failure } from "../parts/failure";
 import { TaskLine } from "../parts/task-line";
@@ -34,7 +35,7 @@ export function RegisterStep({ host, keep }: StepProps) {
           <TrendSection host={host} keep={keep} book={book} id={id} />
           <h3>The Program</h3>
           <p className="note">
-            Name, area, MAR, multiplier and flow of each block's last audit, for the night's program.
+            Name, area, {MEASURES.MAR.short}, multiplier and flow of each block's last audit, for the night's program.
           </p>
           <div className="actions">
             <Button

@@ -2,6 +2,7 @@ import type { Area } from "../../cells/area";
 import { boxAddress, boxOf, reference } from "../../cells/box";
 import type { Cell, Input } from "../../cells/cell";
 import { isoDay } from "../../cells/day-number";
+import { MEASURES } from "../../core/figures/measures";
 import { plainName, type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
 import type { Host } from "../../hosts/host";
 import type { Filled } from "../../hosts/snapshot";
@@ -30,7 +31,7 @@ function lack({ audit, multiplier }: RegisterLine, all: readonly RegisterLine[])
   const twice = all.some((other) => other.audit !== audit && plainName(other.audit.block) === plainName(audit.block));
   if (twice) return "two sites have a block of this name";
   const missing = [
-    !isPositive(audit.mar) && "MAR",
+    !isPositive(audit.mar) && MEASURES.MAR.short,
     !isPositive(multiplier) && "the multiplier",
     !isPositive(audit.area) && "the area",
   ].filter(Boolean);
@@ -150,7 +151,7 @@ export async function putIntoProgram(host: Host, keep: (act: Act) => void): Prom
     ].filter(Boolean);
     const still = fresh.length > 0 ? [" A new block still needs its group or a depth."] : [];
     return [
-      `Area, MAR, multiplier and flow ${done.join(", ")} in ${reference(area)}: ${listed(rows.map(({ line }) => line))}.${still.join("")}`,
+      `Area, ${MEASURES.MAR.short}, multiplier and flow ${done.join(", ")} in ${reference(area)}: ${listed(rows.map(({ line }) => line))}.${still.join("")}`,
       ...notes,
       "Undo puts back what was there.",
     ].join(" ");

@@ -1,4 +1,5 @@
 import type { Limit } from "../../core/figures/limits";
+import { MEASURES } from "../../core/figures/measures";
 import type { SummaryRow } from "../../core/summary/summary";
 import { type Audit, MOST_RESAMPLED } from "../answer/audit";
 import type { Catches } from "../answer/catches";
@@ -47,8 +48,8 @@ function Row({ row }: { row: SummaryRow }) {
   );
 }
 
-const COUNT = { unit: "cans", low: "", high: "", limit: "", verdict: "" } as const;
-const COUNTS = new Set(["Cans counted", "Dry cans"]);
+const COUNT = { unit: MEASURES.CANS.unit, low: "", high: "", limit: "", verdict: "" } as const;
+const COUNTS = new Set<string>([MEASURES.CANS.name, MEASURES.DRY.name]);
 
 function Table({ caption, rows }: { caption: string; rows: SummaryRow[] }) {
   return (
@@ -74,8 +75,8 @@ function Table({ caption, rows }: { caption: string; rows: SummaryRow[] }) {
 /** Cans counted, dry and skipped. */
 export function CountTable({ catches: { values, dry, marked, blank } }: { catches: Catches }) {
   const counts: SummaryRow[] = [
-    { ...COUNT, measure: "Cans counted", value: values.length },
-    { ...COUNT, measure: "Dry cans", value: dry },
+    { ...COUNT, measure: MEASURES.CANS.name, value: values.length },
+    { ...COUNT, measure: MEASURES.DRY.name, value: dry },
     { ...COUNT, measure: `Skipped (${marked} marked x, ${blank} blank)`, value: marked + blank },
   ];
   return <Table caption="What the range holds" rows={counts} />;

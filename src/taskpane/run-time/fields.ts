@@ -1,4 +1,4 @@
-import { ENTRIES, type EntryName } from "../../core/figures/entries";
+import { ASKED_FIRST, ENTRIES, type EntryName } from "../../core/figures/entries";
 import { entryLabel } from "../../core/figures/entry";
 import { entryReader } from "../parts/entry-reader";
 
@@ -15,8 +15,8 @@ const asked = (name: EntryName, hint = ""): RunTimeField => ({
 
 /** What the run time is calculated from, in the order of the sheet. */
 export const RUN_TIME_FIELDS: readonly RunTimeField[] = [
-  { ...asked("Depth_Typed_mm"), label: "Net depth wanted in each pot [mm a day]" },
-  { ...asked("Pot_Use_mL"), label: "Or the water that one pot uses [mL a day]" },
+  { ...asked("Depth_Typed_mm"), label: entryLabel(ASKED_FIRST.Depth_Typed_mm) },
+  { ...asked("Pot_Use_mL"), label: entryLabel(ASKED_FIRST.Pot_Use_mL) },
   asked("Capture_Factor", ", 1 where left blank"),
   { name: "Multiplier_Basis", label: "The run time is set by", of: ["driest can", "low quarter", "share of pots"] },
   asked("Share_Wanted", ", 0.5 to 1"),

@@ -1,3 +1,4 @@
+import { RUN_TIME } from "../../core/figures/run-time";
 import type { Host } from "../../hosts/host";
 import { Failure } from "../parts/failure";
 import { figure } from "../parts/figure";
@@ -36,8 +37,10 @@ function lines(found: NamedCells): string[] {
   const [between, pots] = [of("Between_Pots_Share"), of("Pots_Drained_Share")];
   const [drained, litres] = [of("Mean_Drained_Share"), of("Bed_Litres_A_Day")];
   return [
-    net !== undefined && times !== undefined ? `Net depth ${figure(net)} mm; multiplier ${figure(times)}` : "",
-    gross !== undefined ? `Depth to apply ${figure(gross)} mm` : "",
+    net !== undefined && times !== undefined
+      ? `${RUN_TIME.NET_DEPTH.short} ${figure(net)} mm; multiplier ${figure(times)}`
+      : "",
+    gross !== undefined ? `${RUN_TIME.GROSS_DEPTH.name} ${figure(gross)} mm` : "",
     count !== undefined && count > 1 && each !== undefined && elapsed !== undefined
       ? `In ${count} pulses of ${figure(each)} min, ${figure(elapsed)} min from start to end`
       : "",
@@ -56,7 +59,9 @@ function Planned({ found }: { found: NamedCells }) {
   return (
     <div className="driest" role="status">
       {minutes === undefined ? (
-        <p>Run time: {textIn(found.Result_Run_Time_min)}</p>
+        <p>
+          {RUN_TIME.TIME.name}: {textIn(found.Result_Run_Time_min)}
+        </p>
       ) : (
         <p>
           Run for <strong>{figure(valve!)} min</strong> a day
@@ -79,7 +84,7 @@ export function PlannedRun({ host, keep }: { host: Host; keep: (act: Act) => voi
   const several = (numberIn(found.Groups_In_Use) ?? 0) > 0;
   return (
     <section aria-labelledby="canfall-planned">
-      <h2 id="canfall-planned">Run time in the workbook</h2>
+      <h2 id="canfall-planned">{RUN_TIME.TIME.name} in the workbook</h2>
       <Planned found={found} />
       <PotGroups host={host} found={found} />
       <div className="fields">

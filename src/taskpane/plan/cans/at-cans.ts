@@ -1,4 +1,5 @@
 import { InputError } from "../../../core/errors";
+import { MEASURES } from "../../../core/figures/measures";
 import { canIndices } from "../../../core/layout/cans/indices";
 import { readAt } from "../../../core/layout/cans/read-at";
 import { DRY_SPOTS } from "../../../core/layout/judgement";
@@ -7,12 +8,10 @@ import { figure } from "../../parts/figure";
 import type { Planned } from "../worker/messages";
 
 /** Figures at the places of the cans, so that computed layouts and the measured bed are read alike. */
-export const CAN_ROWS = [
-  "MAR at the cans [mm/h]",
-  "CU at the cans [%]",
-  "DU at the cans [%]",
+export const CAN_ROWS: readonly string[] = [
+  ...[MEASURES.MAR, MEASURES.CU, MEASURES.DU].map(({ short, unit }) => `${short} at the cans [${unit}]`),
   "SC at the cans, driest",
-] as const;
+];
 
 function cellsOf(rates: Float64Array): Record<string, string> {
   const { meanRate, christiansen, distribution, driestCoefficient: driest } = canIndices(rates);
@@ -39,6 +38,6 @@ export function layoutAtCans({ coverage }: Planned, field: CanField): Record<str
     return cellsOf(readAt(coverage, places));
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    return { [CAN_ROWS[0]]: error.missing ? "dry" : "cans off this bed" };
+    return { [CAN_ROWS[0]!]: error.missing ? "dry" : "cans off this bed" };
   }
 }

@@ -1,12 +1,15 @@
+import { MEASURES } from "../../../core/figures/measures";
 import type { CanIndices } from "../../../core/layout/cans/indices";
 import type { CanPlanError } from "../../../core/layout/cans/plan-error";
 import { DRY_SPOTS } from "../../../core/layout/judgement";
 import { figure } from "../../parts/figure";
 
+const { MAR, CU, DU } = MEASURES;
+
 function rateWords(read: number, real: number): string {
   const off = Math.round(100 * (read / real - 1));
-  if (off === 0) return "MAR right to 1 %";
-  return `MAR ${Math.abs(off)} % ${off < 0 ? "low" : "high"}`;
+  if (off === 0) return `${MAR.short} right to 1 %`;
+  return `${MAR.short} ${Math.abs(off)} % ${off < 0 ? "low" : "high"}`;
 }
 
 function coefficientWords(read: CanIndices, bed: CanIndices): string {
@@ -23,7 +26,7 @@ const points = (read: number, real: number) => {
 };
 
 function readWords(read: CanIndices, bed: CanIndices): string {
-  return `${coefficientWords(read, bed)}, ${rateWords(read.meanRate, bed.meanRate)}, CU ${points(read.christiansen, bed.christiansen)}, DU ${points(read.distribution, bed.distribution)}`;
+  return `${coefficientWords(read, bed)}, ${rateWords(read.meanRate, bed.meanRate)}, ${CU.short} ${points(read.christiansen, bed.christiansen)}, ${DU.short} ${points(read.distribution, bed.distribution)}`;
 }
 
 /** What a plan of cans would read of the layout, by area as an audit with places does. */

@@ -1,4 +1,6 @@
 import { Button } from "@fluentui/react-components";
+import { shortWithUnit } from "../../../core/figures/figure";
+import { LAYOUT } from "../../../core/figures/layout";
 import { DRY_SPOTS } from "../../../core/layout/judgement";
 import type { LayoutBasis } from "../../../core/layout/multiplier";
 import type { Candidate } from "../../../core/layout/search/search";
@@ -43,11 +45,11 @@ export function SearchResults({ found, basis, open, write }: Props) {
                 "Cost a year",
                 "Water [kL]",
                 "Capital",
-                "SC driest",
-                "SC quarter",
-                "SC patch",
-                "MAR [mm/h]",
-                "Flow [L/h]",
+                LAYOUT.SC_CELL.short,
+                LAYOUT.SC_QUARTER.short,
+                LAYOUT.SC_PATCH.short,
+                shortWithUnit(LAYOUT.MAR),
+                shortWithUnit(LAYOUT.FLOW),
               ].map((heading) => (
                 <th key={heading} scope="col" className={heading === "Layout" ? "" : "right"}>
                   {heading}

@@ -1,5 +1,8 @@
 import { Button, Checkbox, Field, Input, ProgressBar, Select } from "@fluentui/react-components";
 import { useEffect, useRef, useState } from "react";
+import { ENTRIES } from "../../../core/figures/entries";
+import { shortWithUnit } from "../../../core/figures/figure";
+import { LAYOUT } from "../../../core/figures/layout";
 import type { LayoutBasis } from "../../../core/layout/multiplier";
 import type { Candidate } from "../../../core/layout/search/search";
 import type { Host } from "../../../hosts/host";
@@ -100,8 +103,8 @@ export function SearchSection({ host, plans, entries, open, keep, id }: Props) {
         {text("spacings", "Spacings across [m]", "with blanks between them")}
         {text("rowSpacings", "Spacings along [m]", "with blanks between them")}
         {text("highest", "Highest SC", fromLimits)}
-        {text("lowRate", "Lowest MAR [mm/h]", fromLimits)}
-        {text("highRate", "Highest MAR [mm/h]", fromLimits)}
+        {text("lowRate", `Lowest ${shortWithUnit(LAYOUT.MAR)}`, fromLimits)}
+        {text("highRate", `Highest ${shortWithUnit(LAYOUT.MAR)}`, fromLimits)}
         <Field label="SC and water by">
           <Select value={search.basis} onChange={(_, { value }) => change({ basis: value as LayoutBasis })}>
             <option value="driest">the driest cell</option>
@@ -113,7 +116,7 @@ export function SearchSection({ host, plans, entries, open, keep, id }: Props) {
         {text("riserPrice", "Riser, each")}
         {text("pipePrice", "Pipe [per m]", "a lateral for each line of heads and a main across")}
         {text("life", "Life [years]")}
-        {text("discount", "Discount rate [% a year]")}
+        {text("discount", `${ENTRIES.Upgrade_Rate.label} [% a year]`)}
       </div>
       <div className="actions">
         <Button appearance="primary" disabled={!plans || progress !== null} onClick={run}>

@@ -1,11 +1,12 @@
+import { MEASURES } from "../../../core/figures/measures";
 import type { LimitName } from "../../../core/layout/search/broken-limits";
 import type { Found } from "../worker/messages";
 
 const LIMITS: Record<LimitName, string> = {
   drySpots: "dry spots",
   coefficient: "SC",
-  lowRate: "the lowest MAR",
-  highRate: "the highest MAR",
+  lowRate: `the lowest ${MEASURES.MAR.short}`,
+  highRate: `the highest ${MEASURES.MAR.short}`,
   flow: "the pump's flow",
 };
 

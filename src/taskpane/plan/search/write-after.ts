@@ -1,3 +1,4 @@
+import { MEASURES } from "../../../core/figures/measures";
 import { DRY_SPOTS } from "../../../core/layout/judgement";
 import { type LayoutBasis, layoutMultiplier } from "../../../core/layout/multiplier";
 import type { Candidate } from "../../../core/layout/search/search";
@@ -9,7 +10,7 @@ import { writeAll } from "../../workbook/writes";
 import { basisOfAudit } from "./audit-basis";
 
 const NAMES = ["After_SC", "After_MAR", "After_In_Bed_Share", "After_Capital"] as const;
-const KIND: Readonly<Record<LayoutBasis, string>> = { driest: "SC (driest cell)", quarter: "SC (low quarter)" };
+const KIND: Readonly<Record<LayoutBasis, string>> = { driest: "SC (driest cell)", quarter: MEASURES.SC_QUARTER.name };
 
 /**
  * Writes a layout into the workbook's cells for what comes after the upgrade: its SC of the kind that sets the run time

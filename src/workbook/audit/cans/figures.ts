@@ -1,3 +1,5 @@
+import { MEASURES } from "../../../core/figures/measures";
+import { figureField } from "../../form/entry-field";
 import type { Field } from "../../form/entry-lines";
 import { depthOfMillilitre } from "../../form/millilitres";
 import { nestedIfs } from "../../form/nested-ifs";
@@ -24,15 +26,14 @@ const rest = (counts: string, positions: string, side: string) =>
 export const CAN_FIGURES: readonly (string | Field)[] = [
   "Figures",
   {
-    label: "Cans counted",
-    unit: "cans",
+    ...figureField(MEASURES.CANS),
     name: "Cans_Counted",
     format: '0;-0;"needs readings"',
     formula: `COUNT(${R})`,
   },
   {
-    label: "Dry cans",
-    unit: "cans",
+    label: MEASURES.DRY.name,
+    unit: MEASURES.DRY.unit,
     name: "Cans_Dry",
     formula: `IF(Cans_Counted=0,${NEEDS},SUMPRODUCT(ISNUMBER(${R})*(${R}=0)))`,
   },

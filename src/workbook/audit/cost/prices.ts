@@ -1,3 +1,4 @@
+import { COSTS } from "../../../core/figures/costs";
 import { ENTRIES } from "../../../core/figures/entries";
 import { number, timeOfDay } from "../../form/allowed";
 import type { FormPart } from "../../form/entry-lines";
@@ -104,8 +105,12 @@ const bands: CellSpec[] = [
 ];
 
 const OTHER = [
-  ["Fertiliser [per kg]", "Fertiliser_Price", "Of the fertiliser that is in the drained water."],
-  ["Labour [per hour]", "Wage", "With all that comes on top of the wage."],
+  [
+    `${COSTS.Fertiliser.short} [${ENTRIES.Fertiliser_Price.unit}]`,
+    "Fertiliser_Price",
+    "Of the fertiliser that is in the drained water.",
+  ],
+  [`${COSTS.Labour.short} [per hour]`, "Wage", "With all that comes on top of the wage."],
   ["A plant lost [each]", "Plant_Worth", "What it would have sold for, less what it saves not to grow it."],
 ] as const;
 

@@ -1,3 +1,5 @@
+import { COSTS } from "../../../core/figures/costs";
+import { WATER } from "../../../core/figures/water";
 import type { FormPart } from "../../form/entry-lines";
 import { nestedIfs } from "../../form/nested-ifs";
 import type { CellSpec } from "../../form/sheet-spec";
@@ -68,7 +70,7 @@ function powerPrice(span: Span, level: Level): string {
 }
 
 const block: CellSpec[] = [
-  { at: `A${CHART}:H${CHART}`, kind: "heading", value: "Needed now and after, at the likely prices" },
+  { at: `A${CHART}:H${CHART}`, kind: "heading", value: `${WATER.NOW.name} and after, at the likely prices` },
   { at: `A${WORKING}:E${WORKING}`, kind: "heading", value: "Intermediate results; not printed" },
   { at: `F${WORKING}`, kind: "heading", value: "Now" },
   { at: `G${WORKING}`, kind: "heading", value: "After" },
@@ -76,7 +78,7 @@ const block: CellSpec[] = [
   ...KINDS.flatMap((kind, index): CellSpec[] => {
     const row = WORKING + 1 + index;
     return [
-      label(row, kind === "Losses" ? "Plants lost" : kind),
+      label(row, kind === "Losses" ? COSTS.Losses.name : COSTS[kind].short),
       ...SPANS.map((span) => working(`${workingColumn(span)}${row}`, `N(${costCell(kind, span, "Likely")})`, "#,##0")),
       { at: `H${row}`, kind: "note", value: index === 0 ? "For the chart; 0 where it cannot be given." : "" },
     ];
@@ -88,7 +90,7 @@ const block: CellSpec[] = [
     const now = lackCell(kind, "Now");
     const row = Number(now.slice(1));
     return [
-      label(row, kind === "Losses" ? "Plants lost" : kind),
+      label(row, kind === "Losses" ? COSTS.Losses.name : COSTS[kind].short),
       { at: `${now}:G${row}`, kind: "note", formula: lackOf(kind, "Now"), name: `Lack_${kind}_Now` },
       { at: lackCell(kind, "After"), kind: "note", formula: lackOf(kind, "After"), name: `Lack_${kind}_After` },
     ];
@@ -101,7 +103,7 @@ const block: CellSpec[] = [
     working(`G${BAND_MINUTES + index}`, bandLength(index, `F${BAND_MINUTES + index}`)),
   ]),
   ...LEVELS.flatMap((level, index): CellSpec[] => [
-    label(POWER_PRICES + index, `Power, mean over the run, ${level.toLowerCase()}`),
+    label(POWER_PRICES + index, `${COSTS.Power.short}, mean over the run, ${level.toLowerCase()}`),
     ...SPANS.map((span) => ({
       ...working(`${workingColumn(span)}${POWER_PRICES + index}`, powerPrice(span, level), "0.0000"),
       name: `Power_Price_${span}_${level}`,

@@ -1,4 +1,7 @@
-import { GROUP_ENTRIES } from "../../../core/figures/entries";
+import { ENTRIES, GROUP_ENTRIES } from "../../../core/figures/entries";
+import { entryLabel } from "../../../core/figures/entry";
+import { shortWithUnit } from "../../../core/figures/figure";
+import { RUN_TIME } from "../../../core/figures/run-time";
 import { number, words } from "../../form/allowed";
 import { allowedOf } from "../../form/entry-field";
 import type { CellSpec, CheckSpec, SheetSpec } from "../../form/sheet-spec";
@@ -11,10 +14,10 @@ const HEADINGS = [
   "Pot top [mm]",
   "Pot spacing [mm]",
   "Water use [mL a day]",
-  "Capture factor [ratio]",
-  "Or the depth, typed [mm a day]",
+  `${ENTRIES.Capture_Factor.label} [${ENTRIES.Capture_Factor.unitWords}]`,
+  entryLabel(ENTRIES.Depth_Typed_mm),
   "Area [m², share or %]",
-  "Net depth [mm a day]",
+  shortWithUnit(RUN_TIME.NET_DEPTH),
   "Share of the area",
   "Run that it needs [min]",
   "Gets / needs [ratio]",

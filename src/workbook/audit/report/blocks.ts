@@ -1,5 +1,7 @@
-import { numberFormat } from "../../../core/figures/figure";
+import { ENTRIES } from "../../../core/figures/entries";
+import { numberFormat, shortWithUnit } from "../../../core/figures/figure";
 import { MEASURES } from "../../../core/figures/measures";
+import { RUN_TIME } from "../../../core/figures/run-time";
 import { WATER as WATER_FIGURES } from "../../../core/figures/water";
 import { isWarning } from "../../form/check-lines";
 import { inRow } from "../../form/entry-lines";
@@ -28,13 +30,13 @@ function table(top: number, head: readonly (readonly [columns: string, words: st
 
 const ifKnown = (name: string) => `IF(ISNUMBER(${name}),${name},"not known")`;
 
-/** The figures of the report, each with the ending of its names and its definition in the room that there is. */
+/** The figures of the report, each with the endings of its names. */
 const REPORTED = [
-  [MEASURES.MAR, "MAR", "MAR", "mean depth in an hour"],
-  [MEASURES.CU, "CU", "CU", "100 (1 - mean distance / mean)"],
-  [MEASURES.DU, "DU", "DU", "100 · driest quarter / mean"],
-  [MEASURES.SC_CAN, "SC_Can", "SC", "mean / driest can"],
-  [MEASURES.SC_QUARTER, "SC_Quarter", "SCQ", "mean / mean of driest quarter"],
+  [MEASURES.MAR, "MAR", "MAR"],
+  [MEASURES.CU, "CU", "CU"],
+  [MEASURES.DU, "DU", "DU"],
+  [MEASURES.SC_CAN, "SC_Can", "SC"],
+  [MEASURES.SC_QUARTER, "SC_Quarter", "SCQ"],
 ] as const;
 
 /** The figures with definition, limit, its source, and verdict. */
@@ -51,10 +53,10 @@ export const measureTable = (top: number) => ({
       ["I:N", "Verdict"],
       ["O:X", "Limit from"],
     ],
-    REPORTED.map(([figure, used, limit, means]) => [
+    REPORTED.map(([figure, used, limit]) => [
       ["A", `"${figure === MEASURES.MAR ? figure.short : figure.name}"`],
       ["B", `Used_${used}`, numberFormat(figure)],
-      ["C", `"${means}"`],
+      ["C", `"${figure.brief}"`],
       ["D", `"${figure.unit}"`],
       ["E:H", `Limit_${limit}_Text`],
       ["I:N", `Verdict_${limit}`],
@@ -69,11 +71,12 @@ const WATER = [
   ['"Needed after"', "Needed_After_kL", "#,##0"],
   [`"${WATER_FIGURES.SAVED.short}"`, "Saved_kL", "#,##0"],
   ['"Water bill for it"&IF(Currency="",""," ["&Currency&"]")', "Result_Cost", "#,##0.00"],
-  ['"Watering days a year"', given("Water_Days"), "0"],
+  [`"${ENTRIES.Water_Days.label} a year"`, given("Water_Days"), "0"],
   ['"Beds on the valve"', given("Beds_On_Valve"), "0"],
   ['"Currency"', given("Currency")],
 ] as const;
 
+const { TIME } = RUN_TIME;
 const LEACHED = "IF(ISNUMBER(Gross_Multiplier),Gross_Multiplier,0)";
 const BASIS = `IF(ISNUMBER(Run_Multiplier),"based on: "&Multiplier_Basis&IF(${LEACHED}>Run_Multiplier,"; with leaching "&TEXT(${LEACHED},"0.00"),""),"")`;
 /** What goes beside the bed and through the pots, and what the run time comes from. */
@@ -86,10 +89,15 @@ const LOSSES: readonly (readonly [label: string, value: string, format: string, 
     'IF(ISNUMBER(Pots_Drained_Share),Pots_Drained_Share,IF(ISNUMBER(Mean_Drained_Share),Mean_Drained_Share,"not known"))',
     "0 %",
   ],
-  ["Net depth [mm a day]", ifKnown("Net_Depth_mm"), "0.0", '"what each pot should get on a watering day"'],
-  ["Run-time multiplier", ifKnown("Run_Multiplier"), "0.00", BASIS],
-  ["Run time of this bed [min a day]", ifKnown("Result_Run_Time_min"), "0"],
-  ["Run time of the valve [min a day]", ifKnown("Valve_Run_min"), "0", "Valve_Words"],
+  [
+    shortWithUnit(RUN_TIME.NET_DEPTH),
+    ifKnown("Net_Depth_mm"),
+    numberFormat(RUN_TIME.NET_DEPTH),
+    '"what each pot should get on a watering day"',
+  ],
+  ["Run-time multiplier", ifKnown("Run_Multiplier"), numberFormat(RUN_TIME.MULTIPLIER), BASIS],
+  [`${TIME.name} of this bed [${TIME.unit}]`, ifKnown("Result_Run_Time_min"), numberFormat(TIME)],
+  [`${TIME.name} of the valve [${TIME.unit}]`, ifKnown("Valve_Run_min"), numberFormat(TIME), "Valve_Words"],
 ];
 
 /** Water a year beside losses and run time, and whether what is used now is what the saving is against. */

@@ -1,3 +1,4 @@
+import { type Figure, typedEnds } from "../../../core/figures/figure";
 import { MEASURES } from "../../../core/figures/measures";
 import { WHY_NOT } from "../../../core/register/basis";
 import { choice, count, date, number } from "../../form/allowed";
@@ -31,6 +32,13 @@ const NOT_COMPARABLE = [
     quoted(`${WHY_NOT.kind}, or its kind is not known`),
   ],
 ] as const;
+
+const stated = (figure: Figure, name: string, label: string): Field => ({
+  label,
+  unit: figure.unit,
+  name,
+  allowed: number(...typedEnds(figure), figure.unit),
+});
 
 /** What is typed of an earlier audit. */
 export const EARLIER_LINES: readonly (string | Field)[] = [
@@ -69,11 +77,11 @@ export const EARLIER_LINES: readonly (string | Field)[] = [
     label: "SC",
     unit: "ratio",
     name: "Earlier_SC",
-    allowed: number(1, 1000, ""),
+    allowed: number(...typedEnds(MEASURES.SC_QUARTER), ""),
   },
-  { label: MEASURES.MAR.short, unit: "mm/h", name: "Earlier_MAR", allowed: number(0, 1000, "mm/h") },
-  { label: MEASURES.CU.short, unit: "%", name: "Earlier_CU", allowed: number(-1000, 100, "%") },
-  { label: MEASURES.DU.name, unit: "%", name: "Earlier_DU", allowed: number(0, 100, "%") },
+  stated(MEASURES.MAR, "Earlier_MAR", MEASURES.MAR.short),
+  stated(MEASURES.CU, "Earlier_CU", MEASURES.CU.short),
+  stated(MEASURES.DU, "Earlier_DU", MEASURES.DU.name),
 ];
 /** Whether the two may be compared: "yes", or why not. */
 export const EARLIER_COMPARABLE = nestedIfs(NOT_COMPARABLE, '"yes"');

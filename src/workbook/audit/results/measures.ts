@@ -1,3 +1,4 @@
+import type { Figure } from "../../../core/figures/figure";
 import { MEASURES } from "../../../core/figures/measures";
 import { figureField } from "../../form/entry-field";
 import type { CellSpec } from "../../form/sheet-spec";
@@ -34,80 +35,70 @@ function verdict(value: string, low: string, high: string, ends: string | undefi
 }
 
 interface Measure {
-  label: string;
-  unit?: string;
-  format?: string;
+  figure: Figure & { readonly note: string };
+  /** Where the sheet has room for more than its name, or for less. */
+  label?: string;
   name?: string;
   formula: string;
   limit?: { name: string; low?: true; high?: true; verdict: string; ends?: true };
-  means: string;
 }
 
 const used = (name: string) => `IF(By_Area,Weighted_${name},Result_${name})`;
 
 const LINES: readonly Measure[] = [
   {
-    ...figureField(MEASURES.CANS),
+    figure: MEASURES.CANS,
     formula: "Cans_Counted",
-    means: "Cans with a reading. A blank place or x is a can that was not read; 0 is a dry can.",
   },
-  { ...figureField(MEASURES.DRY), formula: "Cans_Dry", means: "Cans that read 0." },
+  { figure: MEASURES.DRY, formula: "Cans_Dry" },
   {
-    ...figureField(MEASURES.MAR),
+    figure: MEASURES.MAR,
     label: `${MEASURES.MAR.name} (${MEASURES.MAR.short})`,
     name: "Used_MAR",
     formula: used("MAR"),
     limit: { name: "MAR", low: true, high: true, verdict: "Verdict_MAR", ends: true },
-    means: "Mean depth in the cans, as millimetres in an hour.",
   },
   {
-    ...figureField(MEASURES.CU),
+    figure: MEASURES.CU,
     name: "Used_CU",
     formula: used("CU"),
     limit: { name: "CU", low: true, verdict: "Verdict_CU", ends: true },
-    means: "100 · (1 - mean distance of the cans from their mean / mean). Christiansen 1942.",
   },
   {
-    ...figureField(MEASURES.DU),
+    figure: MEASURES.DU,
     name: "Used_DU",
     formula: used("DU_Quarter"),
     limit: { name: "DU", low: true, verdict: "Verdict_DU", ends: true },
-    means:
-      "100 · mean of the driest quarter / mean of all. By area the driest quarter of the ground ends inside a can; with equal weight it is the nearest whole number of cans. Merriam and Keller 1978.",
   },
   {
-    ...figureField(MEASURES.SC_CAN),
+    figure: MEASURES.SC_CAN,
     name: "Used_SC_Can",
     formula: used("SC_Can"),
     limit: { name: "SC", high: true, verdict: "Verdict_SC" },
-    means:
-      "Scheduling coefficient: mean / catch of the driest single can. It rises with the number of cans, so compare it only between tests with as many cans.",
   },
   {
-    ...figureField(MEASURES.SC_QUARTER),
+    figure: MEASURES.SC_QUARTER,
     name: "Used_SC_Quarter",
     formula: used("SC_Quarter"),
     limit: { name: "SCQ", high: true, verdict: "Verdict_SCQ", ends: true },
-    means: "Mean / mean of the driest quarter.",
   },
   {
-    ...figureField(MEASURES.SC_SHARE),
+    figure: MEASURES.SC_SHARE,
     label: "SC (share of pots below)",
     name: "Used_SC_Share",
     formula: used("SC_Share"),
-    means:
-      "Mean / the catch that this share of the cans, or of the area, reaches. Depth wanted times this number gives that share of the pots the full depth; Run time multiplies by it where a share of pots is chosen there, so do not multiply again.",
   },
 ];
 
-function measureLines({ label, unit, format, name, formula, limit, means }: Measure, index: number): CellSpec[] {
+function measureLines({ figure, label, name, formula, limit }: Measure, index: number): CellSpec[] {
+  const { unit, format } = figureField(figure);
   const row = FIRST_MEASURE + 2 * index;
   const low = limit?.low ? `Limit_${limit.name}_Low` : "";
   const high = limit?.high ? `Limit_${limit.name}_High` : "";
   return [
-    { at: `A${row}`, kind: "label", value: label },
-    { at: `B${row}`, kind: "answer", formula, ...(name && { name }), ...(format && { format }) },
-    { at: `C${row}`, kind: "unit", value: unit ?? "" },
+    { at: `A${row}`, kind: "label", value: label ?? figure.name },
+    { at: `B${row}`, kind: "answer", formula, ...(name && { name }), format },
+    { at: `C${row}`, kind: "unit", value: unit },
     ...(limit && name
       ? ([
           { at: `D${row}`, kind: "answer", formula: `Limit_${limit.name}_Text` },
@@ -120,7 +111,7 @@ function measureLines({ label, unit, format, name, formula, limit, means }: Meas
           { at: `F${row}:F${row + 1}`, kind: "note", formula: `Limit_${limit.name}_Source` },
         ] satisfies CellSpec[])
       : []),
-    { at: `A${row + 1}:E${row + 1}`, kind: "note", value: means },
+    { at: `A${row + 1}:E${row + 1}`, kind: "note", value: figure.note },
   ];
 }
 
@@ -128,7 +119,7 @@ function measureLines({ label, unit, format, name, formula, limit, means }: Meas
 export const MEASURE_CELLS: readonly CellSpec[] = LINES.flatMap(measureLines);
 
 export const MEASURE_HEIGHTS: Readonly<Record<number, number>> = Object.fromEntries(
-  LINES.map(({ means }, index) => [FIRST_MEASURE + 2 * index + 1, means.length > 90 ? 28 : 22]),
+  LINES.map(({ figure }, index) => [FIRST_MEASURE + 2 * index + 1, figure.note.length > 90 ? 28 : 22]),
 );
 
 /** The first row that is free below them. */

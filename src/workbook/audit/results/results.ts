@@ -1,3 +1,4 @@
+import { MEASURES } from "../../../core/figures/measures";
 import { entryField } from "../../form/entry-field";
 import { type Field, formLines } from "../../form/entry-lines";
 import type { SheetSpec } from "../../form/sheet-spec";
@@ -49,13 +50,12 @@ export const RESULTS: SheetSpec = {
     {
       at: `A${AFTER_MEASURES + 1}:F${AFTER_MEASURES + 1}`,
       kind: "note",
-      formula: `${VERDICTS_USE}&" The limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. SC (driest can) has no interval: its value alone is compared."`,
+      formula: `${VERDICTS_USE}&" The limit itself is within. Fewer than 16 cans get no verdict, 16 to 23 an indicative one. ${MEASURES.SC_CAN.name} has no interval: its value alone is compared."`,
     },
     {
       at: `A${AFTER_MEASURES + 2}:F${AFTER_MEASURES + 2}`,
       kind: "note",
-      value:
-        "SC has several definitions, so the one used is always named. If a can is dry, SC (driest can) is infinite: it is outside any limit. Limits differ between sources; the sheet Limits holds the ones in use.",
+      value: `SC has several definitions, so the one used is always named. If a can is dry, ${MEASURES.SC_CAN.name} is infinite: it is outside any limit. Limits differ between sources; the sheet Limits holds the ones in use.`,
     },
     ...otherBasis(OTHER),
     ...earlier.cells,

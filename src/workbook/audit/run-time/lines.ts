@@ -157,7 +157,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     note: "60 · depth to apply / mean application rate.",
   },
   {
-    label: "Run time now",
+    label: `${RUN_TIME.TIME.name} now`,
     unit: "min a run",
     format: "0",
     formula: 'IF(ISNUMBER(Run_Minutes_Now),Run_Minutes_Now,"not on Block")',
@@ -171,7 +171,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
     note: "Of the other tested beds on this valve, each from its own workbook.",
   },
   {
-    label: "Run time of the valve",
+    label: `${RUN_TIME.TIME.name} of the valve`,
     name: "Valve_Run_min",
     unit: "min",
     format: "0",

@@ -1,3 +1,4 @@
+import { WATER } from "../../../core/figures/water";
 import type { DataCheck } from "../../form/check-lines";
 import { nestedIfs } from "../../form/nested-ifs";
 import { withLeaching } from "../run-time/lines";
@@ -49,7 +50,7 @@ export const WATER_A_YEAR: readonly Twofold[] = [
     note: "Total applied: meter reading, or flow × minutes × runs × beds, or MAR × minutes × runs × area × beds / share landing on the bed. On the bed: total × that share (if unknown: by MAR).",
   },
   {
-    label: "Needed now",
+    label: WATER.NOW.name,
     bedName: "Needed_Now_Bed_kL",
     headsName: "Needed_Now_Heads_kL",
     bed: yearOf("Valve_Multiplier"),

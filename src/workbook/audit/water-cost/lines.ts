@@ -1,3 +1,5 @@
+import { COSTS } from "../../../core/figures/costs";
+import { RUN_TIME } from "../../../core/figures/run-time";
 import { WATER } from "../../../core/figures/water";
 import { choice, number, words } from "../../form/allowed";
 import { entryField, figureField } from "../../form/entry-field";
@@ -66,7 +68,7 @@ export const NEED_LINES: readonly (string | Field)[] = [
     note: "From Cost, by its price steps where they are filled in.",
   },
   {
-    label: "Power for it",
+    label: `${COSTS.Power.short} for it`,
     name: "Result_Power",
     unit: "a year",
     format: "#,##0.00",
@@ -96,7 +98,7 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
     note: "Of the other tested beds on this valve. Blank: as now (Run time).",
   },
   {
-    label: "Run time after",
+    label: `${RUN_TIME.TIME.name} after`,
     name: "Run_Time_After_min",
     unit: "min a day",
     format: "0",
@@ -106,7 +108,7 @@ export const CHANGE_LINES: readonly (string | Field)[] = [
     ),
   },
   {
-    label: "Run time of the valve after",
+    label: `${RUN_TIME.TIME.name} of the valve after`,
     name: "Valve_Run_After_min",
     unit: "min a day",
     format: "0",

@@ -1,3 +1,5 @@
+import { shortWithUnit } from "../../../core/figures/figure";
+import { RUN_TIME } from "../../../core/figures/run-time";
 import { areaCell } from "../../form/area-cell";
 import type { CellSpec, ChartSpec, CheckSpec, SheetSpec } from "../../form/sheet-spec";
 import { MONTHS } from "../months";
@@ -87,8 +89,8 @@ const weatherBeside: CellSpec[] = [
 const CHART: ChartSpec = {
   over: `A${CHART_FROM}:I${CHART_FROM + 26}`,
   type: "bar",
-  title: "Net depth by month",
-  axes: ["Month", "Net depth [mm a day]"],
+  title: `${RUN_TIME.NET_DEPTH.short} by month`,
+  axes: ["Month", shortWithUnit(RUN_TIME.NET_DEPTH)],
   series: GROUP_COLUMNS.map((column, index) => ({
     name: `=$${column}$${DEPTH_FROM - 1}`,
     across: `A${DEPTH_FROM}:A${DEPTH_FROM + 11}`,
@@ -147,7 +149,7 @@ export const DEMAND: SheetSpec = {
     ),
     ...table(
       DEPTH_FROM,
-      "Net depth to water [mm a day]",
+      `${RUN_TIME.NET_DEPTH.short} to water [${RUN_TIME.NET_DEPTH.unit}]`,
       { kind: "answer", format: "0.0", shrink: true },
       depthFormula,
     ),

@@ -1,4 +1,6 @@
+import { RUN_TIME } from "../../../core/figures/run-time";
 import { number, words } from "../../form/allowed";
+import { entryField } from "../../form/entry-field";
 import { type Field, formLines } from "../../form/entry-lines";
 import { nestedIfs } from "../../form/nested-ifs";
 import type { SheetSpec } from "../../form/sheet-spec";
@@ -23,7 +25,7 @@ const heavy = (parameter: string, name: string, at: string) => placed(aboveZero(
 const LINES: readonly (string | Field)[] = [
   "The test",
   { label: "Block and date", unit: "words", name: "Leaching_Block", allowed: words() },
-  { label: "Run time of the test", unit: "min", name: minutes, allowed: number(0.1, 1440, "min") },
+  { label: `${RUN_TIME.TIME.name} of the test`, unit: "min", name: minutes, allowed: number(0.1, 1440, "min") },
   {
     label: "Before the run",
     unit: "g",
@@ -46,10 +48,8 @@ const LINES: readonly (string | Field)[] = [
     note: "Let the pot drip into the outer one for half an hour, pour that away, weigh both again.",
   },
   {
-    label: "Leaching fraction wanted",
-    unit: "0 to 0.9",
+    ...entryField("Leaching_Fraction"),
     name: target,
-    allowed: number(0, 0.9, ""),
     note: "Under 0.15 is advised (Florida, UF EP529), but not with recycled or salty water whose EC is not known.",
   },
   "What follows",
@@ -100,7 +100,7 @@ const LINES: readonly (string | Field)[] = [
     note: "Drained / applied (Million and Yeager, UF/IFAS EP529).",
   },
   {
-    label: "Run time corrected",
+    label: `${RUN_TIME.TIME.name} corrected`,
     unit: "min",
     name: "Leaching_Run_Time_min",
     format: "0.0",

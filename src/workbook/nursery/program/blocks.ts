@@ -1,3 +1,7 @@
+import { GROUP_ENTRIES } from "../../../core/figures/entries";
+import { shortWithUnit } from "../../../core/figures/figure";
+import { MEASURES } from "../../../core/figures/measures";
+import { RUN_TIME } from "../../../core/figures/run-time";
 import { type Allowed, choiceFrom, number, words } from "../../form/allowed";
 import { nestedIfs, quoted } from "../../form/nested-ifs";
 import type { CellSpec, CheckSpec } from "../../form/sheet-spec";
@@ -8,15 +12,22 @@ const TYPED = [
   "Block [name]",
   "Group [of Demand]",
   "Area [m²]",
-  "MAR [mm/h]",
+  shortWithUnit(MEASURES.MAR),
   "Multi-plier",
   "Depth typed [mm]",
-  "Depth per pulse, typed [mm]",
+  `${GROUP_ENTRIES.Demand_Take_Up_mm.label}, typed [mm]`,
   "Rest [min]",
   "Flow typed [L/min]",
 ];
 const TYPED_FORMATS = ["", "", "", "0.0#", "0.0##", "0.0#", "0.0#", "", "0.0#"];
-const ANSWERED = ["Depth [mm]", "Run time [min]", "Pulses", "Minutes each", "Water [L/day]", "Flow [L/min]"];
+const ANSWERED = [
+  "Depth [mm]",
+  `${RUN_TIME.TIME.name} [min]`,
+  RUN_TIME.PULSES.short,
+  "Minutes each",
+  "Water [L/day]",
+  "Flow [L/min]",
+];
 const FORMATS = ["0.0", "0.0", "0", "0.0", "#,##0", "0.0"];
 const MOST_PULSES = 1000;
 
@@ -99,7 +110,7 @@ const says = (row: number) => {
       [`T${row}=""`, '"needs a name"'],
       [`SUMPRODUCT((${ofBlocks("T")}=T${row})*1)>1`, '"two blocks of this name"'],
       [`NOT(ISNUMBER(J${row}))`, `J${row}`],
-      ...needed("D", "needs MAR", "MAR must be more than 0 mm/h"),
+      ...needed("D", `needs ${MEASURES.MAR.short}`, `${MEASURES.MAR.short} must be more than 0 mm/h`),
       ...needed("E", "needs a multiplier", "multiplier must be more than 0"),
       [`AND(C${row}="",I${row}="")`, '"needs an area or a flow"'],
       optional("C", "area must be more than 0 m²"),

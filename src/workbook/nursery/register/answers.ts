@@ -1,3 +1,6 @@
+import { changeFormat } from "../../../core/figures/figure";
+import { MEASURES } from "../../../core/figures/measures";
+import { WATER } from "../../../core/figures/water";
 import { SAME_BASIS } from "../../../core/register/basis";
 import { OTHER_AREA } from "../../../core/register/change";
 import { columnOf, linesOf } from "./columns";
@@ -31,16 +34,16 @@ export const REGISTER_ANSWERS: readonly RegisterAnswer[] = [
   { id: "basis", heading: "Can it be compared with that one?", width: 54, align: "left", formula: basisOf },
   ...(
     [
-      ["mar", "MAR, change [mm/h]", "+0.0;-0.0;0.0"],
-      ["cu", "CU, change [points]", "+0.0;-0.0;0.0"],
-      ["du", "DU, change [points]", "+0.0;-0.0;0.0"],
+      ["mar", MEASURES.MAR, MEASURES.MAR.unit],
+      ["cu", MEASURES.CU, "points"],
+      ["du", MEASURES.DU, "points"],
     ] as const
   ).map(
-    ([id, heading, format]): RegisterAnswer => ({
+    ([id, figure, unit]): RegisterAnswer => ({
       id,
-      heading,
+      heading: `${figure.short}, change [${unit}]`,
       width: 8.5,
-      format,
+      format: changeFormat(figure),
       formula: (row) => whereSame(row, difference(id, row)),
     }),
   ),
@@ -48,7 +51,7 @@ export const REGISTER_ANSWERS: readonly RegisterAnswer[] = [
     id: "sc",
     heading: "SC, change",
     width: 8.5,
-    format: "+0.00;-0.00;0.00",
+    format: changeFormat(MEASURES.SC_QUARTER),
     formula: (row) =>
       whereSame(
         row,
@@ -57,7 +60,7 @@ export const REGISTER_ANSWERS: readonly RegisterAnswer[] = [
   },
   {
     id: "water",
-    heading: "Water, change [kL a year]",
+    heading: `${WATER.NOW.short}, change [${WATER.NOW.unit}]`,
     width: 10,
     format: "+#,##0;-#,##0;0",
     formula: (row) =>

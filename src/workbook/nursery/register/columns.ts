@@ -1,6 +1,8 @@
 import { columnLetters } from "../../../cells/letters";
-import { numberFormat } from "../../../core/figures/figure";
+import { asHeading, type Figure, numberFormat, typedEnds } from "../../../core/figures/figure";
 import { MEASURES } from "../../../core/figures/measures";
+import { RUN_TIME } from "../../../core/figures/run-time";
+import { WATER } from "../../../core/figures/water";
 import { COMPARED_KINDS, SHARE_KIND, WIND_CLASSES } from "../../../core/register/basis";
 import { type Allowed, choice, date, number, words } from "../../form/allowed";
 
@@ -42,6 +44,10 @@ const quantity = (
   ],
 });
 
+/** A column of a figure that audits state. */
+const stated = (id: string, figure: Figure, heading: string, width: number): RegisterColumn =>
+  quantity(id, [heading, figure.unit], typedEnds(figure), width, numberFormat(figure));
+
 const oneOf = (id: string, name: string, of: readonly string[], width: number): RegisterColumn => ({
   id,
   heading: name,
@@ -58,7 +64,7 @@ export const REGISTER_COLUMNS: readonly RegisterColumn[] = [
   { id: "site", heading: "Site", width: 28, align: "left", allowed: words() },
   { id: "block", heading: "Block", width: 12, align: "left", allowed: words() },
   { id: "day", heading: "Date", width: 13, format: "yyyy-mm-dd", allowed: date },
-  quantity("cans", ["Cans counted", ""], [1, 600], 10, "0"),
+  quantity("cans", [MEASURES.CANS.name, ""], [1, 600], 10, numberFormat(MEASURES.CANS)),
   {
     id: "grid",
     heading: "Grid [columns × rows]",
@@ -71,14 +77,14 @@ export const REGISTER_COLUMNS: readonly RegisterColumn[] = [
   },
   oneOf("wind", "Wind class", WIND_CLASSES, 18),
   quantity("pressure", ["Mean pressure", "kPa"], [1, 2000], 10.5, "0"),
-  quantity("mar", ["MAR", "mm/h"], [0, 1000], 9, numberFormat(MEASURES.MAR)),
-  quantity("cu", ["CU", "%"], [-1000, 100], 7, numberFormat(MEASURES.CU)),
-  quantity("du", ["DU, low quarter", "%"], [0, 100], 10, numberFormat(MEASURES.DU)),
-  quantity("scCan", ["SC, driest can", ""], [1, 1000], 9, numberFormat(MEASURES.SC_CAN)),
-  quantity("scQuarter", ["SC, low quarter", ""], [1, 1000], 10, numberFormat(MEASURES.SC_QUARTER)),
-  oneOf("kind", "Run time by", [...COMPARED_KINDS, SHARE_KIND], 16),
-  quantity("multiplier", ["Multiplier used", ""], [1, 1000], 12.5, "0.00"),
-  quantity("water", ["Water", "kL a year"], [0, 1e7], 9, "#,##0"),
+  stated("mar", MEASURES.MAR, MEASURES.MAR.short, 9),
+  stated("cu", MEASURES.CU, MEASURES.CU.short, 7),
+  stated("du", MEASURES.DU, asHeading(MEASURES.DU), 10),
+  stated("scCan", MEASURES.SC_CAN, asHeading(MEASURES.SC_CAN), 9),
+  stated("scQuarter", MEASURES.SC_QUARTER, asHeading(MEASURES.SC_QUARTER), 10),
+  oneOf("kind", `${RUN_TIME.TIME.name} by`, [...COMPARED_KINDS, SHARE_KIND], 16),
+  quantity("multiplier", [`${RUN_TIME.MULTIPLIER.short} used`, ""], [1, 1000], 12.5, numberFormat(RUN_TIME.MULTIPLIER)),
+  quantity("water", [WATER.NOW.short, WATER.NOW.unit], [0, 1e7], 9, "#,##0"),
   quantity("area", ["Area of its beds", "m²"], [0.1, 1e7], 8.5, "#,##0"),
   quantity("flow", ["Flow", "L/min"], [0.1, 1e6], 8, "#,##0"),
   oneOf("checked", "Checked", CHECKED_WORDS, 18),

@@ -1,4 +1,6 @@
 import { columnLetters } from "../../../cells/letters";
+import { shortWithUnit } from "../../../core/figures/figure";
+import { MEASURES } from "../../../core/figures/measures";
 import type { CellSpec, ChartSpec } from "../../form/sheet-spec";
 import { columnOf } from "./columns";
 import { AFTER_WORKING } from "./places";
@@ -16,8 +18,8 @@ interface Trend {
 
 const lineCell = (id: string) => (row: number) => `$${columnOf(id)}${row}`;
 const TRENDS: readonly Trend[] = [
-  { id: "MAR", title: "MAR", up: "MAR [mm/h]", value: lineCell("mar") },
-  { id: "CU", title: "CU", up: "CU [%]", value: lineCell("cu") },
+  { id: "MAR", title: MEASURES.MAR.short, up: shortWithUnit(MEASURES.MAR), value: lineCell("mar") },
+  { id: "CU", title: MEASURES.CU.short, up: shortWithUnit(MEASURES.CU), value: lineCell("cu") },
   {
     id: "SC",
     title: "SC that sets the run time",
