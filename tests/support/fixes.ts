@@ -1,43 +1,42 @@
-/** Runs the tests of each fix of the grid with that fix left out: one whose tests pass all the same is no longer needed. */
+/**
+ * Runs the test of each fix of the grid with that fix left out: a fix whose test passes all the same is no longer needed.
+ * `npm test` must be green before. `npm run fixes`, or `npm run fixes sort checks` for some.
+ */
 import { spawnSync } from "node:child_process";
-import { join } from "node:path";
+import { readFileSync, rmSync } from "node:fs";
+import { FIX_TESTS } from "./fix-tests";
 
-const TESTS: Record<string, string> = {
-  failures: "fixes",
-  endless: "fixes",
-  "whole-ranges": "fixes",
-  circles: "fixes",
-  "empty-texts": "fixes",
-  "plain-paste": "fixes",
-  "bar-names": "pane-access",
-  sort: "calculation",
-  comparison: "calculation",
-  calculation: "readings",
-  editing: "readings",
-  checks: "readings",
-  "tab-start": "readings",
-  "list-values": "lists",
-  "list-spelling": "lists",
-  "list-opening": "lists",
-  "typed-values": "refusals",
-  refusals: "refusals",
-  "formula-cache": "grid-work",
-  dependencies: "grid-work",
-  "range-ends": "fixes",
-  shades: "grid-work",
-  drawing: "grid-work",
-  "closed-books": "grid-work",
-  "plain-texts": "../desk/plain-texts",
-  "old-values": "../desk/old-values",
-  "parsed-formulas": "grid-work",
-};
+const REPORT = ".cache/fixes.json";
+
+interface Report {
+  testResults: { message: string; assertionResults: { title: string; status: string }[] }[];
+}
+
+/** What the test of a fix says without it. */
+function verdict(fix: string): string {
+  const [file, title] = FIX_TESTS[fix]!;
+  const asked = ["--config", "tests/vitest.config.mts", `tests/${file}.test.ts`, ...(title ? ["-t", title] : [])];
+  rmSync(REPORT, { force: true });
+  spawnSync("npx", ["vitest", "run", ...asked, "--bail=1", "--reporter=json", `--outputFile=${REPORT}`], {
+    env: { ...process.env, WITHOUT: fix },
+    stdio: "ignore",
+  });
+  let report: Report;
+  try {
+    report = JSON.parse(readFileSync(REPORT, "utf8"));
+  } catch {
+    return `not known: tests/${file}.test.ts did not run`;
+  }
+  const results = report.testResults.flatMap(({ assertionResults }) => assertionResults);
+  const failed = results.find(({ status }) => status === "failed");
+  if (failed) return `still needed: "${failed.title}" fails`;
+  if (results.some(({ status }) => status === "passed")) return `no longer needed: tests/${file}.test.ts passes`;
+  return `not known: no test of tests/${file}.test.ts ran. ${report.testResults.map(({ message }) => message).join(" ")}`;
+}
 
 const asked = process.argv.slice(2);
-for (const [fix, file] of Object.entries(TESTS)) {
-  if (asked.length > 0 && !asked.includes(fix)) continue;
-  const command = ["vitest", "run", "--config", "tests/vitest.config.mts", join("tests/browser", `${file}.test.ts`)];
-  const { status } = spawnSync("npx", command, { env: { ...process.env, WITHOUT: fix }, stdio: "ignore" });
-  console.log(
-    `${fix.padEnd(14)} ${status === 0 ? `no longer needed: ${file}.test.ts passes without it` : "still needed"}`,
-  );
+for (const fix of Object.keys(FIX_TESTS).filter((name) => asked.length === 0 || asked.includes(name))) {
+  const start = Date.now();
+  const said = verdict(fix);
+  console.log(`${fix.padEnd(16)}${String(Math.round((Date.now() - start) / 1000)).padStart(4)} s  ${said}`);
 }
