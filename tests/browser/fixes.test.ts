@@ -89,6 +89,17 @@ describe("fixes of the grid", { timeout: 120_000 }, () => {
     expect((await desk.read("P2:P3")).flat()).toEqual([true, 1]);
   });
 
+  test("shown-numbers: the text of a number is its digits, whatever its cell shows", async () => {
+    await desk.page.evaluate(async () => {
+      await window.desk.write("Example", "P1:P2", [[5], [46024]]);
+      const sheet = window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Example")!;
+      sheet.getRange("P1").setNumberFormat("0.00");
+      sheet.getRange("P2").setNumberFormat("yyyy-mm-dd");
+    });
+    await desk.write("Q1:Q4", [["=LEN(P1)"], ["=LEFT(P2,2)"], ['=FIND("6",P2)'], ["=SUM(LEN(P1:P2))"]]);
+    expect((await desk.read("Q1:Q4")).flat()).toEqual([1, "46", 2, 6]); // 5 and 46024: one digit and five
+  });
+
   test("plain-paste: plain text of several cells leaves fill and format of the cells", async () => {
     const look = () =>
       desk.page.evaluate(() => {

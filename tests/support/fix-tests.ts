@@ -6,6 +6,8 @@ export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: 
   circles: ["browser/fixes", "circles:"],
   "range-ends": ["browser/fixes", "range-ends:"],
   "empty-texts": ["browser/fixes", "empty-texts:"],
+  "shown-numbers": ["browser/fixes", "shown-numbers:"],
+  "changed-names": ["browser/foreign", "is saved with rows that were inserted"],
   "plain-paste": ["browser/fixes", "plain-paste:"],
   "formula-cache": ["browser/grid-work", "formula-cache:"],
   dependencies: ["browser/grid-work", "dependencies:"],
@@ -25,6 +27,7 @@ export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: 
   "typed-values": ["browser/refusals"],
   refusals: ["browser/refusals"],
   "bar-names": ["browser/pane-access"],
+  "bar-roles": ["browser/pane-access", "what opens a list in the grid's bar"],
   "plain-texts": ["desk/plain-texts"],
   "old-values": ["desk/old-values"],
 };

@@ -1,9 +1,11 @@
 import type { Grid } from "../../hosts/desk/grid";
 import { barNames } from "./drawing/bar-names";
+import { barRoles } from "./drawing/bar-roles";
 import { drawing } from "./drawing/drawing";
 import { shades } from "./drawing/shades";
 import type { Fix } from "./fix";
 import { calculation } from "./formulas/calculation";
+import { changedNames } from "./formulas/changed-names";
 import { circles } from "./formulas/circles";
 import { closedBooks } from "./formulas/closed-books";
 import { comparison } from "./formulas/comparison";
@@ -15,6 +17,7 @@ import { formulaCache } from "./formulas/formula-cache";
 import { oldValues } from "./formulas/old-values";
 import { parsedFormulas } from "./formulas/parsed-formulas";
 import { rangeEnds } from "./formulas/range-ends";
+import { shownNumbers } from "./formulas/shown-numbers";
 import { sort } from "./formulas/sort";
 import { wholeRanges } from "./formulas/whole-ranges";
 import { checks } from "./typing/checks";
@@ -36,6 +39,7 @@ export const FIXES: Fix[] = [
   wholeRanges,
   circles,
   sort,
+  shownNumbers,
   comparison,
   rangeEnds,
   oldValues,
@@ -45,6 +49,7 @@ export const FIXES: Fix[] = [
   drawing,
   editing,
   formulaCache,
+  changedNames,
   parsedFormulas,
   checks,
   closedBooks,
@@ -57,6 +62,7 @@ export const FIXES: Fix[] = [
   shades,
   tabStart,
   barNames,
+  barRoles,
 ];
 
 /** The parts of the grid that a fix needs and this version of the grid lacks. */

@@ -19,7 +19,7 @@ const OTHERS: [selector: string, names: string[]][] = [
 ];
 
 /** What the grid's menus say of each command when the pointer is over it. */
-function saidOf({ injector }: Grid): Map<string, string> {
+export function saidOf({ injector }: Grid): Map<string, string> {
   const words = injector.get(LocaleService);
   const said = new Map<string, string>();
   const all = injector.get(IMenuManagerService).getFlatMenuByPositionKey(MenuManagerPosition.RIBBON);
