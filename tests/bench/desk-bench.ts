@@ -1,4 +1,4 @@
-/** The desk in Chromium: its start against the bare grid, an entry to settled figures, many entries. */
+/** The desk in Chromium: its start against the bare grid, an entry to settled figures, many entries, many files. */
 import { readFileSync } from "node:fs";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
@@ -9,7 +9,7 @@ import { type Browser, chromium, type Page } from "playwright-core";
 import type {} from "../../src/desk/script-access";
 import { DIST, productionBuild } from "../browser/dist";
 
-const [STARTS = 5, EDITS = 500] = process.argv.slice(2).map(Number);
+const [STARTS = 5, EDITS = 500, CYCLES = 30] = process.argv.slice(2).map(Number);
 const BARE = ".cache/bare-grid";
 const TYPES: [end: string, type: string][] = [
   ["html", "text/html"],
@@ -70,8 +70,36 @@ const edits = (page: Page, count: number): Promise<number[]> =>
     return times;
   }, count);
 
+/** Saves the open file and opens it again. */
+const cycle = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    await window.desk.host.openBook(await window.desk.host.bytes(), "audit.xlsx");
+    await window.desk.settled();
+  });
+
+/** Megabytes after the tenth cycle and after the last, and seconds a cycle in the first ten and the last ten. */
+async function cycles(page: Page, count: number): Promise<void> {
+  const times: number[] = [];
+  let tenth = 0;
+  for (let i = 1; i <= count; i += 1) {
+    const from = performance.now();
+    await cycle(page);
+    times.push((performance.now() - from) / 1000);
+    if (i === Math.min(10, count)) tenth = await heap(page);
+  }
+  const last = await heap(page);
+  const [early, late] = [times.slice(0, 10), times.slice(-10)].map(mean);
+  console.log(
+    `| seconds to save and open, the first and the last ten of ${count} | ${early!.toFixed(1)}, ${late!.toFixed(1)} |`,
+  );
+  console.log(
+    `| memory after 10 and ${count} times of that, ratio | ${tenth.toFixed(0)} MB, ${last.toFixed(0)} MB, ${(last / tenth).toFixed(2)} |`,
+  );
+}
+
 async function measure(browser: Browser, address: string): Promise<void> {
   const page = await browser.newPage({ viewport: { width: 1600, height: 900 } });
+  page.on("dialog", (dialog) => dialog.accept()); // what is unsaved may go
   await start(page, address, "desk");
   book = await page.evaluate(() => JSON.stringify(window.desk.grid.api.getActiveWorkbook()!.save()));
   await start(page, `${address}bare.html`, "ready");
@@ -97,6 +125,7 @@ async function measure(browser: Browser, address: string): Promise<void> {
   console.log(
     `| memory before and after ${EDITS} entries | ${before.toFixed(0)} MB, ${(await heap(page)).toFixed(0)} MB |`,
   );
+  if (CYCLES > 0) await cycles(page, CYCLES);
 }
 
 async function bench(): Promise<void> {
