@@ -53,14 +53,15 @@ async function start(): Promise<void> {
       ". ",
     );
   });
-  const files = new Files(grid, cells, (name) => {
-    part("file").textContent = name;
-  });
+  const say = (sentence: string) => {
+    part("file").textContent = sentence;
+  };
+  const files = new Files(grid, cells, say);
   const host = freeHost(deskHost(grid, files), cells);
-  part("file").textContent = await openFirst(first, grid, files, host);
+  say(await openFirst(first, grid, files, host));
   await messages.follow(host, grid);
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
-  const work = await keepWork(grid, files, cells, part("restore"));
+  const work = await keepWork(grid, files, cells, part("restore"), say);
   fileButtons(
     files,
     { open: part("open"), save: part("save"), name: part("file") },

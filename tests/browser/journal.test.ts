@@ -1,7 +1,9 @@
+import { strFromU8, strToU8, zipSync } from "fflate";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { foreignParts } from "../foreign/foreign-parts";
 import { startAt, typeByHand } from "./by-hand";
-import { type Desk, type Desks, desks } from "./desk-page";
+import { type Desk, type Desks, desks, openFile } from "./desk-page";
 
 let all: Desks;
 let desk: Desk;
@@ -30,6 +32,19 @@ const noted = (page: Page) =>
         };
       }),
   );
+
+/** How many acts the browser has noted. */
+const keptEdits = () =>
+  new Promise<number>((done) => {
+    const asked = indexedDB.open("canfall", 1);
+    asked.onsuccess = () => {
+      const edits = asked.result.transaction("edits").objectStore("edits").count();
+      edits.onsuccess = () => {
+        asked.result.close();
+        done(edits.result);
+      };
+    };
+  });
 
 /** How many works the browser keeps. */
 const keptWorks = () =>
@@ -104,5 +119,28 @@ describe("work that was not saved", { timeout: 180_000 }, () => {
     await desk.page.waitForTimeout(500);
     expect(await offer(desk.page).isVisible()).toBe(false);
     expect(desk.complaints).toEqual([]);
+  });
+
+  test("is back with rows that came just before a crash, beside a file that changed since", async () => {
+    const bed = (title: string) => {
+      const parts = foreignParts();
+      const [part, texts] = ["xl/worksheets/sheet1.xml", "xl/sharedStrings.xml"] as const;
+      const sheet = strFromU8(parts[part]!).replace(/<sheetProtection [^>]*>/, "");
+      const words = strFromU8(parts[texts]!).replace("Caught", title);
+      return zipSync({ ...parts, [part]: strToU8(sheet), [texts]: strToU8(words) });
+    };
+    await openFile(desk, bed("As it was"), "bed.xlsx");
+    await desk.page.evaluate(async () => {
+      window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!.insertRowsBefore(2, 1);
+      await window.desk.write("Bed 7", "A3", 25);
+    });
+    await expect.poll(() => desk.page.evaluate(keptEdits)).toBeGreaterThan(1);
+    await kill(desk.page);
+    desk = await all.anew("?example=audit");
+    await openFile(desk, bed("As it is now"), "bed.xlsx");
+    await desk.page.getByRole("button", { name: /^Restore the work of .+ on bed\.xlsx$/ }).click();
+    await desk.page.getByText("bed (2).xlsx: the work goes on from bed.xlsx as it was before it changed").waitFor();
+    expect((await desk.read("A1:A5", "Bed 7")).flat()).toEqual(["As it was", 20, 25, 30, 40]);
+    expect(await desk.read("D5", "Bed 7")).toEqual([[115]]); // 20 + 25 + 30 + 40
   });
 });

@@ -12,12 +12,13 @@ const SHIFTS: Record<string, [axis: Shift["axis"], sign: number]> = {
   [mutation("remove-col")]: ["columns", -1],
 };
 
-interface Params {
+export interface ShiftParams {
   subUnitId?: string;
   range?: IRange;
 }
 
-function shiftOf(id: string, { range }: Params): Shift | null {
+/** The rows or columns that a change of the grid inserts or deletes; null where it is another change. */
+export function shiftOf(id: string, { range }: ShiftParams): Shift | null {
   const kind = SHIFTS[id];
   if (!kind || !range) return null;
   const [axis, sign] = kind;
@@ -35,7 +36,7 @@ export class ShiftedSheets {
 
   constructor(grid: Grid) {
     grid.injector.get(ICommandService).onCommandExecuted(({ id, params }) => {
-      const given = (params ?? {}) as Params;
+      const given = (params ?? {}) as ShiftParams;
       if (given.subUnitId === undefined) return;
       if (MOVES.includes(id)) this.moves.add(given.subUnitId);
       const shift = shiftOf(id, given);

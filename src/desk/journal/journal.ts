@@ -3,6 +3,7 @@ import { IEditorBridgeService, IEditorService, SetRangeValuesMutation } from "@u
 import { sheetCells } from "../../hosts/desk/cells";
 import { bookOf, type Grid } from "../../hosts/desk/grid";
 import type { Files } from "../files/files";
+import { type ShiftParams, shiftOf } from "../files/shifted-sheets";
 import type { Draft, Store } from "./store";
 
 type Cells = Record<number, Record<number, unknown> | undefined>;
@@ -41,7 +42,10 @@ export class Journal {
       if (id === SetRangeValuesMutation.id) {
         const { unitId, subUnitId, cellValue } = params as { unitId: string; subUnitId: string; cellValue?: Cells };
         if (bookOf(grid).getId() === unitId) this.changed(subUnitId, cellValue ?? {});
-      } else if (WHOLE.test(id)) this.noteWhole();
+      } else if (WHOLE.test(id)) {
+        this.shifted(id, (params ?? {}) as ShiftParams);
+        this.noteWhole();
+      }
     });
     document.addEventListener("input", () => setTimeout(() => this.noteDraft()), { capture: true });
     grid.injector.get(IEditorBridgeService).visible$.subscribe(({ visible }) => {
@@ -85,7 +89,17 @@ export class Journal {
       input(row, column),
     ]);
     const edit = { sheet: sheet.getSheetName(), cells };
-    if (!this.whole) this.next(() => this.store.add(edit)); // else the whole file takes it in
+    this.next(() => this.store.add(edit));
+  }
+
+  /** Rows and columns that come or go are noted at once, as the whole file is noted only later. */
+  private shifted(id: string, params: ShiftParams): void {
+    const shift = shiftOf(id, params);
+    const sheet = bookOf(this.grid).getSheetBySheetId(params.subUnitId ?? "");
+    if (!shift || !sheet) return;
+    this.begin();
+    const edit = { sheet: sheet.getSheetName(), shift, cells: [] };
+    this.next(() => this.store.add(edit));
   }
 
   /** Notes the whole workbook, once it rests. */

@@ -12,6 +12,7 @@ export async function keepWork(
   files: Files,
   cells: ProtectedCells,
   box: HTMLElement,
+  say: (sentence: string) => void,
 ): Promise<Journal | null> {
   try {
     const store = await Store.open();
@@ -19,6 +20,7 @@ export async function keepWork(
     files.replaced = (by) => (by === "another" ? journal.clear() : journal.noteWhole());
     void offerLeftWork(store, {
       box,
+      say,
       mayGo: () => files.mayGo(),
       restore: (work) => restore(grid, files, cells, store, work),
     });

@@ -4,7 +4,9 @@ interface Parts {
   box: HTMLElement;
   /** Whether what is open may be replaced. */
   mayGo(): boolean;
-  restore(work: Work): Promise<void>;
+  restore(work: Work): Promise<string>;
+  /** Says what was restored. */
+  say(sentence: string): void;
 }
 
 const time = (at: number) => {
@@ -16,7 +18,7 @@ const time = (at: number) => {
 
 /** Offers the newest work that was left behind, in the bar of the page, then the one before it. */
 export async function offerLeftWork(store: Store, parts: Parts): Promise<void> {
-  const { box, mayGo, restore } = parts;
+  const { box, mayGo, restore, say } = parts;
   const [work] = await store.left();
   box.hidden = !work;
   if (!work) return;
@@ -29,7 +31,7 @@ export async function offerLeftWork(store: Store, parts: Parts): Promise<void> {
     };
   };
   act(yes!, async () => {
-    if (mayGo()) await restore(work);
+    if (mayGo()) say(await restore(work));
   });
   act(no!, () => store.drop(work.id));
 }

@@ -1,9 +1,12 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
 import type { Input } from "../../cells/cell";
+import type { Shift } from "../../xlsx/desk-file/book";
 
-/** Cells of a sheet that were given something: row, column, what was typed. */
+/** What was done in a sheet: rows or columns that came or went, then cells that were given something. */
 export interface Edit {
   sheet: string;
+  shift?: Shift;
+  /** Row, column, what was typed. */
   cells: [row: number, column: number, input: Input][];
 }
 
