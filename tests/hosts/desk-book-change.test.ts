@@ -66,3 +66,17 @@ test("days of a workbook that counts from 1904 are saved as it counts them, and 
   const same = book(dated(0, 46024, 46024), dated(1, "=A1+1", 46025), cell(2, "=A1", 46024), cell(3, 7, 7));
   expect(bookChange(before, same, new Map(), { from1904: true }).sheets[0]!.cells).toEqual([]);
 });
+
+test("a format that the grid took over from the cells of a formula is saved only with a formula typed at the desk", () => {
+  const shown = (row: number, input: Input, derived = true): CellState => ({
+    ...cell(row, input, 1),
+    look: { format: "0.0" },
+    ...(derived && { derived: true as const }),
+  });
+  const before = book(cell(0, "=B1", 1), cell(1, "=B2", 1));
+  const after = book(shown(0, "=B1"), shown(1, "=B2", false), shown(2, "=B3"));
+  expect(changed(before, after).cells.map(({ row, look }) => [row, look])).toEqual([
+    [1, { format: "0.0" }], // which a person gave
+    [2, { format: "0.0" }],
+  ]);
+});

@@ -28,6 +28,11 @@ function isBeyond({ input, value }: CellState): boolean {
   return value.error === "#NAME?" || input.replace(/"[^"]*"|'[^']*'/g, "").includes("[");
 }
 
+/** A formula without the quotes that some programs put around every name of a sheet. */
+const unquoted = (input: unknown): unknown => (isFormula(input) ? input.replace(/'((?:[^'!]|'')+)'!/g, "$1!") : input);
+
+const sameInput = (one: unknown, other: unknown): boolean => alike(one, other) || alike(unquoted(one), unquoted(other));
+
 /** A number as a file holds it that counts days from 1904. */
 const inFile = <T>(value: T, look: Look, from1904: boolean): T | number =>
   from1904 && typeof value === "number" && showsDays(look.format) ? value - DAYS_TO_1904 : value;
@@ -36,15 +41,25 @@ const inFile = <T>(value: T, look: Look, from1904: boolean): T | number =>
 const sameDay = (one: unknown, other: unknown): boolean =>
   typeof one === "number" && typeof other === "number" && Math.abs(one - other) === DAYS_TO_1904;
 
+/** A look without a format that the grid took over. */
+function ownLook({ look, derived }: CellState): Look {
+  const { format: _, ...bare } = look;
+  return derived ? bare : look;
+}
+
 function cellChange(before: CellState | undefined, after: CellState, from1904: boolean): CellChange | null {
-  const { row, column, input, value, spill, look } = after;
+  const { row, column, input, value, spill } = after;
   const beyond = isBeyond(after);
   // the grid leaves a formula that it can't read as it was when rows or columns come and go
-  const same = alike(before?.input ?? "", input) || (beyond && before !== undefined && alike(before.unmoved, input));
+  const unmoved = beyond && before !== undefined && sameInput(before.unmoved, input);
+  const same = sameInput(before?.input ?? "", input) || unmoved;
+  // a format that the grid took over belongs to formulas that are new here, not to those of the file
+  const was = before ? ownLook(before) : {};
+  const look = same && was.format === undefined ? ownLook(after) : after.look;
   const typedAnew = !same || !alike(before?.spill, spill);
   const counted = from1904 && sameDay(before?.value, value);
   const calculated = isFormula(input) && !beyond && !counted && !alike(before?.value, value);
-  const dressed = !alike(before?.look ?? {}, look);
+  const dressed = !alike(was, look);
   if (!typedAnew && !calculated && !dressed) return null;
   return {
     row,
@@ -52,7 +67,7 @@ function cellChange(before: CellState | undefined, after: CellState, from1904: b
     ...(typedAnew && { input: inFile(input, look, from1904) }),
     ...((typedAnew || calculated) && { value: inFile(value, look, from1904) }),
     ...(typedAnew && spill && { spill: spill.map((line) => line.map((one) => inFile(one, look, from1904))) }),
-    ...(dressed && { look, was: before?.look ?? {} }),
+    ...(dressed && { look, was }),
   };
 }
 
@@ -112,7 +127,12 @@ export function bookChange(
     const moved = old && shifts.get(sheet.key);
     return { ...sheetChange(old, sheet, from1904), ...(moved && { shifts: moved }) };
   });
-  const changed = sheets.some(({ cells, shifts: moved }) => moved || cells.some(({ input }) => input !== undefined));
+  // a formula that only fills other cells than the file says has changed nothing
+  const isNew = (key: string, { row, column, input }: CellChange) => {
+    const held = before?.sheets.find((one) => one.key === key)?.cells.get(`${row} ${column}`);
+    return input !== undefined && !alike(held?.input, input);
+  };
+  const changed = sheets.some(({ key, cells, shifts: moved }) => moved || cells.some((one) => isNew(key, one)));
   const beyond = after.sheets.some(({ cells }) => [...cells.values()].some(isBeyond));
   return {
     // what the desk can't calculate, or counts from another day, may follow from what changed

@@ -7,6 +7,7 @@ import type { DeskDrawing } from "../../hosts/desk/drawing";
 import { bookOf, type Grid, type Sheet } from "../../hosts/desk/grid";
 import { bookNames } from "../../hosts/desk/names";
 import type { BookName, Frozen, Look, Place } from "../../xlsx/desk-file/book";
+import type { DerivedFormats } from "./derived-formats";
 import { lookOfStyle } from "./looks";
 
 export interface CellState {
@@ -18,6 +19,8 @@ export interface CellState {
   value: Cell;
   spill?: Cell[][];
   look: Look;
+  /** Whether the format of its look comes from the cells that its formula reads. */
+  derived?: true;
 }
 
 export interface SheetState {
@@ -38,12 +41,17 @@ export interface BookState {
   names: BookName[];
 }
 
+interface Known {
+  grid: Grid;
+  formats: DerivedFormats;
+}
+
 function spilledRange(grid: Grid, sheet: Sheet, row: number, column: number): IRange | undefined {
   const ranges = grid.injector.get(FormulaDataModel).getArrayFormulaRange();
   return ranges[bookOf(grid).getId()]?.[sheet.getSheetId()]?.[row]?.[column] ?? undefined;
 }
 
-function cellState(grid: Grid, sheet: Sheet, all: SheetCells, row: number, column: number): CellState {
+function cellState({ grid, formats }: Known, sheet: Sheet, all: SheetCells, row: number, column: number): CellState {
   const input = all.input(row, column);
   const data = sheet.getSheet().getCellMatrix().getValue(row, column);
   const own = data ? sheet.getWorkbook().getStyles().getStyleByCell(data) : undefined;
@@ -54,6 +62,7 @@ function cellState(grid: Grid, sheet: Sheet, all: SheetCells, row: number, colum
     input,
     value: all.value(row, column),
     look: lookOfStyle(own),
+    ...(formats.has(sheet.getSheetId(), row, column, own) && { derived: true }),
     ...(spread && {
       spill: cells(grid, { sheet: sheet.getSheetName(), address: sheet.getRange(spread).getA1Notation() }),
     }),
@@ -85,14 +94,15 @@ const hiddenOf = (lines: Lines<{ hd?: number }>): number[] =>
     line?.hd === 1 ? [Number(place)] : [],
   );
 
-function sheetState(grid: Grid, sheet: Sheet): SheetState {
+function sheetState(known: Known, sheet: Sheet): SheetState {
+  const { grid } = known;
   const found = new Map<string, CellState>();
   const all = sheetCells(grid, sheet);
   sheet
     .getSheet()
     .getCellMatrix()
     .forValue((row, column) => {
-      found.set(`${row} ${column}`, cellState(grid, sheet, all, row, column));
+      found.set(`${row} ${column}`, cellState(known, sheet, all, row, column));
     });
   const { xSplit, ySplit } = sheet.getFreeze();
   const { columnData, rowData } = sheet.getSheet().getConfig();
@@ -115,10 +125,10 @@ function sheetState(grid: Grid, sheet: Sheet): SheetState {
 }
 
 /** All that the desk can save of the open workbook. */
-export function bookState(grid: Grid): BookState {
+export function bookState(grid: Grid, formats: DerivedFormats): BookState {
   const book = bookOf(grid);
   return {
-    sheets: book.getSheets().map((sheet) => sheetState(grid, sheet)),
+    sheets: book.getSheets().map((sheet) => sheetState({ grid, formats }, sheet)),
     names: bookNames(grid).map(({ name, formulaOrRefString: reference }) => ({ name, reference })),
   };
 }

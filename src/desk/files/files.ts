@@ -8,7 +8,9 @@ import { checkedZip } from "../../xlsx/parts/safe-file";
 import type { ProtectedCells } from "../protected-cells";
 import { bookChange } from "./book-change";
 import { type BookState, bookState } from "./book-state";
+import { DerivedFormats } from "./derived-formats";
 import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
+import { madeIn } from "./made-in";
 import { gridWorkbook } from "./open-book";
 import { ShiftedSheets } from "./shifted-sheets";
 
@@ -18,12 +20,6 @@ const QUESTION = "What you changed here is not saved. Open another file all the 
 const WHOLE_MS = 60_000;
 const SAVE_MS = 3000;
 const OPEN_MS = 3000;
-
-/** What a person typed, as one text to compare. */
-function typedIn({ sheets, names }: BookState): string {
-  const cells = sheets.map((sheet) => [...sheet.cells.values()].map(({ row, column, input }) => [row, column, input]));
-  return JSON.stringify([sheets.map(({ name }) => name), cells, names]);
-}
 
 /** Both workbooks' parts, each part by sheet or name. */
 function joined(some: IResources = [], more: IResources = []): IResources {
@@ -44,6 +40,7 @@ export class Files implements DeskFiles {
   private written: BookState | null = null;
   private parts: UnsavedParts = {};
   private readonly shifted: ShiftedSheets;
+  private readonly formats: DerivedFormats;
   /** Whether rows or columns came or went since the file was opened. */
   private hasShifted = false;
   /** What stayed at its old place in a file that was made since the last save, by the key of its sheet. */
@@ -63,13 +60,18 @@ export class Files implements DeskFiles {
     private readonly cells: ProtectedCells,
     private readonly opened: (name: string) => void,
   ) {
-    this.kept = typedIn(bookState(grid));
+    this.formats = new DerivedFormats(grid);
+    this.kept = madeIn(this.state());
     this.shifted = new ShiftedSheets(grid);
+  }
+
+  private state(): BookState {
+    return bookState(this.grid, this.formats);
   }
 
   /** True when what is in the grid was neither saved nor opened as it is. */
   changed(): boolean {
-    return this.halfTyped() || typedIn(bookState(this.grid)) !== this.kept;
+    return this.halfTyped() || madeIn(this.state()) !== this.kept;
   }
 
   /** True while a cell is open with text that was not there before. */
@@ -115,8 +117,8 @@ export class Files implements DeskFiles {
     this.base = base;
     this.opened(name);
     this.replaced("another");
-    this.written = bookState(this.grid);
-    this.kept = typedIn(this.written);
+    this.written = this.state();
+    this.kept = madeIn(this.written);
     await this.calculated();
   }
 
@@ -145,7 +147,7 @@ export class Files implements DeskFiles {
       resources: joined(there.resources, more.resources),
     });
     this.cells.know(book.sheets);
-    const state = bookState(this.grid);
+    const state = this.state();
     const added = state.sheets.filter(({ key }) => more.sheetOrder!.includes(key));
     const isNew = ({ name }: { name: string }) => book.names.some((one) => one.name === name);
     this.written = {
@@ -213,7 +215,7 @@ export class Files implements DeskFiles {
     this.stale = !(await this.current(limit));
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
     this.file ??= XlsxFile.blank();
-    const state = bookState(this.grid);
+    const state = this.state();
     this.noteBehind();
     const bytes = await this.file.save(
       bookChange(this.written, state, this.shifted.shifts(), { stale: this.stale, from1904: this.file.from1904 }),
@@ -235,7 +237,7 @@ export class Files implements DeskFiles {
     if (this.halfTyped()) await bookOf(this.grid).endEditingAsync(true);
     if (await this.grid.calculation.settledWithin(SAVE_MS)) await prepare();
     const { bytes, state } = await this.write(SAVE_MS);
-    this.kept = typedIn(state);
+    this.kept = madeIn(state);
     this.base = bytes;
     this.shifted.forget();
     this.behind.clear();

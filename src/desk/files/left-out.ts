@@ -34,7 +34,7 @@ function kindsOf(part: string | undefined): Set<string> {
   const look = (value: unknown) => {
     if (value === null || typeof value !== "object") return;
     if (!Array.isArray(value) && [...PLACES, "note"].some((name) => name in value)) {
-      const plain = JSON.stringify(value, (name, held) => (PLACES.has(name) ? undefined : held));
+      const plain = JSON.stringify(value, (name, held) => (PLACES.has(name) || held === "" ? undefined : held));
       found.add(plain.replace(/\d+/g, ""));
     } else for (const one of Object.values(value)) look(one);
   };
