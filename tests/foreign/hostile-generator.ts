@@ -316,13 +316,11 @@ const KINDS: Kind[] = [
   ["no archive", (draw) => Uint8Array.from({ length: draw(3000) }, () => draw(256))],
 ];
 
-/** Files that no program should write: the known ones, then kinds of damage drawn again and again. */
-export function hostileSet(count: number, seed = 16): HostileFile[] {
-  const draw = drawing(seed);
-  const known = HOSTILE.map(([wrong, make]) => ({ wrong, file: zipSync(make()) }));
-  const drawn = Array.from({ length: Math.max(0, count - known.length) }, (_, i): HostileFile => {
-    const [wrong, make] = KINDS[i % KINDS.length]!;
-    return { wrong: `${wrong} (${i})`, file: make(draw) };
-  });
-  return [...known, ...drawn].slice(0, count);
+/** A file that no program should write: the known ones come first, then kinds of damage drawn again and again. */
+export function hostileFile(number: number, seed = 16): HostileFile {
+  const known = HOSTILE[number];
+  if (known) return { wrong: known[0], file: zipSync(known[1]()) };
+  const i = number - HOSTILE.length;
+  const [wrong, make] = KINDS[i % KINDS.length]!;
+  return { wrong: `${wrong} (${i})`, file: make(drawing(seed * 10_000 + i)) };
 }
