@@ -25,5 +25,16 @@ export function placesOf(range: string): string[] {
   return places;
 }
 
+const RANGE = /^[A-Z]{1,3}[1-9]\d{0,6}(:[A-Z]{1,3}[1-9]\d{0,6})?$/;
+const MOST_PLACES = 100_000;
+
+/** Whether a text is a rectangle of cells, and not of more than a sheet of ours could hold. */
+export function isRange(text: string): boolean {
+  if (!RANGE.test(text)) return false;
+  const [top, left] = parts(firstCell(text));
+  const [bottom, right] = parts(text.split(":")[1] ?? text);
+  return bottom >= top && right >= left && (bottom - top + 1) * (right - left + 1) <= MOST_PLACES;
+}
+
 /** `$C$5:$F$7` of `C5:F7`. */
 export const absolute = (range: string): string => range.replace(/\$?([A-Z]+)\$?(\d+)/g, "$$$1$$$2");

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { figureFindings } from "../share/check/figure-findings";
-import { changed, type Finding } from "../share/finding";
+import { changed, type Finding, grouped } from "../share/finding";
 import { checkedFile } from "../share/register-table";
 
 /** What is printed of a file, one line of JSON each. */
@@ -22,7 +22,8 @@ async function lineOf(file: string): Promise<Line> {
   }
   const { report, problem } = await checkedFile(file, bytes);
   if (!report) return refused(problem);
-  const findings = [...figureFindings(report.figures), ...report.findings, ...report.follows.map(following)];
+  // what was changed first, then what follows from it
+  const findings = [...report.findings, ...grouped(figureFindings(report.figures)), ...report.follows.map(following)];
   return {
     file,
     result: report.agrees ? "agrees" : "findings",

@@ -1,19 +1,26 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, it } from "vitest";
+import { checkCopy } from "../../src/share/check/check-copy";
 import { shareCopy } from "../../src/share/copy/share-copy";
 import { BOOK_KINDS } from "./forged/book-kinds";
 import { CELL_KINDS } from "./forged/cell-kinds";
+import { ForgedFile } from "./forged/forged-file";
+import { FURTHER_KINDS } from "./forged/further-kinds";
 import { LOOK_KINDS } from "./forged/kinds";
 import { found } from "./forged/outcome";
+import { PACKED_KINDS } from "./forged/packed-kinds";
+import { PLAN_KINDS } from "./forged/plan-kinds";
 import { SHEET_KINDS } from "./forged/sheet-kinds";
 
 /** `npm run proof:forged` tries all of them, and those that openpyxl makes. */
-const ALL = [...LOOK_KINDS, ...BOOK_KINDS, ...CELL_KINDS, ...SHEET_KINDS];
+const ALL = [...LOOK_KINDS, ...BOOK_KINDS, ...CELL_KINDS, ...SHEET_KINDS, ...FURTHER_KINDS, ...PACKED_KINDS];
 const A_TENTH = ALL.filter((_, index) => index % 10 === 4);
 
 describe("forged copies, a tenth of the kinds", () => {
   let copy: Uint8Array;
+  let plan: Uint8Array;
   beforeAll(async () => {
+    plan = await shareCopy(new Uint8Array(readFileSync("templates/example-nursery.xlsx")), new Date(2026, 10, 25));
     copy = await shareCopy(new Uint8Array(readFileSync("templates/example-audit.xlsx")), new Date(2026, 10, 25));
   });
 
@@ -26,4 +33,25 @@ describe("forged copies, a tenth of the kinds", () => {
     expect({ isFound, said }).toMatchObject({ isFound: true });
     expect(said).not.toBe("");
   });
+
+  it.each([
+    ["changed", (tag: string) => tag.replace(/<v>[^<]*/, "<v>41"), 'was "30" when the copy was made and is "41".'],
+    ["deleted", (tag: string) => tag.replace(/<v>[^<]*<\/v>/, ""), 'was "30" when the copy was made and is blank.'],
+  ])("one reading %s is one finding; what follows from it is told apart and hides nothing", async (_, change, said) => {
+    const file = new ForgedFile(copy);
+    file.cell("Cans", "H8", change);
+    const { findings, follows } = await checkCopy(file.bytes());
+    expect(findings.map(({ class: kind, text }) => [kind, text])).toEqual([
+      ["changed", `The reading in Cans!H8 (row 3, column 2 of the cans) ${said}`],
+    ]);
+    expect(follows.length).toBeGreaterThan(50);
+  });
+
+  it.each(PLAN_KINDS.filter((_, index) => index % 10 === 1).map((forgery) => [forgery.kind, forgery] as const))(
+    "%s: is found",
+    async (_, forgery) => {
+      const { found: isFound, said } = await found(plan, forgery);
+      expect({ isFound, said }).toMatchObject({ isFound: true });
+    },
+  );
 });

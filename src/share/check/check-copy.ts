@@ -134,7 +134,7 @@ async function checkedBy(
       : lookFindings(
           book,
           known,
-          rebuilt && isKnown ? [evidenceOwn(rebuilt)] : [],
+          rebuilt && isKnown ? [evidenceOwn(rebuilt, evidence?.inputs.length ?? 0)] : [],
           evidence ? shortCode(evidence.hash) : "",
         )),
   ]);

@@ -1,4 +1,4 @@
-import { cellAt } from "../../cells/places";
+import { cellAt, placesOf } from "../../cells/places";
 import { absolute } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
 import type { CellSpec, Kind } from "../../workbook/form/sheet-spec";
@@ -25,6 +25,7 @@ const KINDS: Readonly<Record<EvidenceRow["look"], Kind>> = {
 };
 const FILLED = /^filled by the formula in [A-Z]+\d+$/;
 const LAST_COLUMN = "F";
+const COLUMNS = [0, 1, 2, 3, 4, 5];
 
 /** The Evidence sheet as it has to be, from what is typed in the file's own sheets now. */
 export function rebuiltEvidence(
@@ -65,7 +66,8 @@ export function evidenceFindings(book: FileBook, rebuilt: EvidenceRows, listed: 
   const cells = rebuilt.rows.flatMap(({ cells }, i) =>
     i + 1 >= until
       ? []
-      : cells.flatMap((was, j) => {
+      : COLUMNS.flatMap((j) => {
+          const was = cells[j] ?? null;
           const address = cellAt(i + 1, j + 1);
           const cell = sheet.cells.get(address);
           if (cell?.formula !== undefined) {
@@ -85,8 +87,16 @@ export function evidenceFindings(book: FileBook, rebuilt: EvidenceRows, listed: 
   return [...cells, ...names];
 }
 
-/** What the looks of the Evidence sheet are held against. */
-export function evidenceOwn({ rows }: EvidenceRows): OwnSheet {
+/**
+ * What the looks of the Evidence sheet are held against.
+ *
+ * @param listed Lines of what was typed that the sheet has: more than rebuilt where some of it was deleted since
+ */
+export function evidenceOwn({ rows, names }: EvidenceRows, listed: number): OwnSheet {
+  const top = names.get("Evidence_Inputs")?.top ?? rows.length + 1;
+  const last = Math.max(rows.length, top + listed - 1);
+  const isMoved = listed !== rows.length - top + 1;
+  const lowest = Math.min(...rows.slice(top - 1).map(rowHeight));
   const merges = rows.flatMap((row, i) => (isAcross(row) ? [`A${i + 1}:${LAST_COLUMN}${i + 1}`] : []));
   const cells = rows.flatMap((row, i) =>
     row.cells.flatMap((value, j): CellSpec[] =>
@@ -109,14 +119,15 @@ export function evidenceOwn({ rows }: EvidenceRows): OwnSheet {
     cells,
     widths: WIDTHS,
     hidden: new Set(),
-    heights: Object.fromEntries(rows.map((row, i) => [i + 1, rowHeight(row)])),
+    heights: Object.fromEntries(rows.map((row, i) => [i + 1, isMoved && i + 1 >= top ? lowest : rowHeight(row)])),
     merges,
     used,
-    places: new Set(used.map(({ row, column }) => cellAt(row, column))),
+    places: new Set(placesOf(`A1:${LAST_COLUMN}${last}`)),
     shades: [],
     charts: [],
     checks: [],
     pageEnds: [],
+    manyPages: true,
     frozen: { rows: 0, columns: 0 },
     printed: null,
     repeated: null,

@@ -57,6 +57,13 @@ function printedFindings({ workbook, allNames }: FileBook, own: readonly OwnShee
   });
 }
 
+/** Share of a window's width below which no tab of a sheet is seen [0.1 %]. */
+const LEAST_TABS = 50;
+/** No screen begins so far to the left or the top [20ths of a point]. */
+const FAR_OFF = 30_000;
+const isFarOff = (view: ReadonlyMap<string, string>) =>
+  ["xWindow", "yWindow"].some((side) => Math.abs(Number(view.get(side) ?? 0)) > FAR_OFF && !on(view.get("minimized")));
+
 function settingFindings({ workbook }: FileBook): Finding[] {
   const given = (name: string) => childOf(workbook, isMain, name)?.given;
   const calc = given("calcPr");
@@ -78,11 +85,11 @@ function settingFindings({ workbook }: FileBook): Finding[] {
     ),
     ...said(on(calc?.get("iterate")), added(FILE, "allows formulas that refer to themselves")),
     ...said(
-      views.some((view) => off(view.get("showSheetTabs"))),
+      views.some((view) => off(view.get("showSheetTabs")) || Number(view.get("tabRatio") ?? 600) < LEAST_TABS),
       misleading(FILE, "does not show the tabs of its sheets"),
     ),
     ...said(
-      views.some((view) => (view.get("visibility") ?? "visible") !== "visible"),
+      views.some((view) => (view.get("visibility") ?? "visible") !== "visible" || isFarOff(view)),
       misleading(FILE, "opens out of sight"),
     ),
     ...said((given("workbookPr")?.get("showObjects") ?? "all") !== "all", misleading(FILE, "does not show its charts")),
@@ -119,7 +126,7 @@ function ambiguousFindings({ workbook }: FileBook): Finding[] {
   if (doubled.length > 0) {
     return [misleading(FILE, `holds ${doubled[0]} twice, of which programs read one or the other`)];
   }
-  const foreign = workbook.children.filter(({ name }) => name === "AlternateContent");
+  const foreign = workbook.children.filter(({ space, name }) => !isMain(space) && name !== "extLst");
   const twofold = foreign.some((one) => [...within(one)].some(({ space }) => isMain(space)));
   return twofold ? [misleading(FILE, "lists parts that only some programs read")] : [];
 }

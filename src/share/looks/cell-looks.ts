@@ -1,5 +1,5 @@
 import { firstCell } from "../../cells/places";
-import { placeName } from "../../cells/sheet-area";
+import { addressParts, placeName } from "../../cells/sheet-area";
 import type { CellSpec } from "../../workbook/form/sheet-spec";
 import type { FileCell } from "../../xlsx/parts/file-cell";
 import type { BookSheet } from "../../xlsx/parts/workbook-file";
@@ -7,12 +7,16 @@ import { type Finding, misleading } from "../finding";
 import { contrast } from "./colours";
 import type { FileLooks, Look } from "./file-looks";
 import { ownLook } from "./own-look";
-import { coloured, IN_QUOTES, isRounding, readable, shownText } from "./shown";
+import type { OwnSheet } from "./own-sheet";
+import { coloured, IN_QUOTES, isRounding, readable, shownText, shownWidth } from "./shown";
 
 const LEAST_CONTRAST = 3;
-const SMALLER = 0.75;
-const LARGER = 1.4;
-const MOST_INDENT = 3;
+const SMALLER = 0.9;
+const LARGER = 1.25;
+const MOST_INDENT = 1;
+/** Signs that a format may add without changing what is read. */
+const MOST_BLANKS = 4;
+const PAPER = "ffffff";
 const HIDING = ["fill", "centerContinuous", "distributed"];
 
 /** The formats of numbers that programs give a cell without one, after those of the cells that it calculates with. */
@@ -43,6 +47,12 @@ function otherText(cell: FileCell, own: Look, seen: Look, read: string | undefin
   if (value === null || own.format === seen.format) return null;
   if (STRANGE.test(seen.format.replace(IN_QUOTES, ""))) {
     return { what: "its number format fills its cell or shows other digits", was: own.format, is: seen.format };
+  }
+  if (typeof value === "boolean" && !LOGICAL_FORMAT.test(seen.format) && seen.format !== "General") {
+    return { what: "its number format may show other words than TRUE and FALSE", was: own.format, is: seen.format };
+  }
+  if (shownWidth(value, seen.format) > shownWidth(value, own.format) + MOST_BLANKS) {
+    return { what: "its number format adds blanks for which its column has no room" };
   }
   const [is, was] = [shownText(value, seen.format), shownText(value, own.format)];
   if (is === was && !coloured(value, seen.format)) return null;
@@ -90,6 +100,25 @@ function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined)
 }
 
 const isEmpty = (cell: FileCell) => cell.error === undefined && (cell.value ?? "") === "";
+
+/** Cells beside those of the workbook, over which its texts run on, that have a colour behind them. */
+export function besideFindings({ name, places, used }: OwnSheet, sheet: BookSheet, { cells }: FileLooks): Finding[] {
+  const last = {
+    row: Math.max(...used.map(({ row }) => row)),
+    column: Math.max(...used.map(({ column }) => column)),
+  };
+  const isPlain = (style: number) => (cells[style]?.fill ?? PAPER) === PAPER;
+  const rows = sheet.rows
+    .filter(({ number, style = 0 }) => number <= last.row && !isPlain(style))
+    .map(({ number }) => misleading(`${name}, row ${number}`, OTHER_PAPER, "", "", "beside"));
+  const beside = [...sheet.cells].flatMap(([address, { given }]) => {
+    if (isPlain(Number(given.get("s") ?? 0)) || places.has(address)) return [];
+    const { row, column } = addressParts(address);
+    const isNear = row <= last.row && column <= last.column;
+    return isNear ? [misleading(placeName(name, address), OTHER_PAPER, "", "", "beside")] : [];
+  });
+  return [...rows, ...beside];
+}
 
 /** The look that a file gives a cell. */
 export const lookOf = ({ cells }: FileLooks, cell: FileCell | undefined): Look | undefined =>

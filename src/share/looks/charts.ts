@@ -4,6 +4,7 @@ import { cellsIn, type FileBook } from "../../xlsx/parts/workbook-file";
 import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
 import { sameNumber } from "../check/agreement";
 import { added, type Finding, misleading } from "../finding";
+import { contrast } from "./colours";
 import type { OwnSheet } from "./own-sheet";
 
 const PLAIN_FORMAT = /^[#,0.%@ a-z\\/:-]*$/i;
@@ -12,7 +13,15 @@ const NO_WORDS = "None";
 /** Some programs write the name of a series as a formula. */
 const IN_QUOTES = /^".*"$/s;
 const LITERAL = ["numLit", "strLit"];
-const LAID_OVER = ["userShapes", "trendline", "errBars"];
+const LAID_OVER = ["userShapes", "trendline", "errBars", "view3D", "upDownBars", "dPt"];
+const FILLED_IN = ["blipFill", "gradFill", "pattFill"];
+/** A series that programs leave out by a list of their own. */
+const LEFT_OUT = /^filtered\w*Series$/;
+const KINDS = { bar: "barChart", line: "lineChart", scatter: "scatterChart" } as const;
+const LEAST_LETTERS = 600;
+const PAPER = "ffffff";
+
+const childNamed = (parent: XmlElement | undefined, name: string) => parent?.children.find((one) => one.name === name);
 
 interface Drawn {
   references: string[];
@@ -25,11 +34,36 @@ interface Drawn {
   otherFormat: boolean;
   /** Elements of its series. */
   series: XmlElement[];
+  /** What it is drawn as: barChart and the like, and how its columns are put together. */
+  kinds: string[];
+  grouping: string;
+  /** Something of it is not drawn: an axis, a series, words in tiny letters. */
+  leftOut: boolean;
+  /** A picture or a pattern is in it. */
+  filledIn: boolean;
+  legend: boolean;
+}
+
+const WORDS_IN = ["txPr", "rPr", "defRPr"];
+const BEHIND = ["chartSpace", "plotArea"];
+const LIGHT = 1.6;
+
+/** Whether words are of nearly the colour of paper, or what is behind a chart is of another. */
+function isUnreadable(element: XmlElement): boolean {
+  const onPaper = (from: XmlElement) =>
+    [...within(from)]
+      .filter(({ name }) => name === "srgbClr")
+      .map(({ given }) => contrast(given.get("val") ?? "", PAPER));
+  if (WORDS_IN.includes(element.name)) return onPaper(element).some((reads) => !(reads >= LIGHT));
+  if (!BEHIND.includes(element.name)) return false;
+  const fill = childNamed(childNamed(element, "spPr"), "solidFill");
+  return fill !== undefined && onPaper(fill).some((reads) => !(reads < LIGHT));
 }
 
 /** What a chart draws. */
 function drawnBy({ parts }: FileBook, part: string): Drawn {
-  const all = [...within(xmlTree(textOf(parts, part)))];
+  const chart = xmlTree(textOf(parts, part));
+  const all = [chart, ...within(chart)];
   const formulas = all.filter(({ name }) => name === "f").map(({ text }) => text.trim());
   const has = (...names: string[]) => all.some(({ name }) => names.includes(name));
   return {
@@ -42,12 +76,23 @@ function drawnBy({ parts }: FileBook, part: string): Drawn {
       ),
     ],
     bent:
-      has("logBase", "min", "max") ||
+      has("logBase", "min", "max", "crossesAt") ||
+      all.some(({ name, given }) => name === "crosses" && given.get("val") !== "autoZero") ||
       all.some(({ name, given }) => name === "orientation" && given.get("val") === "maxMin"),
     literal: has(...LITERAL),
     laidOver: has(...LAID_OVER),
-    otherFormat: all.some(({ name, given }) => name === "numFmt" && !PLAIN_FORMAT.test(given.get("formatCode") ?? "")),
+    otherFormat:
+      has("dispUnits") ||
+      all.some(({ name, given }) => name === "numFmt" && !PLAIN_FORMAT.test(given.get("formatCode") ?? "")),
     series: all.filter(({ name }) => name === "ser"),
+    kinds: all.filter(({ name }) => /^\w+Chart$/.test(name)).map(({ name }) => name),
+    grouping: all.find(({ name }) => name === "grouping")?.given.get("val") ?? "standard",
+    leftOut:
+      all.some(({ name }) => LEFT_OUT.test(name)) ||
+      all.some(({ name, given }) => name === "delete" && given.get("val") !== "0" && given.get("val") !== "false") ||
+      all.some(({ given }) => Number(given.get("sz") ?? LEAST_LETTERS) < LEAST_LETTERS),
+    filledIn: has(...FILLED_IN) || all.some(isUnreadable),
+    legend: has("legend"),
   };
 }
 
@@ -91,6 +136,12 @@ function keepsOther(book: FileBook, series: readonly XmlElement[]): boolean {
     });
 }
 
+/** Whether the columns of a series are filled with one colour that can be seen. */
+function isFilled(series: XmlElement): boolean {
+  const fill = childNamed(childNamed(series, "spPr"), "solidFill");
+  return fill !== undefined && ![...within(fill)].some(({ name }) => name === "alpha");
+}
+
 /** What a chart's references lead to, on the sheet that it should draw. */
 const drawnCells = (references: readonly string[], own: OwnSheet): Set<string> =>
   new Set(
@@ -116,22 +167,29 @@ export function inOwnOrder<T extends { chart: string }>(book: FileBook, own: Own
 /** What of the charts of a sheet is other than the workbook's: cells, words, scales and colours. */
 export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly string[]): Finding[] {
   return charts.flatMap((part, index) => {
-    const { references, words, bent, literal, laidOver, otherFormat, series } = drawnBy(book, part);
+    const { references, words, bent, literal, laidOver, otherFormat, series, ...drawing } = drawnBy(book, part);
     const here = drawnCells(references, own);
     const wanted = ownReferences(own, index);
-    const { title = "", axes = [], series: drawn = [] } = own.charts[index] ?? {};
+    const { title = "", axes = [], series: drawn = [], type = "bar", stacked } = own.charts[index] ?? {};
     const said = (when: boolean, what: string, was = "", is = "") =>
       when ? [misleading(own.name, what, was, is)] : [];
     const all = words.join(" ");
     const strange = words.filter(
       (word) => ![title, ...axes, ...drawn.map(({ name }) => name), NO_WORDS].some((known) => known.includes(word)),
     );
+    const otherKind =
+      drawing.kinds.join() !== KINDS[type] || (type === "bar" && (drawing.grouping === "stacked") !== !!stacked);
     const colours = series.map((one) => [...within(one)].map(({ given }) => given.get("val")?.toLowerCase()));
-    const otherColour = drawn.some(({ colour }, i) => !colours[i]?.includes(colour.slice(1).toLowerCase()));
+    const otherColour =
+      drawn.some(({ colour }, i) => !colours[i]?.includes(colour.slice(1).toLowerCase())) ||
+      (type === "bar" && series.some((one) => !isFilled(one)));
     return [
       ...said(literal || !isSame(here, wanted), `the chart "${title}" draws other cells than the workbook's`),
       ...said(title !== "" && !all.includes(title), "a chart has another title", title, all.slice(0, 60)),
       ...said(strange.length > 0, `the chart "${title}" says "${strange[0]?.slice(0, 60)}"`, "", strange[0]),
+      ...said(otherKind, `the chart "${title}" is drawn in another way than the workbook's`),
+      ...said(drawing.leftOut || (drawn.length > 1 && !drawing.legend), `a part of the chart "${title}" is not shown`),
+      ...said(drawing.filledIn, `the chart "${title}" has a picture or a pattern in it`),
       ...said(bent, `an axis of the chart "${title}" was set by hand`),
       ...said(otherFormat, `the chart "${title}" shows its numbers in another format`),
       ...said(laidOver, `something is laid over the chart "${title}"`),

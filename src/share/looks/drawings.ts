@@ -1,6 +1,5 @@
 import { cellAt } from "../../cells/places";
 import { areaOf } from "../../cells/sheet-area";
-import { kindOf } from "../../xlsx/parts/namespaces";
 import { relationsOf, textOf } from "../../xlsx/parts/relations";
 import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
 import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
@@ -54,19 +53,24 @@ function boxOf(anchor: XmlElement): Placed["box"] {
 
 function placedIn({ parts }: FileBook, part: string): Placed[] {
   const relations = relationsOf(parts, part);
-  return xmlTree(textOf(parts, part)).children.map((anchor) => {
+  return xmlTree(textOf(parts, part)).children.flatMap((anchor) => {
     const inside = [...within(anchor)];
+    if (inside.length > 0 && inside.filter(({ name }) => name === "cNvPr").every(isHidden) && inside.some(isHidden))
+      return [];
     const chart = inside.find(({ name }) => name === "chart");
     const id = chart && [...chart.raw].find(([name]) => name.endsWith(":id"))?.[1];
     const relation = relations.find((one) => one.id === id && one.kind === "chart");
     const picture = inside.some(({ name }) => name === "pic");
+    const more = picture || inside.some(({ name }) => ["sp", "cxnSp", "grpSp", "contentPart"].includes(name));
     return {
-      what: relation ? "a chart" : picture ? "a picture" : "a drawing or text box",
-      chart: relation?.part ?? null,
+      what: relation && !more ? "a chart" : picture ? "a picture" : "a drawing or text box",
+      chart: more ? null : (relation?.part ?? null),
       box: boxOf(anchor),
     };
   });
 }
+
+const isHidden = ({ name, given }: XmlElement) => name === "cNvPr" && ["1", "true"].includes(given.get("hidden") ?? "");
 
 const places = (own: OwnSheet) => new Set(own.used.map(({ row, column }) => cellAt(row, column)));
 
@@ -104,6 +108,10 @@ function isInPlace(own: Box, box: Box | null): boolean {
   );
 }
 
+/** Whether a shape of the older drawings is a note, which its style has to hide: some programs show it otherwise. */
+const isNote = ({ children }: XmlElement) =>
+  children.some(({ name, given }) => name === "ClientData" && given.get("ObjectType") === "Note");
+
 /** Cells with notes, and whether a note is always open. */
 function noteFindings(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[] {
   const relations = relationsOf(book.parts, sheet.part);
@@ -114,12 +122,11 @@ function noteFindings(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[
   const notes = trees("comments").flatMap((tree) => [...within(tree)].filter(({ name }) => name === "comment"));
   const vml = trees("vmlDrawing").flatMap((tree) => [...within(tree)]);
   const open = vml.some(
-    ({ name, given }) => name === "Visible" || /visibility\s*:\s*visible/i.test(given.get("style") ?? ""),
+    (shape) =>
+      shape.name === "Visible" || (isNote(shape) && !/visibility\s*:\s*hidden/i.test(shape.given.get("style") ?? "")),
   );
   const drawn = vml.filter(({ name }) => VML_SHAPES.includes(name));
-  const shapes = drawn.filter(
-    (shape) => !shape.children.some(({ name, given }) => name === "ClientData" && given.get("ObjectType") === "Note"),
-  );
+  const shapes = drawn.filter((shape) => !isNote(shape));
   return [
     ...notes.map(({ given }) => added(`${own.name}!${given.get("ref") ?? ""}`, `has ${NOTE}`, "", "", NOTE)),
     ...(open ? [misleading(own.name, "a note is always open and can lie over figures")] : []),
@@ -130,8 +137,8 @@ function noteFindings(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[
 function otherRelations(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[] {
   return relationsOf(book.parts, sheet.part)
     .filter(
-      ({ kind, type }) =>
-        !KNOWN_RELATIONS.includes(kind) && !/threadedComment$/.test(type) && kindOf(type) !== "comments",
+      ({ kind, type, part }) =>
+        (!KNOWN_RELATIONS.includes(kind) && !/threadedComment$/.test(type)) || (part !== "" && !book.parts.has(part)),
     )
     .map(({ kind }) =>
       misleading(own.name, `points to a part that the workbook does not have${kind ? ` (${kind})` : ""}`),

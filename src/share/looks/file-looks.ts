@@ -73,7 +73,8 @@ function themeFonts(theme: XmlElement | null): Record<string, string | undefined
   return { minor: latin("minorFont"), major: latin("majorFont") };
 }
 
-const isStrange = (font: string) => NOT_LETTERS.test(font) || !TEXT_FONTS.test(font.trim());
+/** Whether the letters of a font may look like other signs. */
+export const isStrange = (font: string) => NOT_LETTERS.test(font) || !TEXT_FONTS.test(font.trim());
 
 /** The looks of the styles and the theme of a file. */
 export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): FileLooks {
@@ -124,8 +125,31 @@ export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): Fi
     };
   });
   const laid = list("dxfs", "dxf");
-  const usualSize = Number(childOf(fonts[0], isMain, "sz")?.given.get("val") ?? 11);
-  return { cells, laid, theme, indexed, usualSize, twofold: twofoldIn(root) };
+  const usual = list("cellStyles", "cellStyle")
+    .find(({ given }) => given.get("builtinId") === "0")
+    ?.given.get("xfId");
+  const usualFont = list("cellStyleXfs", "xf")[Number(usual ?? 0)]?.given.get("fontId");
+  const sizes = [fonts[0], fonts[Number(usualFont ?? 0)]].map((font) =>
+    Number(childOf(font, isMain, "sz")?.given.get("val") ?? 11),
+  );
+  const usualSize = sizes.find((size) => size !== 11) ?? 11;
+  return { cells, laid, theme, indexed, usualSize, twofold: twofoldIn(root, themeTree) };
+}
+
+const LARGEST_LAID = 15.4;
+const LEAST_LAID = 8.25;
+const RAISED = ["superscript", "subscript"];
+
+/** Whether an element of a conditional format does more than colour: programs write a usual font and size. */
+function isOddLaid({ name, given }: XmlElement): boolean {
+  const value = given.get("val") ?? "";
+  if (name === "sz") return !(Number(value) >= LEAST_LAID && Number(value) <= LARGEST_LAID);
+  if (name === "name") return isStrange(value);
+  if (name === "vertAlign") return RAISED.includes(value);
+  if (name === "charset") return value === SYMBOL_CHARSET;
+  if (name === "alignment") return given.size > 0;
+  if (name === "patternFill") return !["solid", "none"].includes(given.get("patternType") ?? "solid");
+  return name === "gradientFill";
 }
 
 /** The colours that a conditional format lays over a cell, as `rrggbb`; null where it leaves them. */
@@ -139,7 +163,7 @@ export function laidColours({ laid, theme, indexed }: FileLooks, index: number) 
   return {
     colour: ink ? colourOf(ink, theme, indexed, "000000") : null,
     fill: paper ? colourOf(paper, theme, indexed, "ffffff") : null,
-    struck: flag(childOf(font, isMain, "strike")),
+    odd: parts.some(isOddLaid) || flag(childOf(font, isMain, "strike")),
     format: parts.find(({ name }) => name === "numFmt")?.given.get("formatCode") ?? null,
   };
 }

@@ -7,11 +7,14 @@ import { type Finding, misleading } from "../finding";
 import { on } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
 
-const NARROW = 0.75;
+const NARROW = 0.85;
+const LOW = 0.75;
 const WIDE = 3;
 const USUAL_WIDTH = 8.43;
 const USUAL_HEIGHT = 15;
 const LEAST_HEIGHT = 6;
+/** Programs make a row as tall as its text needs, in a font of their own. */
+const TALLEST = 300;
 
 interface Column {
   width: number;
@@ -37,7 +40,14 @@ function columnsOf(frame: XmlElement, last: number): Column[] {
   return columns;
 }
 
+/** Whether the columns are listed in their order, each once: programs read the first or the last of two. */
+function listsOnce(frame: XmlElement): boolean {
+  const listed = childrenOf(childOf(frame, isMain, "cols"), isMain, "col").map(({ given }) => given);
+  return listed.every((given, i) => i === 0 || Number(given.get("min")) > Number(listed[i - 1]!.get("max")));
+}
+
 function columnFindings(own: OwnSheet, frame: XmlElement): Finding[] {
+  if (!listsOnce(frame)) return [misleading(own.name, "lists a column twice, of which programs read one or the other")];
   const last = Math.max(own.widths.length, ...own.used.map(({ column }) => column));
   const used = new Set(own.used.map(({ column }) => column));
   return columnsOf(frame, last).flatMap(({ width, hidden, grouped }, index) => {
@@ -69,7 +79,10 @@ function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Findin
     if (Number(given?.get("outlineLevel") ?? 0) > 0) {
       return [misleading(where, "is in a group that can be folded away", "", "grouped", "row")];
     }
-    if (height < LEAST_HEIGHT || height < NARROW * wanted) {
+    if (height > TALLEST && wanted <= TALLEST) {
+      return [misleading(where, "is far too tall", `${wanted} pt`, `${height} pt`, "row")];
+    }
+    if (height < LEAST_HEIGHT || height < LOW * wanted) {
       return [misleading(where, "is too low", `${wanted} pt`, `${height} pt`, "row")];
     }
     return [];
@@ -95,12 +108,12 @@ function mergeFindings(own: OwnSheet, frame: XmlElement): Finding[] {
   ];
 }
 
+/** Merged cells beside a text hide what runs on over them. */
 function coversUsed(own: OwnSheet, ref: string): boolean {
   const [first = "", last = first] = ref.split(":");
   const [from, to] = [addressParts(first), addressParts(last)];
-  return own.used.some(
-    ({ row, column }) => row >= from.row && row <= to.row && column >= from.column && column <= to.column,
-  );
+  const bottom = Math.max(...own.used.map(({ row }) => row));
+  return from.row <= bottom && to.row >= 1;
 }
 
 /** Rows, columns and cells of a sheet that cannot be seen. */

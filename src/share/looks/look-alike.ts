@@ -1,7 +1,9 @@
 import { firstCell } from "../../cells/places";
+import { addressParts } from "../../cells/sheet-area";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
 import { added, type Finding, misleading } from "../finding";
+import type { OwnSheet } from "./own-sheet";
 
 /** Cyrillic and Greek letters that look like Latin ones (Unicode confusables, the usual ones). */
 const PAIRS =
@@ -86,9 +88,11 @@ export function ownSheetFindings(book: FileBook, specs: readonly SheetSpec[], kn
 }
 
 /** Text in cells that a sheet of the workbook leaves empty. */
-export function strayFindings(name: string, places: ReadonlySet<string>, sheet: BookSheet): Finding[] {
+export function strayFindings({ name, places, used }: OwnSheet, sheet: BookSheet): Finding[] {
+  const last = Math.max(...used.map(({ column }) => column));
   return [...sheet.cells].flatMap(([address, { value, error, formula }]) => {
-    if (places.has(address) || (formula === undefined && error === undefined && (value ?? "") === "")) return [];
+    if (places.has(address) || (formula === undefined && error === undefined && value === null)) return [];
+    if (value === "" && formula === undefined && addressParts(address).column > last) return [];
     const said = String(error ?? value ?? "").slice(0, 60);
     return [
       misleading(`${name}!${address}`, `holds "${said}", where the workbook has an empty cell`, "blank", said, "stray"),

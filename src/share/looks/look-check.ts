@@ -6,7 +6,7 @@ import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { EVIDENCE } from "../copy/evidence-rows";
 import { type Finding, misleading } from "../finding";
 import { bookFindings } from "./book-settings";
-import { cellLookFindings, lookOf } from "./cell-looks";
+import { besideFindings, cellLookFindings, lookOf } from "./cell-looks";
 import { conditionalFindings } from "./conditional";
 import { drawingFindings } from "./drawings";
 import { type FileLooks, fileLooks } from "./file-looks";
@@ -64,7 +64,8 @@ export function lookFindings(
       const frame = sheetFrame(book, sheet);
       return [
         ...cellLookFindings(one.name, one.cells, sheet, looks, formatOf),
-        ...strayFindings(one.name, one.places, sheet),
+        ...besideFindings(one, sheet, looks),
+        ...strayFindings(one, sheet),
         ...hiddenFindings(one, sheet, frame),
         ...viewAndPrintFindings(one, frame, code),
         ...typedCheckFindings(one, frame),

@@ -24,6 +24,8 @@ export interface OwnSheet {
   checks: readonly CheckSpec[];
   /** Rows after which a new page begins. */
   pageEnds: readonly number[];
+  /** It takes as many pages as it needs. */
+  manyPages: boolean;
   /** Rows and columns that stay in sight. */
   frozen: { rows: number; columns: number };
   /** What is printed where that is not all. */
@@ -61,6 +63,7 @@ export function ownSheet(spec: SheetSpec, specs: readonly SheetSpec[]): OwnSheet
     charts: spec.charts ?? [],
     checks: spec.checks ?? [],
     pageEnds: spec.pageEnds ?? [],
+    manyPages: spec.pageEnds !== undefined || spec.pages === 0,
     frozen: { rows: spec.frozenRows ?? 0, columns: spec.frozenColumns ?? 0 },
     printed: spec.printed ?? null,
     repeated: repeatedOf(spec),

@@ -13,6 +13,13 @@ export function shownText(value: Stated | undefined, pattern: string): string {
   return format(pattern, value, OPTIONS).trim();
 }
 
+/** How many signs a value takes with its format, blanks among them, before its text begins or after it ends. */
+export function shownWidth(value: Stated, pattern: string): number {
+  if (typeof value !== "number" && typeof value !== "string") return 0;
+  const whole = format(pattern, value, OPTIONS);
+  return whole.length - whole.trim().length;
+}
+
 /** Whether a number format colours what it shows. */
 export const coloured = (value: Stated, pattern: string): boolean =>
   (typeof value === "number" || typeof value === "string") && formatColor(pattern, value, OPTIONS) !== null;

@@ -8,10 +8,32 @@ const EACH_ONCE = ["numFmts", "fonts", "fills", "borders", "cellStyleXfs", "cell
 const ITEMS = ["font", "fill", "border", "xf", "patternFill", "gradientFill"];
 const MANY = ["stop", "color"];
 
-/** What in the styles programs read in one way or in another. */
-export function twofoldIn(root: XmlElement | undefined): string {
+const COLOURS = ["color", "fgColor", "bgColor"];
+const GIVEN_AS = ["rgb", "theme", "indexed", "auto"];
+/** How a theme gives a colour that every program shows alike. */
+const PLAIN_COLOURS = ["srgbClr", "sysClr"];
+const SYSTEM = ["window", "windowText"];
+
+/** Whether a theme gives a colour by something else than red, green and blue, or the ink and paper of a window. */
+const isOddTheme = (theme: XmlElement | null): boolean =>
+  [...(theme ? within(theme) : [])]
+    .filter(({ name }) => name === "clrScheme")
+    .some(({ children }) =>
+      children.some(({ children: colours }) => {
+        const [colour, more] = colours;
+        if (!colour || more || !PLAIN_COLOURS.includes(colour.name) || colour.children.length > 0) return true;
+        return colour.name === "sysClr" && !SYSTEM.includes(colour.given.get("val") ?? "");
+      }),
+    );
+
+/** What in the styles and the theme programs read in one way or in another. */
+export function twofoldIn(root: XmlElement | undefined, theme: XmlElement | null): string {
+  if (isOddTheme(theme)) return "has a theme whose colours programs show in different ways";
   if (!root) return "";
   const all = [...within(root)];
+  if (all.some(({ name, given }) => COLOURS.includes(name) && GIVEN_AS.filter((one) => given.has(one)).length > 1)) {
+    return "gives a colour twice, of which programs read one or the other";
+  }
   if (all.some(({ name }) => name === "AlternateContent")) return "lists looks that only some programs read";
   const twice = (of: XmlElement, but: readonly string[] = []) => {
     const names = of.children.map(({ name }) => name).filter((name) => !but.includes(name));

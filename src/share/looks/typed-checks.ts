@@ -1,4 +1,5 @@
-import { placesOf } from "../../cells/places";
+import { isRange, placesOf } from "../../cells/places";
+import { CHECK_TITLE } from "../../workbook/form/checks";
 import type { CheckSpec } from "../../workbook/form/sheet-spec";
 import { isMain } from "../../xlsx/parts/namespaces";
 import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
@@ -67,7 +68,9 @@ function differs(own: TypedCheck | undefined, { given }: XmlElement, type: strin
   if (own.type !== type || own.asks !== asks || !bounds) {
     return "lets other values be typed than the workbook does";
   }
-  if ((given.get("error") ?? "") !== own.says) return "says other words when a wrong value is typed";
+  const title = given.get("errorTitle") ?? "";
+  if ((given.get("error") ?? "") !== own.says || (title !== "" && title !== CHECK_TITLE))
+    return "says other words when a wrong value is typed";
   return "";
 }
 
@@ -79,10 +82,9 @@ export function typedCheckFindings(own: OwnSheet, frame: XmlElement): Finding[] 
     const type = element.given.get("type") ?? "none";
     if (type === "none") return [];
     const asks = asked(element, type, own.name);
-    const places = (element.given.get("sqref") ?? "")
-      .split(/\s+/)
-      .filter(Boolean)
-      .flatMap((range) => placesOf(range));
+    const ranges = (element.given.get("sqref") ?? "").split(/\s+/).filter(Boolean);
+    if (!ranges.every(isRange)) return [misleading(own.name, "checks what is typed far beyond its cells")];
+    const places = ranges.flatMap((range) => placesOf(range));
     for (const place of places) {
       if (!used.has(place)) continue;
       const what = differs(checks.get(place), element, type, asks);

@@ -1,6 +1,8 @@
 import type { DataValidation, Worksheet } from "@cj-tech-master/excelts";
 import type { CheckSpec } from "./sheet-spec";
 
+export const CHECK_TITLE = "Please check";
+
 const LATEST_DAY = 73050; // 2099-12-31
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 const MS_A_DAY = 86_400_000;
@@ -32,7 +34,7 @@ export function writeChecks(sheet: Worksheet, checks: readonly CheckSpec[]): voi
       allowBlank: true,
       showErrorMessage: true,
       errorStyle: "stop",
-      errorTitle: "Please check",
+      errorTitle: CHECK_TITLE,
       error: check.message,
     };
     sheet.dataValidations.add(check.range, validation as DataValidation);

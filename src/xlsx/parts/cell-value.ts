@@ -20,6 +20,18 @@ const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 export const WHOLE = /^\d+$/;
 const LOGICAL = ["0", "1", "false", "true"];
 
+/** What a text, a piece of it and a sound may hold; what lies in the looks of a piece is not looked at here. */
+const PIECES: Readonly<Record<string, readonly string[]>> = {
+  si: ["t", "r", "rPh", "phoneticPr", "extLst"],
+  is: ["t", "r", "rPh", "phoneticPr", "extLst"],
+  r: ["t", "rPr"],
+  rPh: ["t"],
+};
+
+/** Whether an element of this name may lie in one of that name, inside a text: elsewhere some programs do not read it. */
+export const isPieceOfText = (name: string, parent: string): boolean =>
+  parent in PIECES ? PIECES[parent]!.includes(name) : name !== "t";
+
 export const refused = (rule: string, value: unknown, place = "") => new InputError("the file", rule, value, { place });
 
 /** A text of a file, in which `_x000D_` is a sign that xml cannot hold. */

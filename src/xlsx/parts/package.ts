@@ -38,14 +38,31 @@ export interface FilePackage {
 const MOST_SHEETS = 255;
 const SHEET_KINDS = ["worksheet", "chartsheet", "dialogsheet", "xlMacrosheet", "xlIntlMacrosheet"];
 const CONTENT_TYPES = "[Content_Types].xml";
+const SHEET_CONTENT = "application/vnd.openxmlformats-officedocument.spreadsheetml";
+const CONTENT_OF: Readonly<Record<string, string>> = {
+  worksheet: `${SHEET_CONTENT}.worksheet+xml`,
+  styles: `${SHEET_CONTENT}.styles+xml`,
+  sharedStrings: `${SHEET_CONTENT}.sharedStrings+xml`,
+};
 
-function contentType(parts: ReadonlyMap<string, Uint8Array>, part: string): string | undefined {
-  const types = xmlTree(textOf(parts, CONTENT_TYPES));
-  const found = childrenOf(types, (space) => space === CONTENT_TYPES_SPACE, "Override").filter(
-    ({ given }) => given.get("PartName")?.toLowerCase() === `/${part.toLowerCase()}`,
-  );
-  if (found.length > 1) throw new InputError("the file", "give each part one kind of content", part);
-  return found[0]?.given.get("ContentType");
+/** The kind of content of each part that the file gives one of its own. */
+function contentTypes(parts: ReadonlyMap<string, Uint8Array>): ReadonlyMap<string, string> {
+  const types = new Map<string, string>();
+  const list = childrenOf(xmlTree(textOf(parts, CONTENT_TYPES)), (space) => space === CONTENT_TYPES_SPACE, "Override");
+  for (const { given } of list) {
+    const part = given.get("PartName")?.toLowerCase() ?? "";
+    if (types.has(part)) throw new InputError("the file", "give each part one kind of content", part);
+    types.set(part, given.get("ContentType") ?? "");
+  }
+  return types;
+}
+
+/** Refuses a part whose kind of content is another than that of its relation, of which programs go by one or the other. */
+function checkContent(types: ReadonlyMap<string, string>, { kind, part }: Relation): void {
+  const type = types.get(`/${part.toLowerCase()}`);
+  if (CONTENT_OF[kind] && type !== undefined && type !== CONTENT_OF[kind]) {
+    throw new InputError("the file", "give each part the kind of content that its use asks for", type, { place: part });
+  }
 }
 
 function listedSheets(
@@ -94,10 +111,16 @@ export function openPackage(file: Uint8Array): FilePackage {
   const parts = unzipped(file);
   const main = onlyRelation(relationsOf(parts, ""), "officeDocument")?.part ?? "";
   const workbook = xmlTree(textOf(parts, main));
-  if (workbook.name !== "workbook" || !isMain(workbook.space) || contentType(parts, main) !== WORKBOOK_TYPE) {
+  const types = contentTypes(parts);
+  if (
+    workbook.name !== "workbook" ||
+    !isMain(workbook.space) ||
+    types.get(`/${main.toLowerCase()}`) !== WORKBOOK_TYPE
+  ) {
     throw new InputError("the file", "be an .xlsx workbook", "an archive of another kind");
   }
   const relations = relationsOf(parts, main);
+  for (const relation of relations) checkContent(types, relation);
   for (const kind of ["sharedStrings", "styles", "theme"]) {
     const only = onlyRelation(relations, kind);
     if (only) textOf(parts, only.part);

@@ -1,4 +1,4 @@
-import { plainText } from "./cell-value";
+import { isPieceOfText, plainText, refused } from "./cell-value";
 import { isMain } from "./namespaces";
 import { readXml } from "./xml";
 
@@ -11,6 +11,7 @@ export const sharedStrings = (xml: string): string[] => sharedTexts(xml).texts;
 export function sharedTexts(xml: string): { texts: string[]; rich: ReadonlySet<number> } {
   const texts: string[] = [];
   const rich = new Set<number>();
+  const path: string[] = [];
   let depth = 0;
   let text = "";
   let inside = false;
@@ -18,6 +19,11 @@ export function sharedTexts(xml: string): { texts: string[]; rich: ReadonlySet<n
   readXml(xml, {
     open(tag) {
       depth += 1;
+      const inItem = depth > ITEM;
+      if (inItem && !(isMain(tag.uri) && isPieceOfText(tag.local, path.at(-1)!))) {
+        throw refused("hold texts of nothing but text", tag.name, `text ${texts.length + 1}`);
+      }
+      path.push(tag.local);
       if (!isMain(tag.uri)) return;
       if (depth === ITEM && tag.local === "si") text = "";
       else if (tag.local === "rPh") sound = depth;
@@ -28,6 +34,7 @@ export function sharedTexts(xml: string): { texts: string[]; rich: ReadonlySet<n
       if (depth === ITEM && tag.local === "si" && isMain(tag.uri)) texts.push(plainText(text));
       if (depth === sound) sound = 0;
       inside = false;
+      path.pop();
       depth -= 1;
     },
     text(part) {

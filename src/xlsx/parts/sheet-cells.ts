@@ -1,7 +1,7 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { cellAt } from "../../cells/places";
 import { addressParts } from "../../cells/sheet-area";
-import { readValue, refused, type SharedTexts, WHOLE } from "./cell-value";
+import { isPieceOfText, readValue, refused, type SharedTexts, WHOLE } from "./cell-value";
 import type { FileCell, FileRow, SheetContent } from "./file-cell";
 import { isMain } from "./namespaces";
 import { attributesOf, readXml, type XmlReading, type XmlTag } from "./xml";
@@ -44,6 +44,8 @@ class CellReading implements XmlReading {
   private inline: string | null = null;
   private sound = 0;
   private rich = false;
+  /** The elements around a piece of an inline text. */
+  private readonly pieces: string[] = [];
   private into: "" | "formula" | "value" | "inline" = "";
 
   constructor(private readonly texts: SharedTexts) {}
@@ -66,6 +68,10 @@ class CellReading implements XmlReading {
     else if (this.depth === CELL && name === "c") this.openCell(tag, start);
     else if (this.depth === CONTENT) this.openContent(tag, start);
     else if (this.depth > CONTENT && this.inline !== null) {
+      this.pieces.length = this.depth - CONTENT - 1;
+      const parent = this.pieces.at(-1) ?? "is";
+      if (!isPieceOfText(name, parent)) throw refused("hold texts of nothing but text", tag.name, this.address);
+      this.pieces.push(name);
       if (name === "rPh") this.sound = this.depth;
       else if (name === "rPr") this.rich = true;
       else if (name === "t" && this.sound === 0) this.into = "inline";

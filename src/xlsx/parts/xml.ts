@@ -13,7 +13,7 @@ export interface XmlReading {
 }
 
 const MOST_NESTED = 64;
-const ENCODINGS = ["utf-8", "utf8", "utf-16", "us-ascii", "ascii"];
+const ENCODINGS = ["utf-8", "utf8", "us-ascii", "ascii"];
 
 /** A part that is not well formed, with the reason. */
 export const malformed = (why: string) => new InputError("the file", "hold well-formed parts", why);

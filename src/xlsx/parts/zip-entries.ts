@@ -15,6 +15,11 @@ export interface ZipEntry {
 const END = 0x06054b50;
 const LISTED = 0x02014b50;
 const LOCAL = 0x04034b50;
+const LONG_END = 0x06064b50;
+/** The longer end with what leads to it. */
+const LONG_END_BYTES = 56 + 20;
+const UNICODE_NAME = 0x7075;
+const STRANGE_NAME = /\\|^\/|(^|\/)\.{1,2}(\/|$)|%[0-9a-f]{2}/i;
 const END_BYTES = 22;
 const LISTED_BYTES = 46;
 const LOCAL_BYTES = 30;
@@ -28,7 +33,10 @@ const broken = (why: string) => new InputError("the file", "be an unbroken .xlsx
 function endOfArchive(view: DataView): number {
   const last = view.byteLength - END_BYTES;
   for (let at = last; at >= Math.max(0, last - LONGEST_COMMENT); at -= 1) {
-    if (view.getUint32(at, true) === END) return at;
+    if (view.getUint32(at, true) !== END) continue;
+    if (at + END_BYTES + view.getUint16(at + 20, true) !== view.byteLength)
+      throw broken("bytes behind the archive's end");
+    return at;
   }
   throw broken("an archive without an end");
 }
@@ -52,10 +60,12 @@ export function zipEntries(bytes: Uint8Array): ZipEntry[] {
   const entries: ZipEntry[] = [];
   const names = new Set<string>();
   let at = view.getUint32(end + 16, true);
+  if (listEnd(view, end) !== at + view.getUint32(end + 12, true)) throw broken("a list of parts in another place");
   for (let left = view.getUint16(end + 10, true); left > 0; left -= 1) {
     if (at + LISTED_BYTES > end || view.getUint32(at, true) !== LISTED) throw broken("a damaged list of parts");
     const nameBytes = view.getUint16(at + 28, true);
     const name = nameAt(bytes, at + LISTED_BYTES, nameBytes);
+    if (STRANGE_NAME.test(name)) throw broken("a part whose name programs read in two ways");
     if (names.has(name.toLowerCase())) throw broken("two parts of one name");
     names.add(name.toLowerCase());
     if (view.getUint16(at + 8, true) & ENCRYPTED) throw new InputError("the file", "have no password", name);
@@ -68,9 +78,26 @@ export function zipEntries(bytes: Uint8Array): ZipEntry[] {
       size: view.getUint32(at + 24, true),
       data: dataOf(bytes, view, name, view.getUint32(at + 42, true), view.getUint32(at + 20, true)),
     });
-    at += LISTED_BYTES + nameBytes + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
+    const extra = at + LISTED_BYTES + nameBytes;
+    if (givesOtherName(view, extra, view.getUint16(at + 30, true))) throw broken("a part with a second name");
+    at = extra + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
+  if (at !== listEnd(view, end)) throw broken("parts that its list does not count");
   return entries;
+}
+
+/** Where the list of parts ends: before the archive's end, or before the longer form of it. */
+function listEnd(view: DataView, end: number): number {
+  const long = end - LONG_END_BYTES;
+  return long >= 0 && view.getUint32(long, true) === LONG_END ? long : end;
+}
+
+/** Whether the fields behind a listed name give the part another one (APPNOTE 4.6.9). */
+function givesOtherName(view: DataView, start: number, length: number): boolean {
+  for (let at = start; at + 4 <= start + length; at += 4 + view.getUint16(at + 2, true)) {
+    if (view.getUint16(at, true) === UNICODE_NAME) return true;
+  }
+  return false;
 }
 
 function nameAt(bytes: Uint8Array, at: number, length: number): string {

@@ -6,6 +6,8 @@ export interface Forgery {
   make: (file: ForgedFile) => void;
   /** It is named, and accuses nobody. */
   named?: true;
+  /** Changes the packed file. */
+  packed?: (file: Uint8Array) => Uint8Array;
 }
 
 const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";

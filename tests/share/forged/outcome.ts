@@ -17,10 +17,10 @@ export async function outcomeOf(
   }
 }
 
-export function forged(copy: Uint8Array, { make }: Forgery): Uint8Array {
+export function forged(copy: Uint8Array, { make, packed }: Forgery): Uint8Array {
   const file = new ForgedFile(copy);
   make(file);
-  return file.bytes();
+  return packed ? packed(file.bytes()) : file.bytes();
 }
 
 /** Whether a forged copy was found, or, where it accuses nobody, was named. */

@@ -5,9 +5,12 @@ import { EXAMPLE_ENTRIES } from "../../../src/workbook/audit/example";
 import { calculatedAudits } from "../../support/templates";
 import { BOOK_KINDS } from "./book-kinds";
 import { CELL_KINDS } from "./cell-kinds";
+import { FURTHER_KINDS } from "./further-kinds";
 import { LOOK_KINDS } from "./kinds";
 import { forgedWithOpenpyxl } from "./openpyxl";
 import { found, outcomeOf } from "./outcome";
+import { PACKED_KINDS } from "./packed-kinds";
+import { PLAN_KINDS } from "./plan-kinds";
 import { SHEET_KINDS } from "./sheet-kinds";
 
 const DAY = new Date(2026, 10, 25);
@@ -22,8 +25,20 @@ async function proof(): Promise<void> {
     if (!good) missed += 1;
     console.log(`${good ? "found    " : "NOT FOUND"} ${kind}: ${said.slice(0, 110)}`);
   };
-  for (const forgery of [...LOOK_KINDS, ...BOOK_KINDS, ...CELL_KINDS, ...SHEET_KINDS]) {
+  for (const forgery of [
+    ...LOOK_KINDS,
+    ...BOOK_KINDS,
+    ...CELL_KINDS,
+    ...SHEET_KINDS,
+    ...FURTHER_KINDS,
+    ...PACKED_KINDS,
+  ]) {
     const { found: good, said } = await found(copy, forgery);
+    told(good, forgery.kind, said);
+  }
+  const plan = await shareCopy(new Uint8Array(readFileSync("templates/example-nursery.xlsx")), DAY);
+  for (const forgery of PLAN_KINDS) {
+    const { found: good, said } = await found(plan, forgery);
     told(good, forgery.kind, said);
   }
   for (const { kind, file } of await forgedWithOpenpyxl(copy)) {

@@ -1,0 +1,95 @@
+import type { CellLook, ForgedFile } from "./forged-file";
+import type { Forgery } from "./kinds";
+
+type Make = (file: ForgedFile) => void;
+
+/** A cell of the area behind a name, by its row and column from 0. */
+const cellOf = (file: ForgedFile, name: string, down: number, across: number): [sheet: string, address: string] => {
+  const [sheet, address] = file.place(name);
+  const [, letters = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(address)!;
+  return [sheet, `${String.fromCharCode(letters.charCodeAt(0) + across)}${Number(row) + down}`];
+};
+const value =
+  (name: string, to: string | number, down = 0, across = 0): Make =>
+  (file) =>
+    file.value(...cellOf(file, name, down, across), to);
+const text =
+  (name: string, to: string, down = 0, across = 0): Make =>
+  (file) =>
+    file.text(...cellOf(file, name, down, across), to);
+const look =
+  (name: string, to: CellLook, down = 0, across = 0): Make =>
+  (file) =>
+    file.look(...cellOf(file, name, down, across), to);
+const sheet =
+  (name: string, from: string | RegExp, to: string): Make =>
+  (file) =>
+    file.onSheet(name, from, to);
+const white = (font: string) =>
+  font.replace(/<color[^>]*\/>/, "").replace(/(<sz [^>]*\/>)/, '$1<color rgb="FFFFFFFF"/>');
+
+const KINDS: readonly (readonly [string, Make])[] = [
+  ["the weather of a month", value("Weather_Typed", 12, 6, 1)],
+  ["what the weather gives", value("Weather_ET0", 1.23, 6)],
+  ["the rain that counts", value("Weather_Rain", 0.5, 6)],
+  ["the demand of a month", value("Demand_Depths", 1.5, 6)],
+  ["a weighing", value("Weighings_Typed", 999, 0, 3)],
+  ["the mean of weighings", value("Weighed_Mean_mL", 12, 6)],
+  ["what a leaching test gives", value("Leaching_Measured", 0.1)],
+  ["what a leaching test says", text("Leaching_Said", "Fine as it is.")],
+  ["a line of the register", value("Register_Rows", 99, 0, 5)],
+  ["an answer of the register", text("Register_Answers", "fine")],
+  ["the name of the nursery", text("Nursery_Name", "Another nursery")],
+  ["a format on the demand", look("Demand_Depths", { format: "&quot;1.0&quot;" }, 6)],
+  ["white text on the demand", look("Demand_Depths", { font: white }, 6)],
+  ["white text on a weighing", look("Weighings_Typed", { font: white }, 0, 3)],
+  ["a hidden row of the Program", sheet("Program", /<row r="7"/, '<row hidden="1" r="7"')],
+  [
+    "a hidden column of the start times",
+    sheet("Start times", "<cols>", '<cols><col min="1" max="2" width="0" hidden="1"/>'),
+  ],
+  [
+    "the Start times hidden",
+    (file) => file.inBook('<sheet name="Start times"', '<sheet state="hidden" name="Start times"'),
+  ],
+  ["words in the footer of the Program", sheet("Program", "&amp;CCanfall", "&amp;CApproved Canfall")],
+  [
+    "a page for each column of the Program",
+    sheet(
+      "Program",
+      "</headerFooter>",
+      `</headerFooter><colBreaks>${[1, 2, 3, 4].map((id) => `<brk id="${id}" man="1"/>`).join("")}</colBreaks>`,
+    ),
+  ],
+  [
+    "a chart of the plan with another title",
+    (file) => file.change("xl/charts/chart1.xml", /<a:t>[^<]+<\/a:t>/, "<a:t>Approved</a:t>"),
+  ],
+  [
+    "a sheet of the plan again",
+    (file) => {
+      const xml = file.parts.get(file.part("Program"))!.replace(/ s="\d+"/g, "");
+      const rows = /<sheetData>([\s\S]*)<\/sheetData>/.exec(xml)![1]!.replace(/<f[^>]*>[^<]*<\/f>|<f[^>]*\/>/g, "");
+      const part = `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>`;
+      file.related(
+        "xl/workbook.xml",
+        "rId96",
+        "http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet",
+        "worksheets/sheet96.xml",
+        part,
+      );
+      file.inBook("</sheets>", '<sheet name="Agreed" sheetId="96" r:id="rId96"/></sheets>');
+    },
+  ],
+  [
+    "the hash of a plan",
+    (file) => {
+      const xml = file.parts.get(file.part("Evidence"))!;
+      const row = /<c r="A(\d+)"[^>]*><is><t[^>]*>SHA-256/.exec(xml)![1]!;
+      file.text("Evidence", `B${row}`, "0".repeat(64));
+    },
+  ],
+];
+
+/** Ways to forge the copy of a nursery plan. */
+export const PLAN_KINDS: readonly Forgery[] = KINDS.map(([kind, make]) => ({ kind: `plan: ${kind}`, make }));
