@@ -126,7 +126,8 @@ function noteFindings(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[
       shape.name === "Visible" || (isNote(shape) && !/visibility\s*:\s*hidden/i.test(shape.given.get("style") ?? "")),
   );
   const drawn = vml.filter(({ name }) => VML_SHAPES.includes(name));
-  const shapes = drawn.filter((shape) => !isNote(shape));
+  const controls = vml.filter(({ name, given }) => name === "ClientData" && given.get("ObjectType") !== "Note");
+  const shapes = [...drawn.filter((shape) => !isNote(shape)), ...controls];
   return [
     ...notes.map(({ given }) => added(`${own.name}!${given.get("ref") ?? ""}`, `has ${NOTE}`, "", "", NOTE)),
     ...(open ? [misleading(own.name, "a note is always open and can lie over figures")] : []),
