@@ -1,4 +1,5 @@
 import { isMain } from "../../xlsx/parts/namespaces";
+import type { SheetElement } from "../../xlsx/parts/sheet-order";
 import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { added, changed, type Finding, misleading } from "../finding";
 import { on } from "./file-looks";
@@ -25,7 +26,7 @@ const SMALL_PAPER = [
 ];
 const FIRST = "A1";
 /** Elements that a sheet of the workbook has, or that programs add without showing anything else. */
-const USUAL = [
+const USUAL: ReadonlySet<string> = new Set<SheetElement>([
   "sheetPr",
   "dimension",
   "sheetViews",
@@ -50,7 +51,7 @@ const USUAL = [
   "ignoredErrors",
   "drawing",
   "legacyDrawing",
-];
+]);
 const WORDS: Readonly<Record<string, string>> = {
   autoFilter: "a filter, which hides rows",
   tableParts: "a table laid over its cells",
@@ -183,7 +184,7 @@ function otherParts(own: OwnSheet, frame: XmlElement): Finding[] {
     const twice = seen.has(child.name) && child.name !== "conditionalFormatting";
     seen.add(child.name);
     if (twice) return [misleading(own.name, `holds ${child.name} twice, of which programs read one or the other`)];
-    if (isMain(child.space) && USUAL.includes(child.name)) return [];
+    if (isMain(child.space) && USUAL.has(child.name)) return [];
     return [
       misleading(own.name, `holds ${WORDS[child.name] ?? `a part that the workbook does not have (${child.name})`}`),
     ];

@@ -6,6 +6,7 @@ import type { FilePackage, ListedSheet } from "../parts/package";
 import { onlyRelation, relationsOf, textOf } from "../parts/relations";
 import { WORKBOOK_TYPE } from "../parts/safe-file";
 import { EVERY_TEXT, sheetContent } from "../parts/sheet-cells";
+import type { SheetElement } from "../parts/sheet-order";
 import { readXml } from "../parts/xml";
 import { childOf, xmlTree } from "../parts/xml-tree";
 
@@ -19,7 +20,7 @@ const USUAL_PARTS: Record<string, string> = {
   theme: "xl/theme/theme1.xml",
 };
 /** What the desk takes from a sheet. */
-const SHOWN = new Set([
+const SHOWN: ReadonlySet<string> = new Set<SheetElement>([
   "sheetPr",
   "dimension",
   "sheetViews",

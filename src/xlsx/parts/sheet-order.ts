@@ -1,5 +1,10 @@
-/** What a sheet's part holds, in the order that the schema asks for, up to its footer (ECMA-376, CT_Worksheet). */
+/** What a sheet's part holds, in the order that the schema asks for (ECMA-376, CT_Worksheet). */
 const ORDER = [
+  "sheetPr",
+  "dimension",
+  "sheetViews",
+  "sheetFormatPr",
+  "cols",
   "sheetData",
   "sheetCalcPr",
   "sheetProtection",
@@ -18,7 +23,27 @@ const ORDER = [
   "pageMargins",
   "pageSetup",
   "headerFooter",
+  "rowBreaks",
+  "colBreaks",
+  "customProperties",
+  "cellWatches",
+  "ignoredErrors",
+  "smartTags",
+  "drawing",
+  "legacyDrawing",
+  "legacyDrawingHF",
+  "drawingHF",
+  "picture",
+  "oleObjects",
+  "controls",
+  "webPublishItems",
+  "tableParts",
+  "extLst",
 ] as const;
 
+/** An element of a sheet's part. */
+export type SheetElement = (typeof ORDER)[number];
+
 /** The elements of a sheet, from its cells on, that come before one of this name. */
-export const before = (name: (typeof ORDER)[number]): readonly string[] => ORDER.slice(0, ORDER.indexOf(name));
+export const before = (name: SheetElement): readonly string[] =>
+  ORDER.slice(ORDER.indexOf("sheetData"), ORDER.indexOf(name));
