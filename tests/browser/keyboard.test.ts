@@ -95,7 +95,7 @@ test("the keyboard alone does an audit from Set up to Share", async () => {
   await typeCells([8], "Enter");
   await pressed("Minutes of the test");
   await typeCells([15], "Enter");
-  await pressed("Can opening, inside diameter");
+  await pressed("Can mouth, inside diameter");
   await typeCells([100], "Enter");
   await pressed("Places of the cans across the bed");
   await typeCells([0.6, 2.2, 3.8, 5.4], "Tab");

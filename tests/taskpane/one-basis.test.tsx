@@ -211,7 +211,7 @@ describe("the pane over the example audit", () => {
     await page.step("Cost");
     const [now, after] = [value("Result_Water_kL"), value("Needed_After_kL")].map(figure);
     await page.shows(
-      `Water needed: ${now} kL a year now, ${after} after (water from the heads, all 2 beds on the valve, taken as alike).`,
+      `Needed now: ${now} kL a year, ${after} after (water from the heads, all 2 beds on the valve, taken as alike).`,
     );
     await page.shows("Currency a year, all 2 beds on the valve, taken as alike, at the likely prices");
     await page.shows(Math.round(value("Result_Cost")).toLocaleString("en-AU"));
