@@ -1,4 +1,5 @@
+import { bedBench } from "./bed-bench";
 import { intervalBench } from "./interval-bench";
 import { summaryBench } from "./summary-bench";
 
-summaryBench().then(intervalBench);
+summaryBench().then(intervalBench).then(bedBench);
