@@ -71,25 +71,6 @@ describe("typing at the desk", () => {
     await expect.poll(() => desk.page.textContent("#message")).toBe(`G13 shows #VALUE!: ${message}`);
   });
 
-  test("Undo takes back what was typed and leaves what the pane keeps in the workbook", async () => {
-    const desk = await all.restored();
-    const before = await desk.read("B4");
-    await startAt(desk, "Example", "B4");
-    await desk.page.keyboard.type("77");
-    await desk.page.keyboard.press("Enter");
-    await expect.poll(() => desk.read("B4")).toEqual([[77]]);
-    await desk.page.evaluate(() =>
-      window.desk.host.writeKept([{ area: { sheet: "Example", address: "H40" }, inputs: [["kept"]] }]),
-    );
-    await startAt(desk, "Example", "A1");
-    await desk.page.keyboard.press("Control+z");
-    await expect.poll(() => desk.read("B4")).toEqual(before);
-    expect(await desk.read("H40")).toEqual([["kept"]]);
-    await desk.page.keyboard.press("Control+y");
-    await expect.poll(() => desk.read("B4")).toEqual([[77]]);
-    expect(await desk.read("H40")).toEqual([["kept"]]);
-  });
-
   test("nothing is fetched from anywhere but the page's own address", async () => {
     const desk = await all.restored();
     expect(desk.requests.length).toBeGreaterThan(2);

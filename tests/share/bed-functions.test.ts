@@ -17,7 +17,7 @@ let copy: Uint8Array;
 
 beforeAll(async () => {
   fakeCustomFunctions();
-  const rows = grid.map((row) => [...row]);
+  const rows = grid.map((row) => row.map((caught) => caught!));
   const [columns, lines] = [[[...across]], along.map((y) => [y])];
   const size = [9, 12, 3, radius, "border"] as const;
   const places = heads!.map(({ x, y }) => [x, y]);
@@ -28,12 +28,19 @@ beforeAll(async () => {
   const put = (row: number, column: number, value: number | string) => {
     sheet.getCell(row, column).value = value;
   };
-  across.forEach((x, c) => put(1, 2 + c, x));
-  along.forEach((y, r) => put(2 + r, 1, y));
-  rows.forEach((row, r) => row.forEach((caught, c) => put(2 + r, 2 + c, caught!)));
-  heads!.forEach(({ x, y }, k) => [x, y].forEach((place, c) => put(2 + k, 10 + c, place)));
+  const putAll = (row: number, column: number, table: readonly (readonly (number | string)[])[]) => {
+    for (const [r, line] of table.entries()) for (const [c, value] of line.entries()) put(row + r, column + c, value);
+  };
+  putAll(1, 2, [across]);
+  putAll(
+    2,
+    1,
+    along.map((y) => [y]),
+  );
+  putAll(2, 2, rows);
+  putAll(2, 10, places);
   const spill = (row: number, formula: string, table: (string | number)[][]) => {
-    table.forEach((line, r) => line.forEach((value, c) => put(row + r, 13 + c, value)));
+    putAll(row, 13, table);
     const ref = `M${row}:${String.fromCharCode(76 + table[0]!.length)}${row + table.length - 1}`;
     sheet.getCell(row, 13).value = { formula, result: table[0]![0]!, shareType: "array", ref, isDynamicArray: true };
   };
