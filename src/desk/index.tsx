@@ -23,6 +23,9 @@ import { splitter } from "./splitter";
 import { mendGrid } from "./univer-fixes/fixes";
 import "./page.css";
 
+/** How long the page has to draw itself and to take keys before it calculates an example [ms]. */
+const DRAWN_MS = 200;
+
 const BLANKS = ["zero", "null", "empty"] as const;
 
 function blank(): Blank {
@@ -46,6 +49,8 @@ async function start(): Promise<void> {
   const messages = new Messages(part("message"));
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));
   const unmended = mendGrid(grid, leftOut()); // after ProtectedCells, which moves on once more after Tab
+  // a file brings its figures along: the page can be used before they are calculated again
+  const goOn = "file" in first ? grid.calculation.hold() : () => {};
   part("unmended").textContent = unmended.join(" ");
   grid.calculation.follow((late, sentences) => {
     part("grid").classList.toggle("late", late);
@@ -71,6 +76,8 @@ async function start(): Promise<void> {
   splitter(part("splitter"));
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
+  if ("file" in first) files.calculate();
+  setTimeout(goOn, DRAWN_MS);
   window.desk = scriptAccess(host, grid);
 }
 

@@ -21,6 +21,7 @@ export function plainCalculation(api: FUniver): DeskCalculation {
     while (isRunning()) await pause(QUIET_MS / 10);
   };
   return {
+    hold: () => () => {},
     keyPressed: speak,
     settled,
     isRunning,

@@ -101,7 +101,7 @@ describe("files at the desk", () => {
     });
     await desk.write("B2", 14);
     await desk.page.getByRole("button", { name: "Open .xlsx" }).click();
-    expect(asked).toEqual(["What you changed here is not saved. Open another file all the same?"]);
+    await expect.poll(() => asked).toEqual(["What you changed here is not saved. Open another file all the same?"]);
     expect(await desk.read("B2")).toEqual([[14]]);
   });
 

@@ -16,10 +16,9 @@ import { ShiftedSheets } from "./shifted-sheets";
 
 const QUESTION = "What you changed here is not saved. Open another file all the same?";
 
-/** How long a file that is handed on waits for its figures, one that is saved, and one that is opened [ms]. */
+/** How long a file that is handed on waits for its figures, and one that is saved or opened [ms]. */
 const WHOLE_MS = 60_000;
-const SAVE_MS = 3000;
-const OPEN_MS = 3000;
+const FILE_MS = 3000;
 
 /** Both workbooks' parts, each part by sheet or name. */
 function joined(some: IResources = [], more: IResources = []): IResources {
@@ -92,19 +91,23 @@ export class Files implements DeskFiles {
   }
 
   private async calculated(): Promise<void> {
-    this.grid.api.getFormula().executeCalculation();
-    await this.grid.calculation.settledWithin(OPEN_MS);
-    this.parts = unsavedParts(this.grid);
     this.hasShifted = false;
+    this.parts = unsavedParts(this.grid);
+    this.grid.api.getFormula().executeCalculation();
+    await this.grid.calculation.settledWithin(FILE_MS);
+    this.parts = unsavedParts(this.grid);
   }
+
+  /** Calculates a file that was taken with the figures that it brings along. */
+  calculate = (): void => void this.calculated();
 
   /** Opens a file in place of the open workbook, whatever is in that. */
   async load(bytes: Uint8Array, name: string): Promise<void> {
     await this.take(await readXlsx(bytes), name, bytes);
   }
 
-  /** The same of a file that was read. */
-  async take(file: XlsxFile, name: string, base: Uint8Array): Promise<void> {
+  /** The same of a file that was read; it can be calculated later, since it brings its figures along. */
+  async take(file: XlsxFile, name: string, base: Uint8Array, calculate = true): Promise<void> {
     const book = file.book();
     this.count += 1;
     this.cells.forget();
@@ -119,7 +122,7 @@ export class Files implements DeskFiles {
     this.replaced("another");
     this.written = this.state();
     this.kept = madeIn(this.written);
-    await this.calculated();
+    if (calculate) await this.calculated();
   }
 
   async open(bytes: Uint8Array, name: string): Promise<boolean> {
@@ -130,7 +133,7 @@ export class Files implements DeskFiles {
 
   async insert(bytes: Uint8Array): Promise<void> {
     const other = await readXlsx(bytes);
-    if (this.file) await this.write(SAVE_MS);
+    if (this.file) await this.write(FILE_MS);
     const open = bookOf(this.grid);
     const active = open.getActiveSheet().getSheetId();
     const book = this.file ? this.file.insert(other) : other.book();
@@ -235,8 +238,8 @@ export class Files implements DeskFiles {
   /** @param prepare Writes what the file is to keep, once figures follow what was typed */
   async save(prepare: () => Promise<void>): Promise<Uint8Array> {
     if (this.halfTyped()) await bookOf(this.grid).endEditingAsync(true);
-    if (await this.grid.calculation.settledWithin(SAVE_MS)) await prepare();
-    const { bytes, state } = await this.write(SAVE_MS);
+    if (await this.grid.calculation.settledWithin(FILE_MS)) await prepare();
+    const { bytes, state } = await this.write(FILE_MS);
     this.kept = madeIn(state);
     this.base = bytes;
     this.shifted.forget();

@@ -36,10 +36,10 @@ export async function readFirst(): Promise<First> {
   }
 }
 
-/** Shows it calculated; answers what to say of it. */
+/** Shows it, an example with the figures of its file; answers what to say of it. */
 export async function openFirst(first: First, grid: Grid, files: Files, host: Host): Promise<string> {
   if ("file" in first) {
-    await files.take(first.file, first.name, first.bytes);
+    await files.take(first.file, first.name, first.bytes, false);
     bookOf(grid).setActiveSheet(bookOf(grid).getSheetByName(first.sheet) ?? bookOf(grid).getSheets()[0]!);
     return files.name;
   }

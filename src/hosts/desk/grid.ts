@@ -10,6 +10,8 @@ export interface DeskCalculation {
   settledWithin(limit: number): Promise<boolean>;
   /** Whether a formula has not been calculated yet. */
   isRunning(): boolean;
+  /** Starts no calculation until what it answers is called. */
+  hold(): () => void;
   /** A key was pressed in the grid. */
   keyPressed(key: string): void;
   /** A calculation ended without its figures. */

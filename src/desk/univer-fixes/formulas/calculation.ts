@@ -58,6 +58,7 @@ class Calculation implements DeskCalculation {
   private readonly trigger: Trigger;
   private waiting: Changes | null = null;
   private running = false;
+  private held = false;
   private starting = false;
   private restUntil = 0;
   /** What was entered, and whether cells moved, since the running calculation began. */
@@ -111,6 +112,14 @@ class Calculation implements DeskCalculation {
 
   isRunning(): boolean {
     return this.running || this.waiting !== null || this.trigger._waitingCommandQueue.length > 0;
+  }
+
+  hold(): () => void {
+    this.held = true;
+    return () => {
+      this.held = false;
+      this.begin();
+    };
   }
 
   failed(reason: string): void {
@@ -179,12 +188,9 @@ class Calculation implements DeskCalculation {
   }
 
   private begin(): void {
-    if (this.running || !this.waiting) return;
+    if (this.held || this.running || !this.waiting) return;
     const rest = this.restUntil - performance.now();
-    if (rest > 0) {
-      setTimeout(() => this.begin(), rest);
-      return;
-    }
+    if (rest > 0) return void setTimeout(() => this.begin(), rest);
     const changes = this.all ? { ...this.waiting, forceCalculation: true } : this.waiting;
     this.waiting = null;
     this.all = false;
