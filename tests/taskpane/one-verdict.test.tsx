@@ -106,6 +106,7 @@ describe("pane and sheets show one verdict a figure", () => {
         // neither gives a figure, so there is nothing to judge
         expect(lines()).toEqual([]);
         expect(stated.map(([, said]) => said)).toEqual(["", "", "", "", ""]);
+        await page.shows("block 12 (invented): no setting yet: I7 reads 0 between 61 and 66");
         return;
       }
       expect(lines().map(([measure], index) => measure.startsWith(stated[index]![0]))).toEqual(Array(5).fill(true));
@@ -136,5 +137,10 @@ describe("pane and sheets show one verdict a figure", () => {
     const at = (name: string) => held.named(name)!.cells[0]![0];
     expect(at("Ends_Stamp")).toBe(at("Inputs_Stamp"));
     expect(Number(at("Ends_DU_Low"))).toBeLessThan(Number(at("Ends_DU_High")));
+    // what is asked for leads to where it is typed, not to the check that asks
+    const walk = [...page.place.querySelectorAll("li")].find((line) =>
+      line.textContent!.startsWith("Walk-through: Not"),
+    );
+    expect(walk?.querySelector("button")?.textContent).toMatch(/^Block!/);
   });
 });

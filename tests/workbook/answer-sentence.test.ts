@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { lackWords } from "../../src/workbook/answer/answer-facts";
 import { type AnswerFacts, answerSentence } from "../../src/workbook/answer/answer-sentence";
 
 const SETTING = { pulses: 2, each: 34, total: 68 };
@@ -66,6 +67,27 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
     { ...EVEN, setting: undefined, lack: "the run time needs water use and pot top" },
     "Block 7: no setting yet: the run time needs water use and pot top.",
   ],
+  [
+    "every can is dry",
+    { ...UNEVEN, parts: "", cause: undefined, setting: undefined, lack: lackWords("every can is dry") },
+    "Block 7: no setting yet: every can is dry. Were the heads on? Type x for a can that was not read.",
+  ],
+  [
+    "several cans are dry and the driest sets the run time",
+    { ...UNEVEN, parts: "", cause: undefined, setting: undefined, lack: lackWords("a can is dry") },
+    "Block 7: no setting yet: a can is dry, and no run time is long enough for it. Mend its head and test again, or base the run time on the low quarter.",
+  ],
+  [
+    "what is to be put right is named as the sheet does",
+    { ...EVEN, setting: undefined, lack: lackWords("readings to put right: see Cans") },
+    "Block 7: no setting yet: readings to put right: see Cans.",
+  ],
+  [
+    "too few cans were read for a verdict",
+    { ...EVEN, cans: 15 },
+    "Block 7: set 68 min (2 × 34). 15 cans are too few to judge the uniformity: set out 24 and test again.",
+  ],
+  ["just enough cans were read for a verdict", { ...EVEN, cans: 16 }, "Block 7: set 68 min (2 × 34)."],
   [
     "one can reads 0 and the driest can sets the run time",
     { ...UNEVEN, setting: undefined, lack: "a can is dry", cause: undefined, zero: { cell: "K9", between: [71, 58] } },

@@ -1,6 +1,6 @@
 import type { Limit } from "../figures/limits";
 
-const FEWEST = 16;
+export const FEWEST = 16;
 const INDICATIVE_UNDER = 24;
 
 /** Digits behind the point, so that a value which is its limit but for rounding is within. */

@@ -51,10 +51,11 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
   const whole = own && reading.interval?.kind === "interval" ? reading.interval.whole : undefined;
   const audit = useMemo(() => auditByFit(answer?.audit ?? null, whole), [answer?.audit, whole]);
   useKeptAnswer(host, snapshot, { ready: settled && answer !== null, verdict, whole });
-  const facts = useMemo(
-    () => (snapshot && audit && own ? answerFacts(cellsOf(snapshot), audit.rows, verdict, canCellOf(snapshot)) : null),
-    [snapshot, audit, own, verdict],
-  );
+  const facts = useMemo(() => {
+    if (!snapshot || !own) return null;
+    const found = answerFacts(cellsOf(snapshot), audit?.rows ?? [], verdict, canCellOf(snapshot));
+    return audit || found.cans > 0 ? found : null;
+  }, [snapshot, audit, own, verdict]);
   const actions = useMemo(
     () => (snapshot && facts ? firstActions(snapshot, facts, verdict, SPEAKING_CHECKS.read(snapshot)) : []),
     [snapshot, facts, verdict],
@@ -92,8 +93,8 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
         )}
         {facts && map.problem && <p className="note">{map.problem}</p>}
         {audit && <FiguresTable rows={audit.rows} />}
-        {facts?.setting && (
-          <SettingBox setting={facts.setting} minutes={facts.minutes} audit={audit!} basis={named?.Multiplier_Basis} />
+        {facts?.setting && audit && (
+          <SettingBox setting={facts.setting} minutes={facts.minutes} audit={audit} basis={named?.Multiplier_Basis} />
         )}
         {actions.length > 0 && (
           <>

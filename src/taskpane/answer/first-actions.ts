@@ -14,7 +14,10 @@ export interface FirstAction {
 
 const MOST = 3;
 /** Cells that actions lead to. */
-export const ACTION_NAMES: readonly string[] = ["Actions_Table", "Run_Minutes_Now", "After_SC", "Wind_ms"];
+export const ACTION_NAMES: readonly string[] = [
+  ...["Actions_Table", "Run_Minutes_Now", "After_SC", "Wind_ms"],
+  ...["Walk_Through", "Can_Mouth_mm", "Canopy_Over", "Cans_Readings", "Cans_Across_m", "Test_Minutes", "Test_Start"],
+];
 
 const first = (snapshot: Snapshot, name: string): Area | undefined => {
   const area = snapshot.named(name)?.area;
@@ -29,6 +32,20 @@ export function freeActionLine(snapshot: Snapshot): Area | null {
   const [left, right] = [cellAt(found.area, row, 0), cellAt(found.area, row, 1)];
   return { sheet: left.sheet, address: `${left.address}:${right.address}` };
 }
+
+/** Where what a data check asks for is typed. */
+const TYPED_IN: Readonly<Record<string, string>> = {
+  "Walk-through": "Walk_Through",
+  "Can opening": "Can_Mouth_mm",
+  "Leaves over the cans": "Canopy_Over",
+  "Blank places": "Cans_Readings",
+  "Number of cans": "Cans_Readings",
+  "Can spacing": "Cans_Across_m",
+  "Edge cans": "Cans_Across_m",
+  "Mean catch": "Test_Minutes",
+  Wind: "Wind_ms",
+  Clock: "Test_Start",
+};
 
 const capital = (words: string) => `${words[0]!.toUpperCase()}${words.slice(1)}`;
 
@@ -46,7 +63,12 @@ export function firstActions(
   const add = (words: string, cell: Area | undefined) => all.push(cell && { words, cell });
   const repeat = toRepeat(facts);
   if (repeat) add(repeat.slice(repeat.indexOf("Test again")), first(snapshot, "Wind_ms"));
-  const wrong = checks.filter(({ words }) => !words.startsWith("not checked"));
+  const wrong = checks
+    .filter(({ words }) => !words.startsWith("not checked"))
+    .map((check) => {
+      const name = TYPED_IN[check.label];
+      return { ...check, cell: (name && first(snapshot, name)) || check.cell };
+    });
   for (const { label, words, cell } of wrong.slice(0, 1)) add(`${label}: ${words}`, cell);
   const actions = freeActionLine(snapshot);
   if (facts.uneven && verdict && !facts.zero)

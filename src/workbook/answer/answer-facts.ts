@@ -62,6 +62,16 @@ function openZero(cells: CellsOf, cans: PlacedCans, field: CanField, canCell: Ca
   return answered ? undefined : { cell, between: found.between };
 }
 
+/** What the sheets say of a run time that cannot be given, with what to do about it. */
+const INSTEAD: Readonly<Record<string, string>> = {
+  "a can is dry":
+    "a can is dry, and no run time is long enough for it. Mend its head and test again, or base the run time on the low quarter",
+  "every can is dry": "every can is dry. Were the heads on? Type x for a can that was not read",
+};
+
+/** Why there is no run time, from what the sheet Run time says instead of it. */
+export const lackWords = (said: string) => (/^needs /.test(said) ? `the run time ${said}` : (INSTEAD[said] ?? said));
+
 const isUneven = (rows: readonly SummaryRow[], dry: boolean) =>
   dry || rows.some(({ measure, verdict }) => /^(CU|DU|SC)/.test(measure) && verdict.startsWith("outside"));
 
@@ -103,7 +113,7 @@ export function answerFacts(
     ...test,
     setting,
     minutes,
-    lack: setting ? "" : `the run time ${textOf(cells, "Result_Run_Time_min") || "needs the sheet Run time"}`,
+    lack: setting ? "" : lackWords(textOf(cells, "Result_Run_Time_min") || "needs the sheet Run time"),
     uneven: isUneven(rows, read.includes(0)),
     parts: field ? partsOfBed(field) : "",
     cause: verdict?.lead,

@@ -1,4 +1,5 @@
 import type { ControllerSetting } from "../../core/application/controller-setting";
+import { FEWEST } from "../../core/summary/verdict";
 import { weightWords } from "../bed/weight-words";
 
 /** Mean wind of a test [m/s] over which it gives no setting (Irrigation Association, Recommended Audit Guidelines, 2009). */
@@ -87,7 +88,7 @@ function whatToDo(facts: AnswerFacts): string {
   const known = !zero && cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
   if (!setting) {
     const why = zero ? `${zeroWords(zero)}: unread, blocked head or typing error?` : `${lack}.`;
-    return `${uneven && known ? "mend first, then test again; " : ""}no setting yet: ${why}`;
+    return `${uneven && known ? "mend first, then test again; " : ""}no setting yet: ${why.replace(/([?.])\.$/, "$1")}`;
   }
   const asked = zero ? ` ${zeroWords(zero)}: check it.` : "";
   if (!uneven) return `set ${settingWords(setting)}.${asked}`;
@@ -111,6 +112,12 @@ export function savingWords({ saved, water }: Pick<AnswerFacts, "saved" | "water
   return `The planned change saves nothing on today's bill: ${shown(used)} kL a year are used, ${shown(needed)} needed, ${shown(after)} after it.`;
 }
 
+/** That the uniformity is not judged, where too few cans were read; "" where it is. */
+const fewWords = (cans: number) =>
+  cans < FEWEST
+    ? `${cans} ${cans === 1 ? "can is" : "cans are"} too few to judge the uniformity: set out 24 and test again.`
+    : "";
+
 /** The answer of an audit in one line: what to do first, how long to run, why it is uneven, what mending saves. */
 export function answerSentence(facts: AnswerFacts): string {
   const start = facts.block ? `${facts.block}: ` : "";
@@ -121,5 +128,5 @@ export function answerSentence(facts: AnswerFacts): string {
   const why = facts.uneven ? whyUneven(facts) : "";
   const saving = facts.uneven ? savingWords(facts) : "";
   const places = facts.places ? `${facts.places} Until that is mended every can has equal weight.` : "";
-  return begun([whatToDo(facts) + why, places, saving].filter(Boolean).join(" "));
+  return begun([whatToDo(facts) + why, fewWords(facts.cans), places, saving].filter(Boolean).join(" "));
 }
