@@ -124,7 +124,15 @@ const ELSEWHERE: Record<string, string[]> = {
 };
 /** Parts of another function, and the one that they are checked through. */
 const WITHIN: Record<string, string> = {
+  facingBed: "bedHeads",
   headName: "nextCheck",
+  lightWindPenalty: "causes",
+  lightWinds: "causes",
+  lineOfHead: "headsOfLines",
+  moreWeakHeads: "causes",
+  oddCan: "causes",
+  otherArcs: "causes",
+  outside: "causes",
   addHat: "headColumns",
   areaDistribution: "weightedDistribution",
   brokenLimits: "search",
