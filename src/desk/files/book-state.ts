@@ -48,7 +48,11 @@ interface Known {
 
 function spilledRange(grid: Grid, sheet: Sheet, row: number, column: number): IRange | undefined {
   const ranges = grid.injector.get(FormulaDataModel).getArrayFormulaRange();
-  return ranges[bookOf(grid).getId()]?.[sheet.getSheetId()]?.[row]?.[column] ?? undefined;
+  const range = ranges[bookOf(grid).getId()]?.[sheet.getSheetId()]?.[row]?.[column];
+  if (!range) return undefined;
+  // one past the sheet's end shows as far as the sheet goes
+  const [endRow, endColumn] = [sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1];
+  return { ...range, endRow: Math.min(range.endRow, endRow), endColumn: Math.min(range.endColumn, endColumn) };
 }
 
 function cellState({ grid, formats }: Known, sheet: Sheet, all: SheetCells, row: number, column: number): CellState {
