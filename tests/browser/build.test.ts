@@ -17,8 +17,8 @@ const text = (name: string): string => readFileSync(join(DIST, name), "utf8");
 const zipped = (name: string): number => gzipSync(readFileSync(join(DIST, name)), { level: 9 }).length;
 
 describe("the production build", () => {
-  test("functions.js, with the two fits of a bed, takes at most 32 kB, zipped", () => {
-    expect(zipped("functions.js")).toBeLessThanOrEqual(32 * KB);
+  test("functions.js, with the two fits of a bed, takes at most 34 kB, zipped", () => {
+    expect(zipped("functions.js")).toBeLessThanOrEqual(34 * KB);
   });
 
   test("the pane's first load takes at most 300 kB, zipped", () => {

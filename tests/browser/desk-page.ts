@@ -96,7 +96,10 @@ async function newPage(query: string, first?: () => void): Promise<Desk> {
   page.on("request", (request) => requests.push(request.url()));
   await page.goto(inject("desk").address + query + WITHOUT);
   await page.waitForFunction(() => "desk" in window);
-  await page.evaluate(() => window.desk.settled());
+  await page.evaluate(async () => {
+    Object.assign(window, { asks: window.confirm });
+    await window.desk.settled();
+  });
   return {
     page,
     complaints,
@@ -138,27 +141,31 @@ const WORKED_FILE = "worked.xlsx";
 const exampleOf = (query: string) => new URLSearchParams(query).get("example") ?? "audit";
 const settingsOf = (query: string) => query.replace(/[?&]example=\w+/, "");
 
+/** Takes back what a test put in place of the browser's own question, and the answers that it gave. */
+async function asksAgain(page: Page): Promise<void> {
+  page.removeAllListeners("dialog");
+  await page.evaluate(() => Object.assign(window, { confirm: (window as unknown as { asks: unknown }).asks }));
+}
+
 /** Opens an example in the shared page; false where only a new page can. */
 async function openedAgain({ desk: { page, complaints }, worked }: Shared, example: string): Promise<boolean> {
   if (example === "functions" && !worked) return false;
-  page.removeAllListeners("dialog");
   page.setDefaultTimeout(120_000);
   await page.keyboard.press("Escape");
   await page.evaluate(
     async ([name, sheet, file]) => {
-      const asks = window.confirm;
       window.confirm = () => true;
       localStorage.clear();
       const bytes = file ? new Uint8Array(file) : new Uint8Array(await (await fetch(name)).arrayBuffer());
       await window.desk.host.openBook(bytes, name);
       await window.desk.host.select({ sheet, address: "A1" });
-      window.confirm = asks;
       await window.desk.settled();
     },
     example === "functions"
       ? ([WORKED_FILE, WORKED_SHEET.sheet, worked!.file] as const)
       : ([...EXAMPLES[example]!, null] as const),
   );
+  await asksAgain(page);
   complaints.length = 0;
   return true;
 }
@@ -197,7 +204,7 @@ export async function desks(): Promise<Desks> {
       document.getElementById("file")!.textContent,
     ]);
     if (String(sheets) !== WORKED_SHEET.sheet || !["", WORKED_FILE].includes(String(name))) return open(query);
-    page.removeAllListeners("dialog");
+    await asksAgain(page);
     await shared.desk.write(WORKED_SHEET.address, shared.worked.inputs);
     await page.evaluate(() => window.desk.settled());
     return shared.desk;

@@ -8,9 +8,12 @@ export const sheetNames = (grid: Grid): string[] =>
     .getSheets()
     .map((sheet) => sheet.getSheetName());
 
+/** Room for a table of a function over a whole bed: what it fills past a sheet's end is not shown. */
+const ROOM = { rowCount: 1000, columnCount: 200 };
+
 export function addSheet(grid: Grid, name: string): void {
   const active = bookOf(grid).getActiveSheet();
-  bookOf(grid).insertSheet(name);
+  bookOf(grid).insertSheet(name, { sheet: ROOM });
   bookOf(grid).setActiveSheet(active);
 }
 
