@@ -42,7 +42,20 @@ const LOSSLESS: Entries = {
 };
 const GENERATED = costAudits(20);
 const ODD = ["", 0, -3, "twelve", 1000].map(everywhere);
-const ALL = [HALVING, PUMPING, LOSSLESS, ...GENERATED, ...ODD];
+/** Three quarters of the pots set the run time, and the SC after is far larger: no can could be that dry. */
+const WIDER: Entries = {
+  ...GENERATED[0],
+  Cans_Readings: [
+    [20, 21, 22, 23],
+    [19, 20, 24, 25],
+    [18, 22, 21, 20],
+    [17, 23, 22, 12],
+  ],
+  Multiplier_Basis: "share of pots",
+  Share_Wanted: 0.75,
+  After_SC: 50,
+};
+const ALL = [HALVING, PUMPING, LOSSLESS, ...GENERATED, ...ODD, WIDER];
 
 let results: Results[];
 let recomputed: ReadonlyMap<string, Stated>[];
@@ -59,6 +72,12 @@ const number = (audit: number, name: string) => {
   expect(typeof value, `${name}: ${value}`).toBe("number");
   return value as number;
 };
+
+it("a spread that would take a can below nothing is not computed with", () => {
+  const last = ALL.length - 1;
+  expect(number(last, "Run_Multiplier")).toBeGreaterThan(1);
+  expect(number(last, "Spread_After")).toBe(0);
+});
 
 describe("a case of plain arithmetic, through the workbook's own cells", () => {
   it("saves 450 kL and 1,170 a year on 200 m² where SC is halved", () => {

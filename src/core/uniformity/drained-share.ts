@@ -39,7 +39,8 @@ export interface ChangedMultipliers {
  *     x'/m' - 1 = f (x/m - 1)        f = (1 - 1/after) / (1 - 1/now)        then as for the cans of now
  *
  * The pattern keeps its shape and only its spread changes, so that the multiplier comes out as typed. Watered to the driest
- * can it is 1 - 1/gross, whatever the shape. Where the bed is even now there is no shape: then 1 - 1/gross, or 0.
+ * can it is 1 - 1/gross, whatever the shape. Where the bed is even now, or the change asks for a
+ * spread that would take catches below 0, no shape can be kept: then 1 - 1/gross, or 0.
  *
  * @param readings Catch in each can now, any one unit, each 0 or more; at least 2, not all 0
  * @param multipliers Now and after
@@ -57,7 +58,9 @@ export function drainedShareAfter(
   const cans = weighed(readings, areas);
   const kept = 1 / aboveZero("multiplier", gross, "");
   const spread = (1 - 1 / aboveZero("after", after, "")) / (1 - 1 / aboveZero("now", now, ""));
-  if (!(now > 1) || !(spread > 0)) return Math.max(0, 1 - kept);
+  const m = countedMean(cans.sorted, cans.areas, cans.total);
+  const keepsShape = now > 1 && spread > 0 && spread * (m - cans.sorted[0]!) <= m;
+  if (!keepsShape) return Math.max(0, 1 - kept);
   return spread * shareAbove(cans, 1 + (kept - 1) / spread);
 }
 

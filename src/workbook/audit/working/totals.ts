@@ -12,6 +12,9 @@ const everyReading = `SMALL(${column("F")},ROW($A$1:INDEX($A:$A,Cans_Counted)))`
 const timesFactor = (name: string, factor: string) =>
   `IF(ISNUMBER(${name}),IF(ISNUMBER(${factor}),${name}*${factor},${factor}),${name})`;
 
+/** Spread after a change over that of now; where it would take the driest can below 0 there is no shape to keep. */
+const SPREAD = "(1-1/After_SC)/(1-1/Run_Multiplier)";
+
 const LINES: [label: string, name: string, formula: string, format?: string][] = [
   ...PROBLEM_LINES,
   ["Minutes of the test are known", "Minutes_Known", "IF(ISNUMBER(Test_Minutes),Test_Minutes>0,FALSE)"],
@@ -98,7 +101,7 @@ const LINES: [label: string, name: string, formula: string, format?: string][] =
   [
     "Spread after the change over that of now",
     "Spread_After",
-    'IF(COUNT(Run_Multiplier,After_SC,Valve_Multiplier_After)=3,IF(Run_Multiplier>1,(1-1/After_SC)/(1-1/Run_Multiplier),0),"")',
+    `IF(COUNT(Run_Multiplier,After_SC,Valve_Multiplier_After)=3,IF(Run_Multiplier>1,IF(${SPREAD}*(1-MIN(Work_Reading)/Used_Reading)>1,0,${SPREAD}),0),"")`,
     "0.000",
   ],
   [
