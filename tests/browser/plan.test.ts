@@ -41,12 +41,12 @@ describe("planning a layout in a browser", () => {
     const corner = pane().locator(".picture .handles rect").first();
     await corner.scrollIntoViewIfNeeded();
     const box = (await corner.boundingBox())!;
-    const before = Number(await pane().getByLabel("Bed width").inputValue());
+    const before = Number(await pane().getByLabel("Bed width [m]").inputValue());
     await desk.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await desk.page.mouse.down();
     await desk.page.mouse.move(box.x + box.width / 2 + 30, box.y + box.height / 2, { steps: 4 });
     await desk.page.mouse.up();
-    const after = Number(await pane().getByLabel("Bed width").inputValue());
+    const after = Number(await pane().getByLabel("Bed width [m]").inputValue());
     expect(after).toBeGreaterThan(before);
     await expect.poll(() => plan().getAttribute("aria-label")).toContain(`bed of ${after} by`);
   });
