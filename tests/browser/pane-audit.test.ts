@@ -125,6 +125,24 @@ describe("an audit from the pane", () => {
     expect(await pane().locator(".report tbody tr", { hasText: "does not agree" }).count()).toBe(0);
   });
 
+  test("prints the authority's own report over the whole width of the page, with the key of its map", async () => {
+    await desk.page.emulateMedia({ media: "print" });
+    await desk.page.evaluate(() => {
+      window.print = () => {
+        const report = document.querySelector(".own-report")!;
+        const key = [...report.querySelectorAll(".own-tile")].map(({ textContent }) => textContent);
+        const { width } = report.getBoundingClientRect();
+        Object.assign(window, { printed: { share: width / document.documentElement.clientWidth, key } });
+      };
+    });
+    await press("Print the report");
+    const printed = () =>
+      desk.page.evaluate(() => (window as unknown as { printed?: { share: number; key: string[] } }).printed);
+    await expect.poll(async () => (await printed())?.share).toBeGreaterThan(0.97);
+    expect((await printed())!.key).toEqual(expect.arrayContaining(["1", "2", "3", "4", "5", "6", "7", "75 %"]));
+    await desk.page.emulateMedia({ media: null });
+  });
+
   test("nothing went wrong on the page meanwhile", () => {
     expect(desk.complaints).toEqual([]);
   });

@@ -28,6 +28,9 @@ const FIGURES = [
 ];
 const MEANING = "Agreement means that the figures follow from these readings; it does not prove the readings.";
 
+/** To be filled in by hand. */
+const SIGNED = ["File", "Checked by", "Day", "Signature"].map((what) => `${what}: ${"_".repeat(24)}`).join("   ");
+
 /** A value that the report of the workbook gives from what was typed; null where it cannot be told. */
 function valueAt(values: NativeValues, { at }: CellSpec): Stated {
   const { row, column } = addressParts(firstCell(at));
@@ -114,7 +117,7 @@ export function ownReport(
     widths: REPORT.widths,
     heights: { ...REPORT.heights, [behind + 1]: 26 },
     ...(REPORT.shades && { shades: REPORT.shades }),
-    printed: `A1:X${behind + 2 + said.length}`,
+    printed: `A1:X${behind + 3 + said.length}`,
     cells: [
       ...cells,
       { at: ALL(last), kind: "heading", value: "Figures calculated from the readings, and what the file shows" },
@@ -123,6 +126,7 @@ export function ownReport(
       { at: ALL(behind + 1), kind: "caution", value: sentence },
       ...said.map((value, index): CellSpec => ({ at: ALL(behind + 2 + index), kind: "note", value })),
       { at: ALL(behind + 2 + said.length), kind: "note", value: `${MEANING} Code of the copy: ${code}.` },
+      { at: ALL(behind + 3 + said.length), kind: "note", value: SIGNED },
     ],
   };
 }

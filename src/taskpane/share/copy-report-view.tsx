@@ -114,7 +114,8 @@ function Report({ host, report, name }: { host: Host; report: CopyReport; name: 
       {news && <p className="note">{news}</p>}
       {code && (
         <p className="note">
-          Code of what was typed: <strong>{code}</strong>. It is on Report and at the foot of each page.
+          Code of what was typed: <strong>{code}</strong>. An unchanged copy has it on Report and at the foot of each
+          page.
         </p>
       )}
       {agrees && <MainFigures figures={figures} />}

@@ -23,6 +23,9 @@ function placeOf({ at }: CellSpec): Place {
   return { row: Number(top), column: columnNumber(from), toRow: Number(bottom), toColumn: columnNumber(to) };
 }
 
+/** A cell of the picture; the tiles of its key are wider. */
+const isCan = ({ kind, at }: CellSpec) => kind === "tile" && !at.includes(":");
+
 /** Of a can's many cells of the picture the middle one shows its class. */
 const numbered = ({ row, column }: Place, scale: number, top: number, left: number) =>
   (row - top) % scale === Math.floor(scale / 2) && (column - left) % scale === Math.floor(scale / 2);
@@ -38,7 +41,7 @@ export function OwnReportView({ report }: { report: SheetSpec }) {
   const scale = Number(
     report.cells.find((cell) => placeOf(cell).column === SCALE_COLUMN && cell.kind === "working")?.value ?? 1,
   );
-  const tiles = report.cells.filter(({ kind }) => kind === "tile").map(placeOf);
+  const tiles = report.cells.filter(isCan).map(placeOf);
   const [top, left] = [Math.min(...tiles.map(({ row }) => row)), Math.min(...tiles.map(({ column }) => column))];
   const columns = Array.from({ length: LAST }, (_, i) => `${report.widths[i] ?? 8}fr`).join(" ");
   return (
@@ -53,7 +56,7 @@ export function OwnReportView({ report }: { report: SheetSpec }) {
           gridArea: `${place.row} / ${place.column} / ${place.toRow + 1} / ${place.toColumn + 1}`,
           ...(colour && { background: colour, color: value === 1 || value === 7 ? "#ffffff" : "#000000" }),
         };
-        const text = tile && !numbered(place, scale, top, left) ? "" : words(cell);
+        const text = isCan(cell) && !numbered(place, scale, top, left) ? "" : words(cell);
         return (
           <div key={`${columnLetters(place.column)}${place.row}`} className={`own-${cell.kind}`} style={style}>
             {text}

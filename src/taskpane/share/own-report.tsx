@@ -13,19 +13,22 @@ const PRINTING = "printing-own-report";
 export function OwnReport({ host, report: { own, facts } }: { host: Host; report: CopyReport }) {
   const task = useTask();
   const [printing, setPrinting] = useState(false);
+  const name = ["report of", facts.site, facts.block, facts.date].filter(Boolean).join(" ");
   useEffect(() => {
     if (!printing) return;
     document.body.classList.add(PRINTING);
+    const { title } = document;
+    document.title = name;
     window.print();
+    document.title = title;
     document.body.classList.remove(PRINTING);
     setPrinting(false);
-  }, [printing]);
+  }, [printing, name]);
   if (!own) return null;
   const file = async () => {
     const { buildWorkbook } = await import("../../workbook/form/build");
     return buildWorkbook([own], {});
   };
-  const name = ["report of", facts.site, facts.block, facts.date].filter(Boolean).join(" ");
   return (
     <section aria-label="The authority's own report">
       <h4>Your own report</h4>
