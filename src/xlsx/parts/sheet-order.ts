@@ -47,3 +47,6 @@ export type SheetElement = (typeof ORDER)[number];
 /** The elements of a sheet, from its cells on, that come before one of this name. */
 export const before = (name: SheetElement): readonly string[] =>
   ORDER.slice(ORDER.indexOf("sheetData"), ORDER.indexOf(name));
+
+/** The elements of a sheet that come after one of this name. */
+export const after = (name: SheetElement): readonly string[] => ORDER.slice(ORDER.indexOf(name) + 1);

@@ -4,6 +4,7 @@ import { appendEdit, type Edit, edited, tagEdit } from "../parts/edits";
 import { escapedAttribute } from "../parts/escaped";
 import { RELATIONS, XML_HEAD } from "../parts/namespaces";
 import { textOf } from "../parts/relations";
+import { after } from "../parts/sheet-order";
 import { within, type XmlElement, xmlTree } from "../parts/xml-tree";
 import { declareType, freePart, type Parts, relate, writePart } from "./write-part";
 
@@ -11,18 +12,9 @@ const EMU_A_PIXEL = 9525;
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 const SHAPES = "http://schemas.openxmlformats.org/drawingml/2006/main";
 const DRAWING_TYPE = "application/vnd.openxmlformats-officedocument.drawing+xml";
+
 /** What follows the drawing of a sheet in its part. */
-const BEHIND = [
-  "legacyDrawing",
-  "legacyDrawingHF",
-  "drawingHF",
-  "picture",
-  "oleObjects",
-  "controls",
-  "webPublishItems",
-  "tableParts",
-  "extLst",
-];
+const BEHIND = after("drawing");
 
 const sameBytes = (one: Uint8Array, other: Uint8Array) =>
   one.length === other.length && one.every((byte, i) => byte === other[i]);
