@@ -33,28 +33,15 @@ const noted = (page: Page) =>
       }),
   );
 
-/** How many acts the browser has noted. */
-const keptEdits = () =>
+/** How many works, or acts, the browser has noted. */
+const noting = (kind: "works" | "edits") =>
   new Promise<number>((done) => {
     const asked = indexedDB.open("canfall", 1);
     asked.onsuccess = () => {
-      const edits = asked.result.transaction("edits").objectStore("edits").count();
-      edits.onsuccess = () => {
+      const all = asked.result.transaction(kind).objectStore(kind).count();
+      all.onsuccess = () => {
         asked.result.close();
-        done(edits.result);
-      };
-    };
-  });
-
-/** How many works the browser keeps. */
-const keptWorks = () =>
-  new Promise<number>((done) => {
-    const asked = indexedDB.open("canfall", 1);
-    asked.onsuccess = () => {
-      const works = asked.result.transaction("works").objectStore("works").count();
-      works.onsuccess = () => {
-        asked.result.close();
-        done(works.result);
+        done(all.result);
       };
     };
   });
@@ -114,7 +101,7 @@ describe("work that was not saved", { timeout: 180_000 }, () => {
     const download = desk.page.waitForEvent("download");
     await desk.page.getByRole("button", { name: "Save .xlsx" }).click();
     await download;
-    await expect.poll(() => desk.page.evaluate(keptWorks), { timeout: 30_000 }).toBe(0);
+    await expect.poll(() => desk.page.evaluate(noting, "works" as const), { timeout: 30_000 }).toBe(0);
     desk = await all.anew();
     await desk.page.waitForTimeout(500);
     expect(await offer(desk.page).isVisible()).toBe(false);
@@ -134,7 +121,7 @@ describe("work that was not saved", { timeout: 180_000 }, () => {
       window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!.insertRowsBefore(2, 1);
       await window.desk.write("Bed 7", "A3", 25);
     });
-    await expect.poll(() => desk.page.evaluate(keptEdits)).toBeGreaterThan(1);
+    await expect.poll(() => desk.page.evaluate(noting, "edits" as const)).toBeGreaterThan(1);
     await kill(desk.page);
     desk = await all.anew("?example=audit");
     await openFile(desk, bed("As it is now"), "bed.xlsx");
