@@ -6,14 +6,13 @@ import { delimiter, join } from "node:path";
 const PROGRAMS = [
   { command: "chromium", debian: "chromium", usedFor: "the browser tests" },
   { command: "soffice", debian: "libreoffice-calc", usedFor: "recalculating workbook files" },
-  { command: "uno", debian: "python3-uno", usedFor: "giving LibreOffice orders" },
-  { command: "openpyxl", debian: "python3-openpyxl", usedFor: "reading saved files with another reader" },
+  { command: "uno", module: true, debian: "python3-uno", usedFor: "giving LibreOffice orders" },
+  { command: "openpyxl", module: true, debian: "python3-openpyxl", usedFor: "reading saved files with another reader" },
 ];
 
 const onPath = (command) => process.env.PATH.split(delimiter).some((folder) => existsSync(join(folder, command)));
 const hasModule = (name) => spawnSync("/usr/bin/python3", ["-c", `import ${name}`], { stdio: "ignore" }).status === 0;
-const MODULES = ["uno", "openpyxl"];
-const present = ({ command }) => (MODULES.includes(command) ? hasModule(command) : onPath(command));
+const present = ({ command, module }) => (module ? hasModule(command) : onPath(command));
 const missing = PROGRAMS.filter((program) => !present(program));
 
 if (missing.length > 0) {

@@ -7,15 +7,7 @@ function patched(bytes: Uint8Array, changes: readonly (readonly [number, number]
   for (const [at, value] of changes) copy[at] = value;
   return copy;
 }
-const joined = (...all: Uint8Array[]) => {
-  const bytes = new Uint8Array(all.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const one of all) {
-    bytes.set(one, at);
-    at += one.length;
-  }
-  return bytes;
-};
+const joined = (...all: Uint8Array[]) => new Uint8Array(Buffer.concat(all));
 const PACKED: readonly (readonly [string, (bytes: Uint8Array) => Uint8Array])[] = [
   ["an archive with bytes in front", (bytes) => joined(new Uint8Array(64), bytes)],
   ["an archive behind another", (bytes) => joined(bytes, bytes)],
