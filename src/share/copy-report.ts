@@ -18,6 +18,8 @@ export interface Figure {
   recomputed: Stated;
   /** What its cell shows a reader, in its format. */
   shown: string;
+  /** The number format that the workbook gives it. */
+  format: string;
   agrees: boolean;
 }
 
@@ -54,6 +56,8 @@ export interface CopyReport {
   sentence: string;
   /** First 16 digits of the SHA-256 over what was typed, in groups of four: the same on paper and in the file. */
   code: string;
+  /** The code on its pages, where what was typed has another one by now; "" where it has not. */
+  oldCode: string;
   /** The authority's own report, drawn from values calculated here; null where the file is no audit. */
   own: SheetSpec | null;
   /** What is new since the version of the file; "" where it is of the present one. */

@@ -15,13 +15,26 @@ const figure = (name: string, stated: number, agrees = true) => ({
   stated,
   recomputed: stated,
   shown: String(stated),
+  format: "0.0",
   agrees,
 });
 
 function report(site: string, agrees = true): CopyReport {
   const figures = [figure("Used_MAR", 12.5), figure("Used_SC_Can", -1.5, agrees)];
   const facts = { site, block: "7", date: "2026-11-25", kind: "audit" };
-  return { facts, line: null, figures, findings: [], follows: [], agrees, code: "", own: null, sentence: "", news: "" };
+  return {
+    facts,
+    line: null,
+    figures,
+    findings: [],
+    follows: [],
+    agrees,
+    code: "",
+    oldCode: "",
+    own: null,
+    sentence: "",
+    news: "",
+  };
 }
 
 const text = (bytes: Uint8Array) => new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);

@@ -94,6 +94,7 @@ describe("a share copy of a workbook with functions of the add-in", () => {
         stated: 1.5,
         recomputed: 1.5,
         shown: "1.5",
+        format: "General",
         agrees: true,
       },
     ]);

@@ -14,6 +14,8 @@ import { madeIn } from "./made-in";
 import { gridWorkbook } from "./open-book";
 import { ShiftedSheets } from "./shifted-sheets";
 
+/** A sheet and names that only share copies have. */
+const EVIDENCE = /^Evidence(_|$)/i;
 const QUESTION = "What you changed here is not saved. Open another file all the same?";
 
 /** How long a file that is handed on waits for its figures, and one that is saved or opened [ms]. */
@@ -68,6 +70,9 @@ export class Files implements DeskFiles {
     return bookState(this.grid, this.formats);
   }
 
+  /** Whether it says that it is a share copy. */
+  isCopy = false;
+
   /** True when what is in the grid was neither saved nor opened as it is. */
   changed(): boolean {
     return this.halfTyped() || madeIn(this.state()) !== this.kept;
@@ -114,6 +119,7 @@ export class Files implements DeskFiles {
     await this.show(gridWorkbook(book, `file-${this.count}`, name));
     this.cells.know(book.sheets);
     this.file = file;
+    this.isCopy = [...book.names, ...book.sheets].some(({ name }) => EVIDENCE.test(name));
     this.shifted.forget();
     this.behind.clear();
     this.name = name;

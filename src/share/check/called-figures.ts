@@ -80,7 +80,17 @@ export function calledFigures(book: FileBook, { formulas }: Evidence, { cells: l
     const format = looks[Number(cell?.given.get("s") ?? 0)]?.format ?? "General";
     const shown = cell?.error ?? shownText(stated, format);
     return [
-      { name: place, place, label: old, unit: "", stated, recomputed: value, shown, agrees: sameValue(stated, value) },
+      {
+        name: place,
+        place,
+        label: old,
+        unit: "",
+        stated,
+        recomputed: value,
+        shown,
+        format: "General",
+        agrees: sameValue(stated, value),
+      },
     ];
   });
 }

@@ -54,6 +54,9 @@ function whyNotGiven(book: FileBook): string {
   return wrongReading(read, area.sheet);
 }
 
+const oldCodeWords = (old: string, code: string): string[] =>
+  old === "" ? [] : [`Its pages have the code ${old} of the copy as it was made; what is typed in it now has ${code}.`];
+
 /** Those of an earlier version, by its own formulas. */
 function figuresOfEarlier(book: FileBook, specs: readonly SheetSpec[]): Recomputed {
   const present = auditFigures(book);
@@ -138,8 +141,11 @@ async function checkedBy(
           evidence ? shortCode(evidence.hash) : "",
         )),
   ]);
-  const follows = changedTyped ? grouped(values).map(({ text }) => text) : [];
+  const statedCode = evidence ? shortCode(evidence.hash) : code;
+  const oldCode = statedCode === code ? "" : statedCode;
+  const follows = changedTyped ? [...oldCodeWords(oldCode, code), ...grouped(values).map(({ text }) => text)] : [];
   const sentence = sentenceOf(figures, findings, follows.length, whyNotGiven(book));
+  const agrees = harmlessOnly(findings) && figures.every((figure) => figure.agrees);
   return {
     facts: factsOf(book, evidence, isAudit, holdsPlan(book)),
     line: recomputed.figures.size > 0 ? auditLine(new AuditInputs(book), recomputed.figures) : null,
@@ -147,9 +153,10 @@ async function checkedBy(
     findings,
     follows,
     code: isKnown || evidence ? code : "",
-    agrees: harmlessOnly(findings) && figures.every((figure) => figure.agrees),
+    oldCode,
+    agrees,
     sentence,
-    own: isAudit && !earlier ? ownReport(book, specs, figures, { code, sentence, findings }) : null,
+    own: isAudit && !earlier ? ownReport(book, specs, figures, { code, oldCode, agrees, sentence, findings }) : null,
   };
 }
 

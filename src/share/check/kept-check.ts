@@ -12,6 +12,7 @@ import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-fil
 import { cellsOfFile } from "../figures/cells-of-file";
 import { type Finding, saying } from "../finding";
 import { orNull } from "../or-null";
+import { shortened } from "../shortened";
 import { sameValue } from "./agreement";
 
 /** The stamps of what is kept, each with the one that it must be, and how the names of what it is of start. */
@@ -47,7 +48,7 @@ const NO_CAUSE = { Cause_Text: "", Cause_Next: "", Cause_Measured: "", Cause_Hea
 
 function shown(value: string | number): string {
   if (value === "") return "nothing";
-  return typeof value === "number" ? String(value) : `"${value.slice(0, 90)}"`;
+  return typeof value === "number" ? String(value) : `"${shortened(value, 90)}"`;
 }
 
 /** What is in cells that the pane alone fills, with no stamp that it did. */

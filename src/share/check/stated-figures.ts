@@ -5,6 +5,7 @@ import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import type { Figure } from "../copy-report";
 import type { FileLooks } from "../looks/file-looks";
+import { formatAt } from "../looks/formats";
 import { shownAt } from "../looks/shown-at";
 import { agrees, NOT_GIVEN } from "./agreement";
 import { figureLabel } from "./figure-label";
@@ -40,6 +41,7 @@ export function figuresOf(
         stated,
         recomputed: shown,
         shown: seen,
+        format: formatAt(specs, place.replaceAll("'", "")),
         agrees: agrees(stated, value, words),
       },
     ];

@@ -8,6 +8,7 @@ import { type BookSheet, type FileBook, namedArea } from "../../xlsx/parts/workb
 import { changed, type Finding, saying } from "../finding";
 import { strangeSign } from "../looks/look-alike";
 import { sameFormula } from "../same-formula";
+import { shortened } from "../shortened";
 import { sameValue } from "./agreement";
 
 /** Cells that the pane fills; whether they are true is looked at by what they say. */
@@ -19,7 +20,7 @@ const isTyped = ({ kind, formula }: CellSpec) => (kind === "input" || kind === "
 
 function shownWords(cell: FileCell | undefined): string {
   const text = String(cell?.error ?? cell?.value ?? "");
-  return text === "" ? "nothing" : text.slice(0, 90);
+  return text === "" ? "nothing" : shortened(text, 90);
 }
 
 interface Said {
@@ -39,7 +40,7 @@ function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined):
   if (isTyped(spec) || isKept(spec)) {
     return cell?.formula === undefined
       ? null
-      : { what: "a formula is where a value should be typed", was: "a value", is: `=${cell.formula.slice(0, 90)}` };
+      : { what: "a formula is where a value should be typed", was: "a value", is: `=${shortened(cell.formula, 90)}` };
   }
   if (spec.formula === undefined) {
     const was = String(spec.value ?? "");
@@ -48,12 +49,12 @@ function cellFinding(spec: CellSpec, sheet: string, cell: FileCell | undefined):
     const sign = strangeSign(is);
     return { what: `"${was}" was changed to ${is === "nothing" ? is : `"${is}"`}${sign ? `: ${sign}` : ""}`, was, is };
   }
-  const was = `=${spec.formula.slice(0, 90)}`;
+  const was = `=${shortened(spec.formula, 90)}`;
   if (cell?.formula === undefined) {
     return { what: `the formula was typed over with ${is === "nothing" ? is : `"${is}"`}`, was, is };
   }
   if (!sameFormula(spec.formula, cell.formula, sheet)) {
-    return { what: "the formula was changed", was, is: `=${cell.formula.slice(0, 90)}` };
+    return { what: "the formula was changed", was, is: `=${shortened(cell.formula, 90)}` };
   }
   const kind = kindSaid(cell);
   return kind ? { what: `the formula was entered as ${kind}`, was: "a formula of one cell", is: kind } : null;

@@ -10,6 +10,7 @@ import { readable } from "../looks/shown";
 import { type FormulaCell, formulaCells } from "../native/formula-cells";
 import { NativeValues } from "../native/native-values";
 import { NativeError, type Scalar, Unsure } from "../native/value";
+import { shortened } from "../shortened";
 import { sameNumber, sameValue } from "./agreement";
 
 /** A number within a text; the decimal sign depends on the settings of the machine that calculated it. */
@@ -33,7 +34,7 @@ function same(given: Scalar, stated: Stated): boolean {
 const scalarWords = (value: Scalar | undefined, format: string) =>
   value === null || value === undefined || value === ""
     ? "nothing"
-    : `"${typeof value === "number" ? readable(value, format) : String(value).slice(0, MOST_SHOWN)}"`;
+    : `"${typeof value === "number" ? readable(value, format) : shortened(String(value), MOST_SHOWN)}"`;
 
 function valueAt(values: NativeValues, sheet: string, { row, column }: FormulaCell): Scalar | undefined {
   try {

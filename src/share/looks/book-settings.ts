@@ -2,6 +2,7 @@ import { isMain } from "../../xlsx/parts/namespaces";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { childOf, childrenOf, within } from "../../xlsx/parts/xml-tree";
 import { added, changed, type Finding, misleading } from "../finding";
+import { shortened } from "../shortened";
 import { carriedFindings } from "./carried";
 import { on } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
@@ -24,10 +25,10 @@ function nameFindings({ allNames }: FileBook, own: ReadonlySet<string>): Finding
       return [changed(`the name ${name}`, "is given again for one sheet only", "", text)];
     if (ours && twice) return [changed(`the name ${name}`, "is given twice", "", text)];
     if (/\[\d+\]|\|/.test(text.replace(STRINGS, ""))) {
-      return [misleading(`the name ${name}`, "leads to another file", "", text.slice(0, 60))];
+      return [misleading(`the name ${name}`, "leads to another file", "", shortened(text, 60))];
     }
     if (/^_xlnm\.(?!Print_|_?FilterDatabase|Extract|Criteria)/i.test(name)) {
-      return [misleading(`the name ${name}`, "runs something when the file is opened", "", text.slice(0, 60))];
+      return [misleading(`the name ${name}`, "runs something when the file is opened", "", shortened(text, 60))];
     }
     return [];
   });
@@ -140,7 +141,7 @@ function reachingFindings({ sheets }: FileBook): Finding[] {
               `${name}!${address}`,
               "its formula fetches something from outside the file",
               "",
-              formula.slice(0, 60),
+              shortened(formula, 60),
               "out",
             ),
           ]

@@ -4,6 +4,7 @@ import { cellsIn, type FileBook } from "../../xlsx/parts/workbook-file";
 import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
 import { sameNumber } from "../check/agreement";
 import { added, type Finding, misleading } from "../finding";
+import { shortened } from "../shortened";
 import { contrast } from "./colours";
 import type { OwnSheet } from "./own-sheet";
 
@@ -185,8 +186,8 @@ export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly st
       (type === "bar" && series.some((one) => !isFilled(one)));
     return [
       ...said(literal || !isSame(here, wanted), `the chart "${title}" draws other cells than the workbook's`),
-      ...said(title !== "" && !all.includes(title), "a chart has another title", title, all.slice(0, 60)),
-      ...said(strange.length > 0, `the chart "${title}" says "${strange[0]?.slice(0, 60)}"`, "", strange[0]),
+      ...said(title !== "" && !all.includes(title), "a chart has another title", title, shortened(all, 60)),
+      ...said(strange.length > 0, `the chart "${title}" says "${shortened(strange[0] ?? "", 60)}"`, "", strange[0]),
       ...said(otherKind, `the chart "${title}" is drawn in another way than the workbook's`),
       ...said(drawing.leftOut || (drawn.length > 1 && !drawing.legend), `a part of the chart "${title}" is not shown`),
       ...said(drawing.filledIn, `the chart "${title}" has a picture or a pattern in it`),

@@ -1,5 +1,6 @@
 import type { XmlElement } from "../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../finding";
+import { shortened } from "../shortened";
 import { isStrange, on } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
 
@@ -14,6 +15,7 @@ export const footersWanted = (papers: XmlElement | undefined) => [
 const UNREADABLE = /&K(?!000000)[0-9A-F+-]{5,6}|&[1-4](?!\d)|&(3\d|[4-9]\d|\d{3})|&[SXYG]/i;
 const FONT = /&"([^",]*)/g;
 const MOST_LINES = 3;
+const CODE = /\b[0-9a-f]{4}(?: [0-9a-f]{4}){3}\b/;
 
 /** Whether the words of a header or footer are in signs, in huge or tiny letters, or pushed over the page. */
 const isUnreadable = (text: string): boolean =>
@@ -32,9 +34,12 @@ export function footerFinding(own: OwnSheet, { name, text }: XmlElement, code: s
     .replace(code === "" ? /$^/ : code, "")
     .trim();
   if (plain === "" && isUnreadable(text)) {
-    return [misleading(own.name, "the words at the head or foot of its pages cannot be read", "", text.slice(0, 60))];
+    return [misleading(own.name, "the words at the head or foot of its pages cannot be read", "", shortened(text, 60))];
   }
   if (plain === "") return [];
   const place = /header/i.test(name) ? "header" : "footer";
-  return [misleading(own.name, `the ${place} of its pages says "${plain.slice(0, 60)}"`, "", plain.slice(0, 60))];
+  const [other] = CODE.exec(plain) ?? [];
+  if (other)
+    return [misleading(own.name, `the ${place} of its pages has the code ${other} of another copy`, code, other)];
+  return [misleading(own.name, `the ${place} of its pages says "${shortened(plain, 60)}"`, "", shortened(plain, 60))];
 }

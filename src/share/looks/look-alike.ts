@@ -3,6 +3,7 @@ import { addressParts } from "../../cells/sheet-area";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
 import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
 import { added, type Finding, misleading } from "../finding";
+import { shortened } from "../shortened";
 import type { OwnSheet } from "./own-sheet";
 
 /** Cyrillic and Greek letters that look like Latin ones (Unicode confusables, the usual ones). */
@@ -93,7 +94,7 @@ export function strayFindings({ name, places, used }: OwnSheet, sheet: BookSheet
   return [...sheet.cells].flatMap(([address, { value, error, formula }]) => {
     if (places.has(address) || (formula === undefined && error === undefined && value === null)) return [];
     if (value === "" && formula === undefined && addressParts(address).column > last) return [];
-    const said = String(error ?? value ?? "").slice(0, 60);
+    const said = shortened(String(error ?? value ?? ""), 60);
     return [
       misleading(`${name}!${address}`, `holds "${said}", where the workbook has an empty cell`, "blank", said, "stray"),
     ];

@@ -1,6 +1,7 @@
 import { format, formatColor } from "numfmt";
 import { isoDay } from "../../cells/day-number";
 import type { Stated } from "../../cells/stated";
+import { shortened } from "../shortened";
 
 const OPTIONS = { nbsp: false, throws: false } as const;
 export const IN_QUOTES = /"[^"]*"/g;
@@ -24,6 +25,25 @@ export function shownWidth(value: Stated, pattern: string): number {
 export const coloured = (value: Stated, pattern: string): boolean =>
   (typeof value === "number" || typeof value === "string") && formatColor(pattern, value, OPTIONS) !== null;
 
+const DIGITS = 6;
+
+/** A number with its thousands apart, of so many digits but for those before its point. */
+export function plainNumber(value: number, digits = DIGITS): string {
+  const before = value === 0 ? 1 : Math.max(1, Math.floor(Math.log10(Math.abs(value))) + 1);
+  const rounded = Number(value.toPrecision(Math.max(digits, before)));
+  return rounded.toLocaleString("en-US", { maximumFractionDigits: 15 });
+}
+
+/** The number format that shows a number like that. */
+export function plainFormat(value: number): string {
+  const decimals = plainNumber(value).split(".")[1]?.length ?? 0;
+  return decimals === 0 ? "#,##0" : `#,##0.${"0".repeat(decimals)}`;
+}
+
+/** A value in a number format of the workbook, a number without one as `plainNumber`. */
+export const figureText = (value: Stated, format: string): string =>
+  typeof value === "number" && format === "General" ? plainNumber(value) : shownText(value, format);
+
 /** Whether a shown number is its value, rounded to the digits that are shown. */
 export function isRounding(shown: string, value: number): boolean {
   const text = shown.replaceAll(",", "");
@@ -44,5 +64,5 @@ export function readable(value: Stated | undefined, pattern = "General"): string
       ? shown
       : String(Number(value.toPrecision(12)));
   }
-  return typeof value === "boolean" ? String(value).toUpperCase() : value.slice(0, 90);
+  return typeof value === "boolean" ? String(value).toUpperCase() : shortened(value, 90);
 }

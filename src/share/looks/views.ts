@@ -2,6 +2,7 @@ import { isMain } from "../../xlsx/parts/namespaces";
 import type { SheetElement } from "../../xlsx/parts/sheet-order";
 import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { added, changed, type Finding, misleading } from "../finding";
+import { shortened } from "../shortened";
 import { on } from "./file-looks";
 import { footerFinding, footersWanted } from "./footers";
 import type { OwnSheet } from "./own-sheet";
@@ -197,7 +198,7 @@ function linkFindings(own: OwnSheet, frame: XmlElement): Finding[] {
     const where = `${own.name}!${given.get("ref") ?? ""}`;
     const words = given.get("tooltip");
     return words
-      ? misleading(where, `has a link that shows "${words.slice(0, 60)}"`)
+      ? misleading(where, `has a link that shows "${shortened(words, 60)}"`)
       : added(where, "has a link", "", given.get("location") ?? "elsewhere");
   });
 }
@@ -210,7 +211,7 @@ function promptFindings(own: OwnSheet, frame: XmlElement): Finding[] {
       ? [
           misleading(
             `${own.name}!${(given.get("sqref") ?? "").split(" ")[0]}`,
-            `shows a note "${prompt.slice(0, 60)}" when it is chosen`,
+            `shows a note "${shortened(prompt, 60)}" when it is chosen`,
           ),
         ]
       : [];

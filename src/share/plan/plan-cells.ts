@@ -46,6 +46,7 @@ export function planFigures(book: FileBook, answers: readonly PlanAnswer[], look
         stated,
         recomputed: value ?? NOT_GIVEN,
         shown: shownAt(book, at, looks),
+        format: "General",
         agrees: typeof stated !== "number" || (value !== null && sameValue(stated, value)),
       },
     ];

@@ -1,20 +1,25 @@
 import { firstCell } from "../../cells/places";
 import { addressParts } from "../../cells/sheet-area";
 import type { Stated } from "../../cells/stated";
-import { REPORT } from "../../workbook/audit/report/report";
+import { FACTS_TOP, REPORT } from "../../workbook/audit/report/report";
+import { speaksOfPane } from "../../workbook/audit/working/kept";
 import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { figureFindings } from "../check/figure-findings";
+import { EVIDENCE } from "../copy/evidence-rows";
 import type { Figure } from "../copy-report";
-import type { Finding } from "../finding";
+import { type Finding, grouped } from "../finding";
 import { type FileLooks, fileLooks } from "../looks/file-looks";
-import { isRounding, shownText } from "../looks/shown";
+import { figureText, isRounding, plainFormat, shownText } from "../looks/shown";
 import { shownAt } from "../looks/shown-at";
 import { NativeValues } from "../native/native-values";
 import { NativeError, Unsure } from "../native/value";
+import { shortened } from "../shortened";
 
 const NAME = "Authority report";
 const ALL = (row: number) => `A${row}:X${row}`;
 const MOST_FINDINGS = 6;
+const MOST_SHOWN = 120;
 const FIGURES = [
   "Used_MAR",
   "Used_CU",
@@ -27,9 +32,11 @@ const FIGURES = [
   "Result_Water_kL",
 ];
 const MEANING = "Agreement means that the figures follow from these readings; it does not prove the readings.";
-
-/** To be filled in by hand. */
-const SIGNED = ["File", "Checked by", "Day", "Signature"].map((what) => `${what}: ${"_".repeat(24)}`).join("   ");
+/** Rows at the top: what the check says, what speaks against the copy, and which file it is. */
+const [TITLE, VERDICT, AGAINST, FILE] = [1, 2, 3, 4];
+export const AGAINST_PLACE = ALL(AGAINST);
+export const FILE_PLACE = ALL(FILE);
+export const SIGNED = "Signature: ";
 
 /** A value that the report of the workbook gives from what was typed; null where it cannot be told. */
 function valueAt(values: NativeValues, { at }: CellSpec): Stated {
@@ -43,90 +50,138 @@ function valueAt(values: NativeValues, { at }: CellSpec): Stated {
   }
 }
 
-/** Beside a text of the file that is another one, what the file shows a reader. */
-function besides(book: FileBook, looks: FileLooks, spec: CellSpec, value: Stated): string | number {
-  const plain = shownText(value, spec.format ?? "General");
-  const own = MARKS[plain] ?? plain;
-  const { row, column } = addressParts(firstCell(spec.at));
-  const area = { sheet: REPORT.name, top: row, left: column, bottom: row, right: column };
-  const shown = shownAt(book, area, looks).trim();
-  if (spec.kind === "tile" || (MARKS[shown] ?? shown) === own) return typeof value === "number" ? value : own;
-  return `${own || "blank"} (the file shows: ${shown.slice(0, 60) || "nothing"})`;
-}
-
-/** A figure may agree and be shown as another one. */
-function verdictOn(agrees: boolean, recomputed: Stated, shown: string): string {
-  if (!agrees) return "✗ does not agree";
-  return typeof recomputed === "number" && !isRounding(shown, recomputed)
-    ? "✗ the file holds it, and shows something else"
-    : "✓ agrees";
-}
-
 const MARKS: Readonly<Record<string, string>> = {
   within: "✓ within",
   outside: "✗ outside",
   "near the limit": "≈ near the limit",
 };
 
-function figureLines(figures: readonly Figure[], from: number): CellSpec[] {
-  const wanted = figures.filter(({ name }) => FIGURES.includes(name));
-  return wanted.flatMap(({ label, unit, recomputed, shown, agrees }, index): CellSpec[] => {
+const rowOf = ({ at }: CellSpec) => addressParts(firstCell(at)).row;
+
+/** Beside a text of the file that is another one, what the file shows a reader. */
+function besides(book: FileBook, looks: FileLooks, spec: CellSpec, value: Stated): Pick<CellSpec, "value" | "format"> {
+  const plain = shownText(value, spec.format ?? "General");
+  const own = MARKS[plain] ?? plain;
+  const { row, column } = addressParts(firstCell(spec.at));
+  const area = { sheet: REPORT.name, top: row, left: column, bottom: row, right: column };
+  const shown = shownAt(book, area, looks).trim();
+  if (spec.kind === "tile" || (MARKS[shown] ?? shown) === own) {
+    const apart = typeof value === "number" && spec.kind !== "tile" && !spec.format && row >= FACTS_TOP;
+    return {
+      value: typeof value === "number" ? value : own.replace(OF_PANE, ""),
+      ...(apart && { format: plainFormat(value) }),
+    };
+  }
+  return { value: `${own || "blank"} (the file shows: ${shortened(shown, MOST_SHOWN) || "nothing"})` };
+}
+
+/** What a text says of the pane of the add-in, which an officer need not have. */
+const OF_PANE = /, (?:until|as) [^.:,]*\bpane\b[^.:,]*/g;
+
+/** A figure may agree and be shown as another one. */
+function verdictOn({ agrees, recomputed, shown }: Figure): string {
+  if (!agrees) return "✗ does not agree";
+  return typeof recomputed === "number" && !isRounding(shown, recomputed)
+    ? "✗ the file holds it, and shows something else"
+    : "✓ agrees";
+}
+
+const figureLines = (figures: readonly Figure[], from: number): CellSpec[] =>
+  figures.flatMap((figure, index): CellSpec[] => {
+    const { label, unit, recomputed, format, shown } = figure;
     const row = from + index;
-    const value =
-      typeof recomputed === "number" ? `${Number(recomputed.toPrecision(4))} ${unit}`.trim() : String(recomputed ?? "");
     return [
       { at: `A${row}`, kind: "label", value: label },
-      { at: `B${row}`, kind: "answer", value },
+      { at: `B${row}`, kind: "answer", value: `${figureText(recomputed, format)} ${unit}`.trim() },
       { at: `C${row}:D${row}`, kind: "entry", value: `the file shows ${shown || "nothing"}` },
-      { at: `E${row}:X${row}`, kind: "entry", value: verdictOn(agrees, recomputed, shown) },
+      { at: `E${row}:X${row}`, kind: "entry", value: verdictOn(figure) },
     ];
   });
+
+const codeWords = (code: string, old: string) =>
+  old === ""
+    ? `Code of the copy: ${code}.`
+    : `Code of what is typed in it now: ${code}. Its pages have the code ${old}.`;
+
+/** The texts in which the audit itself says what it found, without those that tell its owner what to press. */
+function auditWords(texts: readonly (string | number | undefined)[]): string[] {
+  const said = texts.map((text) => String(text ?? "").trim()).filter((text) => text !== "" && !speaksOfPane(text));
+  return said.length > 0 ? said : ["The audit gives no answer in words."];
 }
 
 /**
- * The authority's own report of a checked file: the report of the workbook with every value calculated here from what was
- * typed, then figures beside what the file shows, and what was found. It draws nothing that the file draws.
+ * The authority's own report of a checked file: what the check says, then the report of the workbook with every value
+ * calculated here from what was typed, figures beside what the file shows, and what was found. It draws nothing that the
+ * file draws.
  */
 export function ownReport(
   book: FileBook,
   specs: readonly SheetSpec[],
   figures: readonly Figure[],
-  { code, sentence, findings }: { code: string; sentence: string; findings: readonly Finding[] },
+  {
+    code,
+    oldCode,
+    agrees,
+    sentence,
+    findings,
+  }: { code: string; oldCode: string; agrees: boolean; sentence: string; findings: readonly Finding[] },
 ): SheetSpec {
   const looks = fileLooks(book);
   const recomputed = new Map(figures.map((one) => [one.name, one.recomputed] as const));
   const values = new NativeValues(book, specs, recomputed);
-  const cells = REPORT.cells
+  const drawn = REPORT.cells
     .filter(({ name }) => name !== "Copy_Code")
     .map((spec): CellSpec => {
       const { formula, name: _, ...rest } = spec;
-      if (rest.at === ALL(1)) return { ...rest, value: "Report of the authority on a block audit" };
-      return formula === undefined ? rest : { ...rest, value: besides(book, looks, spec, valueAt(values, spec)) };
+      return formula === undefined ? rest : { ...rest, ...besides(book, looks, spec, valueAt(values, spec)) };
     });
-  const last = Math.max(...cells.map(({ at }) => addressParts(firstCell(at)).row)) + 1;
-  const lines = figureLines(figures, last + 1);
-  const behind = last + 1 + new Set(lines.map(({ at }) => addressParts(firstCell(at)).row)).size;
-  const against = findings.slice(0, MOST_FINDINGS).map(({ class: kind, text }) => `${kind}: ${text}`);
-  const more = findings.length - against.length;
-  const said = [
-    ...(against.length === 0 ? ["Nothing was found changed, hidden or misleading."] : against),
-    ...(more > 0 ? [`And ${more} more.`] : []),
+  const cells = drawn.filter((cell) => rowOf(cell) > FILE);
+  const words = auditWords(
+    drawn.filter((cell) => [VERDICT, AGAINST, FILE].includes(rowOf(cell))).map((one) => one.value),
+  );
+  const onEvidence = ({ where }: Finding) => where.startsWith(EVIDENCE);
+  const all = [
+    ...findings.filter((one) => !onEvidence(one)),
+    ...grouped(figureFindings(figures)),
+    ...findings.filter(onEvidence),
+  ];
+  const said = all.map(({ class: kind, text }) => `${kind}: ${text}`);
+  const listed = [
+    ...(said.length === 0 ? ["Nothing was found changed, hidden or misleading."] : said.slice(0, MOST_FINDINGS)),
+    ...(said.length > MOST_FINDINGS ? [`And ${said.length - MOST_FINDINGS} more.`] : []),
+  ];
+  const wanted = figures.filter(({ name }) => FIGURES.includes(name));
+  let row = Math.max(...cells.map(rowOf));
+  const next = (kind: CellSpec["kind"], value: string): CellSpec => {
+    row += 1;
+    return { at: ALL(row), kind, value };
+  };
+  const figuresHeading = next("heading", "Figures calculated from the readings, and what the file shows");
+  const lines = figureLines(wanted, row + 1);
+  row += wanted.length;
+  const more = said.length > 1 ? ` And ${said.length - 1} more, listed below.` : "";
+  const written: CellSpec[] = [
+    { at: ALL(TITLE), kind: "title", value: "Report of the authority on a block audit" },
+    { at: ALL(VERDICT), kind: "caution", value: `${agrees ? "✓" : "✗"} ${sentence}` },
+    { at: AGAINST_PLACE, kind: "answer", value: `${listed[0]}${more}` },
+    { at: FILE_PLACE, kind: "note", value: codeWords(code, oldCode) },
+    ...cells,
+    figuresHeading,
+    ...lines,
+    next("heading", "Findings"),
+    ...listed.map((text) => next("note", text)),
+    next("heading", "In the words of the audit"),
+    ...words.map((text) => next("note", text)),
+    next("note", MEANING),
+    next("signature", SIGNED),
   ];
   return {
     name: NAME,
+    roomy: true,
     widths: REPORT.widths,
-    heights: { ...REPORT.heights, [behind + 1]: 26 },
+    heights: REPORT.heights ?? {},
     ...(REPORT.shades && { shades: REPORT.shades }),
-    printed: `A1:X${behind + 3 + said.length}`,
-    cells: [
-      ...cells,
-      { at: ALL(last), kind: "heading", value: "Figures calculated from the readings, and what the file shows" },
-      ...lines,
-      { at: ALL(behind), kind: "heading", value: "Findings" },
-      { at: ALL(behind + 1), kind: "caution", value: sentence },
-      ...said.map((value, index): CellSpec => ({ at: ALL(behind + 2 + index), kind: "note", value })),
-      { at: ALL(behind + 2 + said.length), kind: "note", value: `${MEANING} Code of the copy: ${code}.` },
-      { at: ALL(behind + 3 + said.length), kind: "note", value: SIGNED },
-    ],
+    printed: `A1:X${row}`,
+    cells: written,
   };
 }

@@ -34,12 +34,8 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
       </p>
       <CheckedFiles label="Copies to check" files={files} take={take} />
       {checked.length > 1 && <RegisterTable host={host} keep={keep} files={checked} others={others} open={setShown} />}
-      {checked.length === 1 && others[0] && (
-        <p role="status" className="problem">
-          {others[0]}
-        </p>
-      )}
-      {report && <CopyReportView host={host} checked={report} revealed />}
+      {report && <p className="note">The open workbook is another one: nothing of this copy is shown in it.</p>}
+      {report && <CopyReportView host={host} checked={report} other={others[shown!] ?? ""} revealed />}
     </section>
   );
 }

@@ -4,6 +4,7 @@ import type { Host } from "../../hosts/host";
 import { NOT_GIVEN } from "../../share/check/agreement";
 import type { CheckedFile, CopyReport, Figure } from "../../share/copy-report";
 import type { FindingClass } from "../../share/finding";
+import { figureText, plainNumber } from "../../share/looks/shown";
 import { useRevealed } from "../parts/use-revealed";
 import { OwnReport } from "./own-report";
 
@@ -13,7 +14,7 @@ const DIGITS_APART = 12;
 
 function inWords(value: Stated, unit: string, digits: number): string {
   if (value === null || value === "") return "blank";
-  if (typeof value === "number") return `${Number(value.toPrecision(digits))} ${unit}`.trim();
+  if (typeof value === "number") return `${plainNumber(value, digits)} ${unit}`.trim();
   return typeof value === "boolean" ? String(value).toUpperCase() : value;
 }
 
@@ -82,25 +83,31 @@ const CLASSES: readonly [FindingClass, string][] = [
   ["added", "Added, which accuses nobody"],
 ];
 const MAIN = ["Used_MAR", "Used_CU", "Used_DU", "Used_SC_Can", "Result_Run_Time_min", "Result_Water_kL"];
-const SHORT = 3;
 
 function MainFigures({ figures }: { figures: readonly Figure[] }) {
   const main = figures.filter(({ name, stated }) => MAIN.includes(name) && typeof stated === "number");
   if (main.length === 0) return null;
   return (
     <dl className="figures">
-      {main.map(({ name, label, unit, stated }) => (
+      {main.map(({ name, label, unit, stated, format }) => (
         <div key={name}>
           <dt>{label}</dt>
-          <dd>{inWords(stated, unit, SHORT)}</dd>
+          <dd>{`${figureText(stated, format)} ${unit}`.trim()}</dd>
         </div>
       ))}
     </dl>
   );
 }
 
-function Report({ host, report, name }: { host: Host; report: CopyReport; name: string }) {
-  const { facts, figures, findings, follows, code, agrees, sentence, news } = report;
+interface Props {
+  host: Host;
+  report: CopyReport;
+  name: string;
+  other: string;
+}
+
+function Report({ host, report, name, other }: Props) {
+  const { facts, figures, findings, follows, code, oldCode, agrees, sentence, news } = report;
   const differing = figures.filter((one) => !one.agrees);
   const lacking = figures.filter(isLacking);
   const agreeing = figures.filter((one) => one.agrees && !isLacking(one));
@@ -111,11 +118,14 @@ function Report({ host, report, name }: { host: Host; report: CopyReport; name: 
         <span aria-hidden="true">{agrees ? "✓ " : "✗ "}</span>
         {sentence}
       </p>
+      {other && <p className="problem">✗ {other}</p>}
       {news && <p className="note">{news}</p>}
       {code && (
         <p className="note">
-          Code of what was typed: <strong>{code}</strong>. An unchanged copy has it on Report and at the foot of each
-          page.
+          Code of what was typed: <strong>{code}</strong>.{" "}
+          {oldCode
+            ? `Its pages have the code ${oldCode} of the copy as it was made.`
+            : "An unchanged copy has it on Report and at the foot of each page."}
         </p>
       )}
       {agrees && <MainFigures figures={figures} />}
@@ -131,7 +141,7 @@ function Report({ host, report, name }: { host: Host; report: CopyReport; name: 
           </div>
         );
       })}
-      <OwnReport host={host} report={report} />
+      <OwnReport host={host} file={name} report={report} other={other} />
       {follows.length > 0 && (
         <details>
           <summary>What follows from that: {follows.length} more cells</summary>
@@ -163,14 +173,21 @@ function Report({ host, report, name }: { host: Host; report: CopyReport; name: 
   );
 }
 
-/** What the check of one file found, findings first; `revealed` brings it into view. */
+/**
+ * What the check of one file found, findings first.
+ *
+ * @param other What speaks of another code than the first of its site, block and date; "" where nothing does
+ * @param revealed Brings it into view
+ */
 export function CopyReportView({
   host,
   checked,
+  other = "",
   revealed = false,
 }: {
   host: Host;
   checked: CheckedFile;
+  other?: string;
   revealed?: boolean;
 }) {
   const { name, report, problem } = checked;
@@ -181,7 +198,7 @@ export function CopyReportView({
       <h3 id={id} ref={heading} tabIndex={-1}>
         {name}
       </h3>
-      {report ? <Report host={host} report={report} name={name} /> : <p className="problem">{problem}</p>}
+      {report ? <Report host={host} report={report} name={name} other={other} /> : <p className="problem">{problem}</p>}
     </section>
   );
 }

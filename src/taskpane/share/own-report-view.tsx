@@ -4,7 +4,6 @@ import { RATE_CLASSES } from "../../core/pattern/rate-classes";
 import { shownText } from "../../share/looks/shown";
 import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 
-const DIGITS = 4;
 const LAST = columnNumber("X");
 const SCALE_COLUMN = columnNumber("Z");
 
@@ -30,11 +29,8 @@ const isCan = ({ kind, at }: CellSpec) => kind === "tile" && !at.includes(":");
 const numbered = ({ row, column }: Place, scale: number, top: number, left: number) =>
   (row - top) % scale === Math.floor(scale / 2) && (column - left) % scale === Math.floor(scale / 2);
 
-/** Numbers without a format of their own in four digits. */
-function words({ value = "", format }: CellSpec): string {
-  if (format === undefined) return typeof value === "number" ? String(Number(value.toPrecision(DIGITS))) : value;
-  return shownText(value, format);
-}
+const words = ({ value = "", format }: CellSpec): string =>
+  format === undefined ? String(value) : shownText(value, format);
 
 /** The authority's own report as it is printed: one page, nothing of the file's looks. */
 export function OwnReportView({ report }: { report: SheetSpec }) {

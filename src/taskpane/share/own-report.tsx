@@ -1,31 +1,49 @@
 import { Button } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import { createPortal } from "react-dom";
+import { dayNumber, isoDay } from "../../cells/day-number";
 import type { Host } from "../../hosts/host";
 import type { CopyReport } from "../../share/copy-report";
+import { filledIn } from "../../share/report/filled-in";
 import { TaskLine } from "../parts/task-line";
 import { useTask } from "../parts/use-task";
 import { OwnReportView } from "./own-report-view";
 
 const PRINTING = "printing-own-report";
 
+interface Props {
+  host: Host;
+  /** The file's name. */
+  file: string;
+  report: CopyReport;
+  /** What speaks of another code; "" where nothing does. */
+  other: string;
+}
+
 /** The authority's own report of a checked copy: printed, saved, or put into the open workbook. */
-export function OwnReport({ host, report: { own, facts } }: { host: Host; report: CopyReport }) {
+export function OwnReport({ host, file, report: { own: drawn, facts }, other }: Props) {
   const task = useTask();
-  const [printing, setPrinting] = useState(false);
+  /** How often it was asked for; 0 while nothing is printed. */
+  const [printing, setPrinting] = useState(0);
   const name = ["report of", facts.site, facts.block, facts.date].filter(Boolean).join(" ");
   useEffect(() => {
-    if (!printing) return;
-    document.body.classList.add(PRINTING);
+    if (printing === 0) return;
     const { title } = document;
+    // Some browsers print after `print` has come back.
+    const printed = () => setPrinting(0);
+    addEventListener("afterprint", printed);
+    document.body.classList.add(PRINTING);
     document.title = name;
     window.print();
-    document.title = title;
-    document.body.classList.remove(PRINTING);
-    setPrinting(false);
+    return () => {
+      removeEventListener("afterprint", printed);
+      document.title = title;
+      document.body.classList.remove(PRINTING);
+    };
   }, [printing, name]);
-  if (!own) return null;
-  const file = async () => {
+  if (!drawn) return null;
+  const own = filledIn(drawn, { file, day: isoDay(dayNumber(new Date())), other });
+  const workbook = async () => {
     const { buildWorkbook } = await import("../../workbook/form/build");
     return buildWorkbook([own], {});
   };
@@ -36,11 +54,11 @@ export function OwnReport({ host, report: { own, facts } }: { host: Host; report
         One page from values calculated here, with what the file shows beside them. It takes no looks from the file.
       </p>
       <div className="actions">
-        {host.saves && <Button onClick={() => setPrinting(true)}>Print the report</Button>}
+        {host.saves && <Button onClick={() => setPrinting((times) => times + 1)}>Print the report</Button>}
         <Button
           onClick={() =>
             task.attempt("Saving the report", async () =>
-              host.deliver(await file(), `${name.replace(/[\\/:*?"<>|]/g, " ")}.xlsx`),
+              host.deliver(await workbook(), `${name.replace(/[\\/:*?"<>|]/g, " ")}.xlsx`),
             )
           }
         >
@@ -49,7 +67,7 @@ export function OwnReport({ host, report: { own, facts } }: { host: Host; report
         <Button
           onClick={() =>
             task.attempt("Placing the report", async () => {
-              await host.insertSheets(await file());
+              await host.insertSheets(await workbook());
               return `The sheet ${own.name} is in the open workbook.`;
             })
           }
@@ -58,7 +76,7 @@ export function OwnReport({ host, report: { own, facts } }: { host: Host; report
         </Button>
       </div>
       <TaskLine task={task} />
-      {printing && createPortal(<OwnReportView report={own} />, document.body)}
+      {printing > 0 && createPortal(<OwnReportView report={own} />, document.body)}
     </section>
   );
 }

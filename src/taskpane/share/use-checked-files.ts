@@ -1,14 +1,23 @@
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import type { CheckedFile } from "../../share/copy-report";
 import { workbooksAmong } from "../parts/dropped-files";
 import { words } from "../parts/words";
 import { checkFiles } from "./check-files";
+import { makeReady } from "./copy-tools";
 
 /** Checks the workbooks among files one after the other, tells how far it is, and can be stopped. */
 export function useCheckedFiles() {
   const [progress, setProgress] = useState("");
   const [problem, setProblem] = useState("");
   const stopped = useRef(false);
+
+  useEffect(() => {
+    let gone = false;
+    makeReady(() => gone).catch(() => {}); // what did not load now is loaded when it is needed
+    return () => {
+      gone = true;
+    };
+  }, []);
 
   /** The files that were checked; null where there was none or reading failed. */
   async function check(given: readonly File[]): Promise<CheckedFile[] | null> {

@@ -15,6 +15,8 @@ import { KEY_ROWS, keyCells, keyShades } from "./picture-key";
 
 const NAMES_TOP = 5;
 const TOP = NAMES_TOP + NAME_ROWS + 1;
+/** The first row below the names, of what the bed is. */
+export const FACTS_TOP = TOP;
 const PICTURE_LEFT = 5;
 const WHITE = "#ffffff";
 const ALL = "A:X";

@@ -26,6 +26,9 @@ export const KEPT: readonly (readonly [name: string, label: string, format?: str
   ["Answer_Stamp", "Stamp of all that the answer was made from"],
 ];
 
+/** What a sheet says of the pane where nothing is kept, or what is kept is out of date. */
+export const speaksOfPane = (text: string): boolean => /\b[Tt]he step Answer of Canfall's pane\b/.test(text);
+
 const CAUSE = whileFresh(
   ["Cause_Stamp", "Inputs_Stamp"],
   '"What may be wrong: "&Cause_Text&" Next: "&Cause_Next&"."&IF(Cause_Measured&""="",""," Used beside the cans: "&Cause_Measured&".")',

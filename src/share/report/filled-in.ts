@@ -1,0 +1,24 @@
+import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
+import { AGAINST_PLACE, FILE_PLACE, SIGNED } from "./own-report";
+
+interface Filled {
+  /** The file's name. */
+  file: string;
+  /** The day of the check, `2026-11-29`. */
+  day: string;
+  /** What speaks of another code than the first of the same site, block and date; "" where nothing does. */
+  other: string;
+}
+
+/** An authority's own report with what only the place of the check knows: the file's name, the day, and earlier codes. */
+export function filledIn(report: SheetSpec, { file, day, other }: Filled): SheetSpec {
+  const filled = (cell: CellSpec): CellSpec => {
+    if (cell.at === FILE_PLACE) return { ...cell, value: `File: ${file}. Checked on ${day}. ${cell.value}` };
+    if (cell.at === AGAINST_PLACE && other !== "") return { ...cell, value: `✗ ${other} ${cell.value}` };
+    if (cell.value === SIGNED) {
+      return { ...cell, value: `Checked on ${day} by: ${"_".repeat(30)}   ${SIGNED}${"_".repeat(30)}` };
+    }
+    return cell;
+  };
+  return { ...report, cells: report.cells.map(filled) };
+}

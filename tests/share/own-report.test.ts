@@ -1,0 +1,108 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, it } from "vitest";
+import { checkCopy } from "../../src/share/check/check-copy";
+import { shareCopy } from "../../src/share/copy/share-copy";
+import type { CopyReport } from "../../src/share/copy-report";
+import { plainFormat, plainNumber, shownText } from "../../src/share/looks/shown";
+import { filledIn } from "../../src/share/report/filled-in";
+import { shortened } from "../../src/share/shortened";
+import { buildWorkbook } from "../../src/workbook/form/build";
+import { openBook } from "../../src/xlsx/parts/workbook-file";
+import { ForgedFile } from "./forged/forged-file";
+
+const WORDS =
+  "An approved bed, with more words than any line of a report has room for, so that they have to be cut somewhere, between two of them.";
+const HERE = { file: "from-the-nursery.xlsx", day: "2026-11-29", other: "" };
+
+let copy: Uint8Array;
+let clean: CopyReport;
+
+const texts = ({ own }: CopyReport, here = HERE) => filledIn(own!, here).cells.map(({ value = "" }) => String(value));
+async function changed(change: (file: ForgedFile) => void): Promise<CopyReport> {
+  const file = new ForgedFile(copy);
+  change(file);
+  return checkCopy(file.bytes());
+}
+
+beforeAll(async () => {
+  copy = await shareCopy(new Uint8Array(readFileSync("templates/example-audit.xlsx")), new Date(2026, 10, 25));
+  clean = await checkCopy(copy);
+});
+
+describe("the authority's own report", () => {
+  it("begins with what the check says, what was found, and the file, day and code", () => {
+    expect(texts(clean).slice(0, 4)).toEqual([
+      "Report of the authority on a block audit",
+      `✓ ${clean.sentence}`,
+      "Nothing was found changed, hidden or misleading.",
+      `File: from-the-nursery.xlsx. Checked on 2026-11-29. Code of the copy: ${clean.code}.`,
+    ]);
+    expect(texts(clean).at(-1)).toContain("Checked on 2026-11-29 by: ___");
+  });
+
+  it("does not tell the officer what to press in the add-in", () => {
+    expect(texts(clean).join("\n")).not.toMatch(/\bpane\b|the step |add-in/);
+  });
+
+  it("names another code than the first of the block beside the verdict, and what was found first", async () => {
+    const { own, code } = await changed((file) => file.value(...file.place("Cans_Readings"), 21));
+    const other = "Of the same site, block and date as first.xlsx, whose code is 1.";
+    const [, verdict, against, file] = filledIn(own!, { ...HERE, other }).cells.map(({ value }) => String(value));
+    expect(verdict).toMatch(/^✗ /);
+    expect(against).toMatch(/^✗ Of the same site, block and date as first\.xlsx.* changed: The reading in Cans!/);
+    expect(file).toContain(`Code of what is typed in it now: ${code}. Its pages have the code ${clean.code}.`);
+  });
+
+  it("names a figure that does not agree though nothing else was found", async () => {
+    const report = await changed((file) => file.value(...file.place("Used_CU"), 92));
+    expect(report.agrees).toBe(false);
+    expect(texts(report)[2]).toContain("is stated as 92 %, and the readings give");
+  });
+
+  it("cuts what the file shows between words only", async () => {
+    const counting = clean.own!.cells.find(({ value }) => String(value).startsWith("Each can "))!.at.split(":")[0]!;
+    const report = await changed((file) => file.text("Report", counting, WORDS));
+    expect(texts(report).join("\n")).toContain(
+      "(the file shows: An approved bed, with more words than any line of a report has room for, so that they have to be cut somewhere, between …)",
+    );
+    expect(shortened("one two", 7)).toBe("one two");
+    expect(shortened("one two three", 8)).toBe("one two …");
+  });
+
+  it("has room for each finding in the saved file: its letters of 9 points take 11 points a line, those of widths have 11 points", async () => {
+    const report = await changed((file) => file.text("Report", "A3", WORDS));
+    const { sheets } = openBook(await buildWorkbook([filledIn(report.own!, HERE)], {}));
+    const rows = new Map(sheets[0]!.rows.map(({ number, given }) => [number, Number(given.get("ht") ?? 15)]));
+    const letters = (11 / 9) * report.own!.widths.slice(0, 24).reduce((sum, width) => sum + width, 0);
+    const found = report.own!.cells.filter(({ value }) => /^changed: .{150}/.test(String(value)));
+    expect(found.length).toBeGreaterThan(1);
+    for (const { at, value } of found) {
+      const lines = Math.ceil(String(value).length / letters);
+      expect(rows.get(Number(/\d+/.exec(at)![0])), String(value)).toBeGreaterThanOrEqual(11 * lines);
+    }
+  });
+
+  it("shows a number in one form wherever it is", () => {
+    expect([2500, 2501, 2500.5, 12345.678, 0.25, 1 / 3].map((value) => plainNumber(value))).toEqual([
+      "2,500",
+      "2,501",
+      "2,500.5",
+      "12,345.7",
+      "0.25",
+      "0.333333",
+    ]);
+    expect([2500, 2500.5, 0.25].map((value) => shownText(value, plainFormat(value)))).toEqual([
+      "2,500",
+      "2,500.5",
+      "0.25",
+    ]);
+    expect([123456789, 2500.5].map((value) => plainNumber(value, 3))).toEqual(["123,456,789", "2,501"]);
+  });
+
+  it("says of the foot of pages that it has the code of another copy", async () => {
+    const { findings } = await changed((file) => file.onSheet("Results", clean.code, "0123 4567 89ab cdef"));
+    expect(findings.map(({ text }) => text)).toContain(
+      "Results: the footer of its pages has the code 0123 4567 89ab cdef of another copy.",
+    );
+  });
+});
