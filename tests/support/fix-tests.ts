@@ -30,4 +30,5 @@ export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: 
   "bar-roles": ["browser/pane-access", "what opens a list in the grid's bar"],
   "plain-texts": ["desk/plain-texts"],
   "old-values": ["desk/old-values"],
+  "spill-errors": ["desk/spill-errors"],
 };

@@ -19,6 +19,7 @@ import { parsedFormulas } from "./formulas/parsed-formulas";
 import { rangeEnds } from "./formulas/range-ends";
 import { shownNumbers } from "./formulas/shown-numbers";
 import { sort } from "./formulas/sort";
+import { spillErrors } from "./formulas/spill-errors";
 import { wholeRanges } from "./formulas/whole-ranges";
 import { checks } from "./typing/checks";
 import { editing } from "./typing/editing";
@@ -43,6 +44,7 @@ export const FIXES: Fix[] = [
   comparison,
   rangeEnds,
   oldValues,
+  spillErrors,
   emptyTexts,
   plainTexts,
   dependencies,

@@ -6,7 +6,7 @@ import { snapshotOf } from "../snapshot";
 import { cells, entered, keepCells, typed } from "./cells";
 import type { DeskFiles } from "./files";
 import { bookOf, type Grid, selectCells, sheetOf } from "./grid";
-import { named } from "./names";
+import { namesNow } from "./names";
 import { pictures, placePicture, removePicture } from "./pictures";
 import { addSheet, insertSheets, removeSheet, sheetNames } from "./sheets";
 import { usedPart, usedRange } from "./used";
@@ -41,7 +41,7 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
         { book: bookOf(grid).getId(), sheets: sheetNames(grid), calculating: grid.calculation.isRunning() },
         selection(grid),
         {
-          named: (name) => named(grid, name),
+          named: namesNow(grid),
           read: (area) => cells(grid, area),
           inputs: (area) => typed(grid, area),
         },
@@ -82,7 +82,7 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
     writeKept: async (writes) => {
       for (const { area, inputs } of writes) keepCells(grid, area, inputs);
     },
-    named: async (name) => named(grid, name),
+    named: async (name) => namesNow(grid)(name),
     sheets: async () => sheetNames(grid),
     used: async (sheet) => {
       const range = usedRange(grid, sheetOf(grid, sheet));

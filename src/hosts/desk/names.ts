@@ -34,7 +34,11 @@ export const definedNames = (grid: Grid): DeskName[] =>
     lost: reference.includes("#REF!"),
   }));
 
-export function named(grid: Grid, name: string): Area | null {
-  const found = bookNames(grid).find((one) => one.name.toLowerCase() === name.toLowerCase());
-  return found ? areaOf(found.formulaOrRefString) : null;
+/** Finds the cells of names, as the names are now. */
+export function namesNow(grid: Grid): (name: string) => Area | null {
+  const all = new Map(bookNames(grid).map((one) => [one.name.toLowerCase(), one.formulaOrRefString]));
+  return (name) => {
+    const reference = all.get(name.toLowerCase());
+    return reference === undefined ? null : areaOf(reference);
+  };
 }

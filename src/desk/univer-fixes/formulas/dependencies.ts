@@ -1,11 +1,24 @@
-import type { Injector, RTree } from "@univerjs/core";
+import type { Injector, IUnitRange, RTree } from "@univerjs/core";
 import { IDependencyManagerService } from "@univerjs/preset-sheets-core";
 import type { Fix } from "../fix";
 
 type Noted = Parameters<RTree["insert"]>[0];
 
-const service = (injector: Injector) =>
-  injector.get(IDependencyManagerService) as unknown as { _dependencyRTreeCache: RTree };
+/** A formula with the ranges that it reads. */
+interface Reader {
+  treeId: number;
+  rangeList: IUnitRange[];
+}
+
+interface Service {
+  _dependencyRTreeCache: RTree;
+  addDependencyRTreeCache(reader: Reader): void;
+}
+
+const service = (injector: Injector) => injector.get(IDependencyManagerService) as unknown as Service;
+
+const isSame = (some: IUnitRange[] | undefined, others: IUnitRange[]) =>
+  some?.length === others.length && some.every((one, i) => one === others[i]);
 
 const isOneCell = ({ startRow, endRow, startColumn, endColumn }: Noted["range"]) =>
   startRow === endRow && startColumn === endColumn;
@@ -21,13 +34,21 @@ export const dependencies: Fix = {
     const ranges = ["insert", "remove", "removeById", "clear"];
     return [
       ["IDependencyManagerService", owner, "_dependencyRTreeCache"],
+      ["IDependencyManagerService", owner, "addDependencyRTreeCache"],
       ...ranges.map((name): [string, object, string] => ["RTree", owner._dependencyRTreeCache, name]),
     ];
   },
   mend({ injector }) {
-    const { _dependencyRTreeCache: ranges } = service(injector);
+    const owner = service(injector);
+    const { _dependencyRTreeCache: ranges, addDependencyRTreeCache } = owner;
     const { insert, remove, removeById, clear } = ranges;
     const known = new Map<unknown, Set<string>>();
+    const whole = new Map<unknown, IUnitRange[]>();
+    owner.addDependencyRTreeCache = function (reader) {
+      if (isSame(whole.get(reader.treeId), reader.rangeList)) return;
+      addDependencyRTreeCache.call(this, reader);
+      whole.set(reader.treeId, [...reader.rangeList]);
+    };
     ranges.insert = (noted) => {
       const { unitId, sheetId, range, id } = noted;
       if (!isOneCell(range)) {
@@ -41,14 +62,17 @@ export const dependencies: Fix = {
     };
     ranges.remove = (noted) => {
       known.delete(noted.id);
+      whole.delete(noted.id);
       remove.call(ranges, noted);
     };
     ranges.removeById = (...sheet) => {
       known.clear();
+      whole.clear();
       removeById.call(ranges, ...sheet);
     };
     ranges.clear = () => {
       known.clear();
+      whole.clear();
       clear.call(ranges);
     };
   },

@@ -1,6 +1,7 @@
 import { type BaseValueObject, ErrorType, Interpreter, LambdaValueObjectObject } from "@univerjs/preset-sheets-core";
 import { errorResult } from "../../functions/results";
 import type { Fix } from "../fix";
+import { branchLeft } from "./branches";
 import { FUNCTION, type Node, refusedSize, refusedText } from "./formula-size";
 
 const LIMIT_MS = 5000;
@@ -77,9 +78,12 @@ export const endless: Fix = {
     };
     work._execute = function (node, right = 0, down = 0) {
       if (ended() || this._runtimeService.isStopExecution()) return 1;
+      let left: Node | null | undefined;
       for (const child of node.getChildren()) {
+        if (child === left) continue;
         if (isParameterless(child)) child.execute();
         else this._execute(child, right, down);
+        if (left === undefined) left = branchLeft(node);
       }
       if (!ready(node, right, down)) return 0;
       node.execute();
@@ -88,9 +92,12 @@ export const endless: Fix = {
     };
     work._executeAsync = async function (node, right = 0, down = 0) {
       if (ended() || this._runtimeService.isStopExecution()) return 1;
+      let left: Node | null | undefined;
       for (const child of node.getChildren()) {
+        if (child === left) continue;
         if (isParameterless(child)) child.execute();
         else await this._executeAsync(child, right, down);
+        if (left === undefined) left = branchLeft(node);
       }
       if (!ready(node, right, down)) return 1;
       if (node.nodeType === FUNCTION && node.isAsync?.()) await node.executeAsync?.();

@@ -6,6 +6,7 @@ export interface Node {
   getToken(): string;
   getChildren(): Node[];
   getValue(): BaseValueObject | BaseReferenceObject | null | undefined;
+  setValue(value: ReturnType<Node["getValue"]>): void;
   execute(): void;
   isEmptyParamFunction?(): boolean;
   isAsync?(): boolean;
@@ -69,6 +70,19 @@ function isPastSheet(value: ReturnType<Node["getValue"]>): boolean {
   return endRow >= range.getActiveSheetRowCount() || endColumn >= range.getActiveSheetColumnCount();
 }
 
+const told = new Map<string, boolean>();
+
+/** Whether single values can ask such a function for much. */
+function needsNumbers(name: string): boolean {
+  const known = told.get(name) ?? (name in ASKED || LOOPING.test(name) || COUNTING.has(name) || name === "REPT");
+  told.set(name, known);
+  return known;
+}
+
+const isOne = (value: ReturnType<Node["getValue"]>): boolean =>
+  !value ||
+  (value.isReferenceObject() ? (value as BaseReferenceObject).isCell() : !(value as BaseValueObject).isArray());
+
 const long = (count: number) => Math.round(count).toLocaleString("en");
 
 /** What is said of a part of a formula that would need too many cells or letters; "" where it doesn't. */
@@ -76,6 +90,7 @@ export function refusedSize(node: Node): string {
   if (node.nodeType !== OPERATOR && node.nodeType !== FUNCTION) return "";
   const given = node.getChildren();
   const name = node.getToken().toUpperCase();
+  if (!needsNumbers(name) && given.every((one) => isOne(one.getValue()))) return "";
   if (COUNTING.has(name) && given.some((one) => isPastSheet(one.getValue())))
     return `${name} can count cells only as far as the sheet goes here`;
   const sizes = given.map((one) => sizeOf(one.getValue()));
@@ -105,6 +120,7 @@ const MOST_MEASURED = 1000;
 export function refusedText(node: Node): string {
   const value = node.getValue();
   if (!value || value.isReferenceObject()) return "";
+  if (!(value as BaseValueObject).isArray() && !(value as BaseValueObject).isString()) return "";
   const [rows, columns] = sizeOf(value);
   if (rows * columns > MOST_MEASURED) return "";
   const held = (value as BaseValueObject).isArray() ? (value as ArrayValueObject).getArrayValue().flat() : [value];

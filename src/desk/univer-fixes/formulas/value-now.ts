@@ -10,6 +10,7 @@ import {
   Interpreter,
   Lexer,
 } from "@univerjs/preset-sheets-core";
+import { readAnew } from "./old-values";
 
 interface Place {
   unit: string;
@@ -39,7 +40,7 @@ function answerNow(injector: Injector, formula: string, first: Corner, at: Place
   injector.get(IFormulaRuntimeService).setCurrent(at.row, at.column, rowCount, columnCount, at.sheet, at.unit);
   const node = generateAstNode(at.unit, formula, injector.get(Lexer), injector.get(AstTreeBuilder), config);
   const [refOffsetX, refOffsetY] = [at.column - first.column, at.row - first.row];
-  const answer = injector.get(Interpreter).execute({ node, refOffsetX, refOffsetY });
+  const answer = readAnew(() => injector.get(Interpreter).execute({ node, refOffsetX, refOffsetY }));
   node.resetCalculationState();
   const isRange = answer.isReferenceObject();
   return isRange ? (answer as BaseReferenceObject).toArrayValueObject(false) : (answer as BaseValueObject);
