@@ -1,23 +1,41 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { cellAt } from "../../../src/cells/places";
-import { namedArea, openBook } from "../../../src/xlsx/parts/workbook-file";
+import { type FileBook, namedArea, openBook } from "../../../src/xlsx/parts/workbook-file";
 
 const STYLES = "xl/styles.xml";
 const WORKBOOK = "xl/workbook.xml";
 
+interface Copy {
+  book: FileBook;
+  parts: [name: string, text: string][];
+}
+
+/** Many files are forged from one copy. */
+const read = new WeakMap<Uint8Array, Copy>();
+
+function readOnce(copy: Uint8Array): Copy {
+  const parts = () => Object.entries(unzipSync(copy)).map(([name, part]): [string, string] => [name, strFromU8(part)]);
+  const known = read.get(copy) ?? { book: openBook(copy), parts: parts() };
+  read.set(copy, known);
+  return known;
+}
+
 /** A share copy taken apart, to be changed as text and put together again. */
 export class ForgedFile {
   readonly parts: Map<string, string>;
+  private readonly book: FileBook;
   private readonly sheets: ReadonlyMap<string, string>;
 
-  constructor(private readonly copy: Uint8Array) {
-    const book = openBook(copy);
+  constructor(copy: Uint8Array) {
+    const { book, parts } = readOnce(copy);
+    this.book = book;
     this.sheets = new Map(book.sheets.map(({ name, part }) => [name, part]));
-    this.parts = new Map(Object.entries(unzipSync(copy)).map(([name, part]) => [name, strFromU8(part)]));
+    this.parts = new Map(parts);
   }
 
   bytes(): Uint8Array {
-    return zipSync(Object.fromEntries([...this.parts].map(([name, text]) => [name, strToU8(text)])));
+    const parts = [...this.parts].map(([name, text]): [string, Uint8Array] => [name, strToU8(text)]);
+    return zipSync(Object.fromEntries(parts), { level: 1 });
   }
 
   part(sheet: string): string {
@@ -26,7 +44,7 @@ export class ForgedFile {
 
   /** The place of the first cell behind a name. */
   place(name: string): [sheet: string, address: string] {
-    const { sheet, top, left } = namedArea(openBook(this.copy), name)!;
+    const { sheet, top, left } = namedArea(this.book, name)!;
     return [sheet, cellAt(top, left)];
   }
 
