@@ -5,6 +5,8 @@ import { edgesOf } from "./edges";
 const FEWEST_A_SIDE = 3;
 /** Halves are told apart where one gets less than this part of the other. */
 const APART = 0.9;
+/** Edges and middle are called equal where the one is within this part of the other. */
+const EQUAL = 0.05;
 /** A line this near the middle [m] is in neither half. */
 const IN_THE_MIDDLE = 0.001;
 
@@ -23,7 +25,9 @@ function edgesSentence(field: CanField): string {
   const onEdge = (row: number, column: number) => edgesOf(field, row, column).length > 0;
   const edges = meanWhere(field, onEdge);
   const middle = meanWhere(field, (row, column) => !onEdge(row, column));
-  return edges !== undefined && middle ? `The edges get ${percent(edges, middle)} of the middle. ` : "";
+  if (edges === undefined || !middle) return "";
+  if (Math.abs(edges / middle - 1) < EQUAL) return "The edges get about as much as the middle. ";
+  return `The edges get ${percent(edges, middle)} of the middle. `;
 }
 
 interface Halves {
@@ -61,7 +65,7 @@ function halvesSentence(field: CanField): string {
 /**
  * What the parts of a bed get against each other, in sentences that end with a space; "" where there is nothing to say.
  *
- *     edges: mean of the outer rows and columns over that of the rest        halves: the two along, or across where they differ
+ *     edges: mean of the outer rows and columns over that of the rest, called equal within 5 %        halves: the two along, or across where they differ
  *     more, where one gets under 0.9 of the other
  */
 export function partsOfBed(field: CanField): string {

@@ -18,7 +18,13 @@ describe("the sentence on a coverage map", () => {
     [
       "nothing dry",
       bed("999", "999", "999"),
-      "The edges get 100 % of the middle. No can gets under three quarters of the mean.",
+      "The edges get about as much as the middle. No can gets under three quarters of the mean.",
+    ],
+    [
+      "an edge that gets 96 % of the middle",
+      // edges (7 * 9 + 6)/8 = 8.625 of 9; right (9 + 6 + 9)/3 = 8 of 9
+      bed("999", "996", "999"),
+      "The edges get about as much as the middle. The right half gets 89 % of the left half. 1 of 9 cans gets under three quarters of the mean, on one long edge.",
     ],
     [
       "a dry long edge",

@@ -5,6 +5,9 @@ const $ = factCell;
 /** One half is told from the other where it gets less than this part of it. */
 const APART = 0.9;
 
+/** Edges and middle are called equal where the one is within this part of the other. */
+const EQUAL = 0.05;
+
 const big = `AND(${$("columns")}>=3,${$("rows")}>=3)`;
 const ends = ["first", "last"] as const;
 const end = (side: "first" | "last", all: typeof allRows) => `MATCH(1,${all(side)},0)`;
@@ -35,7 +38,9 @@ const told = (one: Fact, other: Fact, names: readonly [string, string]) => {
 };
 const across = ratio("left mean", "right mean");
 const along = ratio("top mean", "bottom mean");
-const edges = `IF(${big},IF(COUNT(${$("edge mean")},${$("middle mean")})=2,IF(${$("middle mean")}>0,"The edges get "&ROUND(100*${$("edge mean")}/${$("middle mean")},0)&" % of the middle. ",""),""),"")`;
+const edgeShare = `${$("edge mean")}/${$("middle mean")}`;
+const edgeWords = `IF(ABS(${edgeShare}-1)<${EQUAL},"The edges get about as much as the middle. ","The edges get "&ROUND(100*${edgeShare},0)&" % of the middle. ")`;
+const edges = `IF(${big},IF(COUNT(${$("edge mean")},${$("middle mean")})=2,IF(${$("middle mean")}>0,${edgeWords},""),""),"")`;
 
 /** What the parts of a bed get against each other; twins of partsOfBed. */
 export const PART_FORMULAS: Partial<Record<Fact, [label: string, formula: string]>> = {
