@@ -13,21 +13,15 @@ import { StepList } from "./step-list";
 import { theme } from "./theme";
 import { UndoBar } from "./undo-bar";
 import { useTyped } from "./use-typed";
-import { tellingMoves } from "./workbook/own-moves";
+import { notingMoves } from "./workbook/own-moves";
 import { useUndo } from "./workbook/use-undo";
 import { useWatched } from "./workbook/use-watched";
 
 /** The whole pane over one spreadsheet; `functions` is the list from functions.json, fetched where left out. */
 export function Pane({ host: given, functions }: { host: Host; functions?: FunctionInfo[] }) {
   const dark = useDark();
-  const moved = useRef("");
-  const host = useMemo(
-    () =>
-      tellingMoves(given, (sheet) => {
-        moved.current = sheet;
-      }),
-    [given],
-  );
+  const moves = useRef({ sheet: "", opened: false });
+  const host = useMemo(() => notingMoves(given, moves.current), [given]);
   const { answer, entries, change, failure, readings } = useAnswer(host);
   const undo = useUndo(host);
   const [current, setCurrent] = useState<string | null>(null);
@@ -46,7 +40,7 @@ export function Pane({ host: given, functions }: { host: Host; functions?: Funct
     },
     [clear],
   );
-  const toSheetOf = useSheetFollows(host, { place, moved }, current, go);
+  const toSheetOf = useSheetFollows(host, { place, moves }, current, go);
   const choose = (id: string) => {
     go(id);
     toSheetOf(id);

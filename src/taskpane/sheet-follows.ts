@@ -1,6 +1,8 @@
 import { type RefObject, useEffect, useRef } from "react";
 import type { Host } from "../hosts/host";
+import { FIRST_STEP } from "./first-step";
 import { STEPS, stepOfSheet } from "./steps";
+import type { OwnMoves } from "./workbook/own-moves";
 import { refreshOf } from "./workbook/refresh";
 
 const isTyping = (place: HTMLElement | null) => {
@@ -14,11 +16,11 @@ const isOurs = (sheets: readonly string[]) => sheets.filter(stepOfSheet).length 
 
 /**
  * The pane follows the sheet that is selected, unless a field of the pane is being typed in or the pane itself went
- * there; the answer takes the sheet to a step that was chosen. `moved`: the sheet that the pane went to last.
+ * there, and opens another workbook as it does the first one; the answer takes the sheet to a step that was chosen.
  */
 export function useSheetFollows(
   host: Host,
-  { place, moved }: { place: RefObject<HTMLElement | null>; moved: RefObject<string> },
+  { place, moves }: { place: RefObject<HTMLElement | null>; moves: RefObject<OwnMoves> },
   current: string | null,
   go: (id: string) => void,
 ): (id: string) => void {
@@ -28,14 +30,20 @@ export function useSheetFollows(
   useEffect(
     () =>
       refreshOf(host).follow({
-        wants: () => ({}),
-        show: ({ seen: { book, sheets, selection } }) => {
+        wants: () => FIRST_STEP.wants,
+        show: (snapshot) => {
+          const { book, sheets, selection } = snapshot.seen;
           const before = seen.current;
           const sheet = selection?.area.sheet ?? before.sheet;
           seen.current = { book, sheet, sheets };
-          if (before.book !== book || before.sheet === sheet) return;
-          const byPane = moved.current === sheet;
-          moved.current = "";
+          if (before.book !== book) {
+            if (before.book !== "" && !moves.current.opened) go(FIRST_STEP.read(snapshot));
+            moves.current.opened = false;
+            return;
+          }
+          if (before.sheet === sheet) return;
+          const byPane = moves.current.sheet === sheet;
+          moves.current.sheet = "";
           if (byPane || isTyping(place.current)) return;
           const at = STEPS.find(({ id }) => id === step.current);
           const own = isOurs(sheets) ? stepOfSheet(sheet) : undefined;
@@ -43,7 +51,7 @@ export function useSheetFollows(
         },
         fail: () => {},
       }),
-    [host, place, moved, go],
+    [host, place, moves, go],
   );
   return (id) => {
     const { sheet, sheets } = seen.current;

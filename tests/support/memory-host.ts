@@ -168,6 +168,7 @@ export function memoryHost(
       opened += 1;
       await add(file);
       selected = { sheet: [...book.keys()][0]!, address: "A1" };
+      tell();
       return true;
     },
     async deliver(file, name) {

@@ -38,6 +38,16 @@ describe("the steps of the pane", () => {
     expect(current()).toContain(title);
   });
 
+  it("are those of another workbook once it is opened", async () => {
+    await open(memoryHost({ Program: { A3: "block 1", C3: 480 } }, BLOCKS));
+    await page.shows("Undo");
+    expect(current()).toContain("Schedule");
+    const file = await filled({}).bytes();
+    await act(async () => void (await host.openBook(file, "block 12.xlsx")));
+    await page.shows("Driest can");
+    expect(current()).toContain("Answer");
+  });
+
   it("keep what was typed in a step while another is open", async () => {
     await open(filled({}));
     await page.step("Readings");

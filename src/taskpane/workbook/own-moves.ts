@@ -1,16 +1,35 @@
 import type { Host } from "../../hosts/host";
 
-/** The host as the steps use it: tells the sheet of each cell that the pane itself goes to. */
-export const tellingMoves = (host: Host, tell: (sheet: string) => void): Host =>
-  new Proxy(host, {
+/** What the pane itself did last. */
+export interface OwnMoves {
+  /** The sheet that it went to. */
+  sheet: string;
+  /** Whether it opened another workbook. */
+  opened: boolean;
+}
+
+/** The host as the steps use it: notes where the pane itself goes, and that it opens another workbook. */
+export function notingMoves(host: Host, moves: OwnMoves): Host {
+  const noted: Pick<Host, "select" | "openBook"> = {
+    select(area, ...rest) {
+      moves.sheet = area.sheet;
+      return host.select(area, ...rest);
+    },
+    async openBook(file, name) {
+      moves.opened = true;
+      const opened = await host.openBook(file, name).catch((reason) => {
+        moves.opened = false;
+        throw reason;
+      });
+      if (!opened) moves.opened = false;
+      return opened;
+    },
+  };
+  return new Proxy(host, {
     get(target, key) {
+      if (key in noted) return noted[key as keyof typeof noted];
       const part = target[key as keyof Host];
-      if (typeof part !== "function") return part;
-      const work = part.bind(target) as (...given: unknown[]) => unknown;
-      if (key !== "select") return work;
-      return (...given: Parameters<Host["select"]>) => {
-        tell(given[0].sheet);
-        return work(...given);
-      };
+      return typeof part === "function" ? part.bind(target) : part;
     },
   });
+}
