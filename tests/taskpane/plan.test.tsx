@@ -89,12 +89,30 @@ describe("planning a layout", () => {
     await page.press("Compare the usual five");
     await page.shows("5: staggered");
     const sizes = { width: 8, length: 12, spacing: 4, rowSpacing: 4, cell: 0.5 };
-    const usual = compare({ ...sizes, profile: namedProfile("triangular", 4, 160) });
+    // the layout that is typed is the second of the usual five, and comes first
+    const [full, own, ...others] = compare({ ...sizes, profile: namedProfile("triangular", 4, 160) });
+    const usual = [own, full, ...others];
     const table = page.text(".figures").at(-1)!;
     const three = (value: number | string) => (typeof value === "number" ? value.toPrecision(3) : value);
     expect(table).toContain(`MAR [mm/h]${usual.map((each) => three(each!.meanRate)).join("")}`);
     expect(table).toContain(`SC, driest cell${usual.map((each) => three(each!.driestCoefficient)).join("")}`);
     expect(page.place.querySelectorAll(".side-by-side svg")).toHaveLength(5);
+    expect(page.place.querySelectorAll('[aria-label="Key of the maps above"]')).toHaveLength(1);
+    // drawn to one scale: the bed is as wide in each
+    const beds = [...page.place.querySelectorAll(".side-by-side svg")].map((map) => map.getAttribute("viewBox"));
+    expect(new Set(beds).size).toBe(1);
+  });
+
+  it("puts the person's own layout first and says which needs least water", async () => {
+    await open();
+    await small();
+    await page.type("Heads", "staggered");
+    await page.type("They throw", "matched");
+    await page.press("Compare the usual five");
+    await page.shows("6: staggered, full circles");
+    const heads = page.text(".figures").at(-1)!;
+    expect(heads).toContain("1: staggered, matched arcs, 4.00 × 4.00 m (yours)");
+    await page.shows("needs least water: ");
   });
 
   it("reads the layouts at the cans of the measured bed too", async () => {

@@ -13,18 +13,25 @@ import type { Planned } from "./worker/messages";
 const BESIDE_WET = 0.15;
 const BESIDE_DRY = 0.03;
 
+/** What a map of a layout shows beside the classes. */
+export const KEY_WORDS = "Crosses: heads, numbered; dotted: what each wets. No wind.";
+
 interface Props {
   planned: Planned;
   id: string;
   title?: string;
   /** Told when the bed or a gap is dragged to another size; left out where nothing can be dragged. */
   drag?: Drag;
+  /** Ground shown; left out: that of this layout. Layouts over the same ground have the same scale. */
+  over?: Ground;
+  /** Whether the key of the classes is left to another picture. */
+  keyElsewhere?: boolean;
   /** The cans of a plan, numbered. */
   cans?: readonly { x: number; y: number; number: number }[];
 }
 
 /** The ground that a plan shows: the bed and some of what lies beside it. */
-function groundOf({ plan, coverage }: Planned): Ground {
+export function groundOf({ plan, coverage }: Planned): Ground {
   const reach = plan.profile.distances.at(-1)!;
   const beside = coverage.outside > 0 ? BESIDE_WET : BESIDE_DRY;
   const margin = Math.min(reach, beside * Math.max(plan.width, plan.length));
@@ -45,10 +52,10 @@ function Throw({ head, reach, plot }: { head: Head; reach: number; plot: Plot })
 }
 
 /** A layout from above, to scale: the rate in the bed by class with its isolines, heads and what each wets. */
-export function LayoutMap({ planned, id, title, drag, cans = [] }: Props) {
+export function LayoutMap({ planned, id, title, drag, over, keyElsewhere = false, cans = [] }: Props) {
   const { plan, coverage, judgement } = planned;
   const { cells, rates, heads } = coverage;
-  const ground = groundOf(planned);
+  const ground = over ?? groundOf(planned);
   const plot = plotOf(ground);
   const reach = plan.profile.distances.at(-1)!;
   const bed = { x: 0, y: 0, width: plan.width, length: plan.length };
@@ -69,7 +76,7 @@ export function LayoutMap({ planned, id, title, drag, cans = [] }: Props) {
       title={name}
       said={`rate in the bed; mean ${figure(judgement.meanRate)} mm/h; cells of ${plan.cell} m`}
       words={`${name}: ${heads.length} heads over a bed of ${plan.width} by ${plan.length} m, mean ${figure(judgement.meanRate)} mm/h`}
-      height={plot.height + LEGEND_HEIGHT}
+      height={plot.height + (keyElsewhere ? 0 : LEGEND_HEIGHT)}
     >
       <Bands bands={bands} plot={plot} ground={[bed]} marks={marks} id={id} />
       <rect
@@ -105,9 +112,12 @@ export function LayoutMap({ planned, id, title, drag, cans = [] }: Props) {
       ))}
       {drag && <DragHandles planned={planned} plot={plot} drag={drag} />}
       <Axes ground={ground} plot={plot} />
-      <Legend rates={rates.values} mean={judgement.meanRate} top={plot.height} of="cells">
-        Crosses: heads, numbered; dotted: what each wets{cans.length > 0 ? "; circles: cans" : ""}. No wind.
-      </Legend>
+      {!keyElsewhere && (
+        <Legend rates={rates.values} mean={judgement.meanRate} top={plot.height} of="cells">
+          {KEY_WORDS}
+          {cans.length > 0 ? " Circles: cans." : ""}
+        </Legend>
+      )}
     </Picture>
   );
 }

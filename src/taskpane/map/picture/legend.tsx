@@ -9,8 +9,8 @@ interface Props {
   rates: ArrayLike<number>;
   mean: number;
   top: number;
-  /** What is counted: cans, or cells of a computed bed, which are shown as a share alone. */
-  of: "cans" | "cells";
+  /** What is counted: cans, cells of a computed bed, which are shown as a share alone, or nothing in a key of several. */
+  of: "cans" | "cells" | "nothing";
   /** What the classes are of, and their ranges in words, where that is not the rate over the mean. */
   classes?: { heading: string; ranges: readonly string[] };
   /** What else the picture shows. */
@@ -36,7 +36,7 @@ export function Legend({ rates, mean, top, of, classes, children }: Props) {
     <g fill={INK}>
       {heading(40, classes?.heading ?? "Rate over the mean", "start")}
       {of === "cans" && heading(300, "cans", "end")}
-      {heading(356, of === "cans" ? "of them" : "share of bed", "end")}
+      {of !== "nothing" && heading(356, of === "cans" ? "of them" : "share of bed", "end")}
       {RATE_CLASSES.map(({ number, symbol, range, colour }, index) => (
         <g key={number}>
           <rect x="40" y={y(index + 1) - 10} width="20" height="12" fill={colour} stroke={INK} strokeWidth="0.8" />
@@ -54,9 +54,11 @@ export function Legend({ rates, mean, top, of, classes, children }: Props) {
               {numbers[index]}
             </text>
           )}
-          <text x="356" y={y(index + 1)} textAnchor="end">
-            {Math.round((100 * numbers[index]!) / rates.length)} %
-          </text>
+          {of !== "nothing" && (
+            <text x="356" y={y(index + 1)} textAnchor="end">
+              {Math.round((100 * numbers[index]!) / rates.length)} %
+            </text>
+          )}
         </g>
       ))}
       <text x="40" y={y(RATE_CLASSES.length + 1)} fontSize="10">
