@@ -1,7 +1,7 @@
 import type { Area } from "../../cells/area";
 import { cellAt } from "../../cells/box";
 import type { Snapshot } from "../../hosts/snapshot";
-import { type AnswerFacts, savingWords, toRepeat } from "../../workbook/answer/answer-sentence";
+import { type AnswerFacts, MOST_WIND_ms, savingWords, toRepeat } from "../../workbook/answer/answer-sentence";
 import type { BedVerdict } from "../../workbook/bed/bed-verdict";
 import type { SpeakingCheck } from "../readings/read-checks";
 import { cellText } from "../workbook/named";
@@ -13,10 +13,19 @@ export interface FirstAction {
 }
 
 const MOST = 3;
+/** What is done about a rate outside its limit, and where that is typed. */
+const RATE_OVER = { words: "Split the run into pulses: type the depth per pulse.", name: "Take_Up_mm" };
+const RATE_UNDER = { words: "Check pressure and nozzles: the rate is under its limit.", name: "Pressure_Before_kPa" };
 /** Cells that actions lead to. */
 export const ACTION_NAMES: readonly string[] = [
-  ...["Actions_Table", "Run_Minutes_Now", "After_SC", "Wind_ms"],
-  ...["Walk_Through", "Can_Mouth_mm", "Canopy_Over", "Cans_Readings", "Cans_Across_m", "Test_Minutes", "Test_Start"],
+  "Actions_Table",
+  "Run_Minutes_Now",
+  "After_SC",
+  "Wind_ms",
+  "Take_Up_mm",
+  "Pressure_Before_kPa",
+  "Pressure_After_kPa",
+  "Test_State",
 ];
 
 const first = (snapshot: Snapshot, name: string): Area | undefined => {
@@ -33,25 +42,23 @@ export function freeActionLine(snapshot: Snapshot): Area | null {
   return { sheet: left.sheet, address: `${left.address}:${right.address}` };
 }
 
-/** Where what a data check asks for is typed. */
-const TYPED_IN: Readonly<Record<string, string>> = {
-  "Walk-through": "Walk_Through",
-  "Can opening": "Can_Mouth_mm",
-  "Leaves over the cans": "Canopy_Over",
-  "Blank places": "Cans_Readings",
-  "Number of cans": "Cans_Readings",
-  "Can spacing": "Cans_Across_m",
-  "Edge cans": "Cans_Across_m",
-  "Mean catch": "Test_Minutes",
-  Wind: "Wind_ms",
-  Clock: "Test_Start",
-};
+/** Checks of what may be mistyped, so that every figure may be wrong: they come before the cause. */
+const DOUBTS: ReadonlySet<string> = new Set([
+  ...["Readings", "Positions", "Pots", "Can opening", "Blank places", "Rate", "Cans against heads", "Clock"],
+  ...["A very wet can", "A very dry can", "Places of heads", "Throw and spacing", "Caught / metered"],
+]);
 
 const capital = (words: string) => `${words[0]!.toUpperCase()}${words.slice(1)}`;
 
+/** Where it is typed what makes a test one to repeat. */
+function repeatedAt({ notValid, wind }: AnswerFacts): string {
+  if (notValid) return "Test_State";
+  return wind !== undefined && wind > MOST_WIND_ms ? "Wind_ms" : "Pressure_After_kPa";
+}
+
 /**
- * What to do first, by gain: what makes the test usable, then the cause of dry pots, then the setting of the controller,
- * then what the planned change saves.
+ * What to do first, by gain: a test to be repeated, what may be mistyped, the cause of dry pots, the rate, the setting of
+ * the controller, what the planned change saves, then what would make the test better.
  */
 export function firstActions(
   snapshot: Snapshot,
@@ -62,23 +69,26 @@ export function firstActions(
   const all: (FirstAction | undefined)[] = [];
   const add = (words: string, cell: Area | undefined) => all.push(cell && { words, cell });
   const repeat = toRepeat(facts);
-  if (repeat) add(repeat.slice(repeat.indexOf("Test again")), first(snapshot, "Wind_ms"));
-  const wrong = checks
-    .filter(({ words }) => !words.startsWith("not checked"))
-    .map((check) => {
-      const name = TYPED_IN[check.label];
-      return { ...check, cell: (name && first(snapshot, name)) || check.cell };
-    });
-  for (const { label, words, cell } of wrong.slice(0, 1)) add(`${label}: ${words}`, cell);
+  if (repeat) add(repeat.slice(repeat.indexOf("Test again")), first(snapshot, repeatedAt(facts)));
+  const speaking = checks.filter(({ words }) => !words.startsWith("not checked"));
+  const addChecks = (doubts: boolean) => {
+    for (const { label, words, cell } of speaking.filter((one) => DOUBTS.has(one.label) === doubts))
+      add(`${label}: ${words}`, cell);
+  };
+  addChecks(true);
   const actions = freeActionLine(snapshot);
-  if (facts.uneven && verdict && !facts.zero)
+  if (facts.uneven && verdict && !facts.zero && !facts.high)
     add(`${capital(verdict.next)}.`, actions ? cellAt(actions, 0, 0) : undefined);
+  const { rate, setting } = facts;
+  const split = setting !== undefined && setting.pulses > 1;
+  const remedy = rate && (rate.value < rate.limit ? RATE_UNDER : split ? undefined : RATE_OVER);
+  if (remedy && !repeat && !facts.high) add(remedy.words, first(snapshot, remedy.name));
   const now = snapshot.named("Run_Minutes_Now")?.cells[0]?.[0];
-  if (facts.setting && typeof now === "number" && Math.abs(now - facts.setting.total) >= 1) {
-    add(`Change the controller: ${now} min now, set ${facts.setting.total} min.`, first(snapshot, "Run_Minutes_Now"));
+  if (setting && typeof now === "number" && Math.abs(now - setting.total) >= 1) {
+    add(`Change the controller: ${now} min now, set ${setting.total} min.`, first(snapshot, "Run_Minutes_Now"));
   }
   const saving = savingWords(facts);
   if (saving) add(saving, first(snapshot, "After_SC"));
-  for (const { label, words, cell } of wrong.slice(1)) add(`${label}: ${words}`, cell);
+  addChecks(false);
   return all.filter((one) => one !== undefined).slice(0, MOST);
 }

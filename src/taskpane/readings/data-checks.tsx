@@ -11,7 +11,7 @@ function Checks({ host, checks }: { host: Host; checks: readonly SpeakingCheck[]
   return (
     <ul>
       {checks.map(({ label, words, cell }) => (
-        <li key={reference(cell)}>
+        <li key={`${label} ${reference(cell)}`}>
           {label}: {words} <CellLink host={host} cell={cell} />
         </li>
       ))}
