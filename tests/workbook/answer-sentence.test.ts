@@ -47,6 +47,11 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
     "Block 7: mend first, then test again; until then set 68 min (2 × 34). Cause: one weak head, head 10 at 3.0, 6.0 m (82 %).",
   ],
   [
+    "the cause is wind, which nobody mends",
+    { ...UNEVEN, parts: "", cause: { ...CAUSE, cause: "wind", where: "towards the right" } },
+    "Block 7: test again when it is calm; until then set 68 min (2 × 34). Cause: wind, towards the right (82 %).",
+  ],
+  [
     "the cause is not certain",
     { ...UNEVEN, cause: { ...CAUSE, weight: 55, certain: false } },
     "Block 7: find the cause at the heads and mend it, then test again; until then set 68 min (2 × 34). The edges get 64 % of the middle; the cause is not certain; leading: heads inside the edge (55 %).",
@@ -79,13 +84,38 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
   ],
   [
     "what is to be put right is named as the sheet does",
-    { ...EVEN, setting: undefined, lack: lackWords("readings to put right: see Cans") },
-    "Block 7: no setting yet: readings to put right: see Cans.",
+    { ...EVEN, setting: undefined, lack: lackWords("fix the readings: see Cans") },
+    "Block 7: no setting yet: fix the readings: see Cans.",
   ],
   [
     "too few cans were read for a verdict",
     { ...EVEN, cans: 15 },
     "Block 7: set 68 min (2 × 34). 15 cans are too few to judge the uniformity: set out 24 and test again.",
+  ],
+  [
+    "the rate is over its limit and the run is one",
+    { ...EVEN, setting: { pulses: 1, each: 46, total: 46 }, rate: { value: 26.73, limit: 12 } },
+    "Block 7: set 46 min. The rate, 26.7 mm/h, is over the limit of 12: water may run off, so split the run into pulses.",
+  ],
+  [
+    "the rate is over its limit and there are pulses",
+    { ...EVEN, rate: { value: 26.73, limit: 12 } },
+    "Block 7: set 68 min (2 × 34). The rate, 26.7 mm/h, is over the limit of 12: keep to the pulses, or water runs off.",
+  ],
+  [
+    "the rate is under its limit",
+    { ...EVEN, rate: { value: 3.2, limit: 5 } },
+    "Block 7: set 68 min (2 × 34). The rate, 3.2 mm/h, is under the limit of 5: runs are long, so check pressure and nozzles.",
+  ],
+  [
+    "a can reads ten times those beside it",
+    { ...UNEVEN, high: { cell: "I9", value: 630, around: 61.6 }, rate: { value: 37.7, limit: 12 }, saved: 100 },
+    "Block 7: no setting yet: I9 reads 630, the cans beside it about 61.6. Type it again, or x where a leak filled it.",
+  ],
+  [
+    "nobody chose what sets the run time",
+    { ...EVEN, setting: undefined, lack: lackWords("choose what the run time is based on") },
+    "Block 7: no setting yet: choose what the run time is based on: the driest can, the low quarter or a share of the pots.",
   ],
   ["just enough cans were read for a verdict", { ...EVEN, cans: 16 }, "Block 7: set 68 min (2 × 34)."],
   [

@@ -23,7 +23,8 @@ const DEPTH = { label: `${ENTRIES.Pot_Use_mL.label}, or the depth`, name: "Depth
 /** What pot groups lack, in the words of the sheet Pots. */
 const AREA = { label: "Area of every pot group", name: "Groups_Areas" };
 const GROUP_DEPTH = { label: "Water that one pot of each group uses, or its depth", name: "Groups_Depths_mm" };
-const NAMES = [...NEEDS, DEPTH, AREA, GROUP_DEPTH, { name: "Net_Depth_mm" }, { name: "Groups_Problem" }].map(
+const BASIS = { label: "What the run time is based on", name: "Multiplier_Basis" };
+const NAMES = [...NEEDS, BASIS, DEPTH, AREA, GROUP_DEPTH, { name: "Net_Depth_mm" }, { name: "Groups_Problem" }].map(
   ({ name }) => name,
 );
 
@@ -44,7 +45,8 @@ export const STILL_NEEDED: Reading<Needed[] | null> = {
     if (!snapshot.named("Cans_Readings")) return null;
     const lacking = NEEDS.filter(({ name }) => snapshot.named(name) && !holdsNumber(snapshot, name));
     const depth = snapshot.named(DEPTH.name) && !holdsNumber(snapshot, "Net_Depth_mm") ? [depthNeeds(snapshot)] : [];
-    return [...lacking, ...depth].map(({ label, name }) => ({
+    const basis = snapshot.named(BASIS.name)?.cells[0]?.[0] === null ? [BASIS] : [];
+    return [...lacking, ...depth, ...basis].map(({ label, name }) => ({
       label,
       cell: cellAt(snapshot.named(name)!.area, 0, 0),
     }));

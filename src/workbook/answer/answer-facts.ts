@@ -1,6 +1,8 @@
 import { controllerSetting } from "../../core/application/controller-setting";
 import { InputError } from "../../core/errors";
+import { MEASURES } from "../../core/figures/measures";
 import { type CanField, canField } from "../../core/pattern/can-field";
+import { farAbove } from "../../core/pattern/far-above";
 import { loneZero } from "../../core/pattern/lone-zero";
 import { partsOfBed } from "../../core/pattern/parts-of-bed";
 import type { SummaryRow } from "../../core/summary/summary";
@@ -62,10 +64,20 @@ function openZero(cells: CellsOf, cans: PlacedCans, field: CanField, canCell: Ca
   return answered ? undefined : { cell, between: found.between };
 }
 
+/** A can that reads far more than those beside it. */
+function highCan(cans: PlacedCans, field: CanField, canCell: CanCell): AnswerFacts["high"] {
+  const found = farAbove(field);
+  if (!found) return undefined;
+  const { row, column, value, around } = found;
+  return { cell: canCell(cans.rows[row]!, cans.columns[column]!), value, around };
+}
+
 /** What the sheets say of a run time that cannot be given, with what to do about it. */
 const INSTEAD: Readonly<Record<string, string>> = {
   "a can is dry":
     "a can is dry, and no run time is long enough for it. Mend its head and test again, or base the run time on the low quarter",
+  "choose what the run time is based on":
+    "choose what the run time is based on: the driest can, the low quarter or a share of the pots",
   "every can is dry": "every can is dry. Were the heads on? Type x for a can that was not read",
 };
 
@@ -74,6 +86,15 @@ export const lackWords = (said: string) => (/^needs /.test(said) ? `the run time
 
 const isUneven = (rows: readonly SummaryRow[], dry: boolean) =>
   dry || rows.some(({ measure, verdict }) => /^(CU|DU|SC)/.test(measure) && verdict.startsWith("outside"));
+
+/** The rate and the limit that it is outside of. */
+function rateOf(cells: CellsOf, rows: readonly SummaryRow[]): AnswerFacts["rate"] {
+  const row = rows.find(({ measure }) => measure === MEASURES.MAR.name);
+  if (!row || typeof row.value !== "number" || !row.verdict.startsWith("outside")) return undefined;
+  const [low, high] = [numberOf(cells, "Limit_MAR_Low"), numberOf(cells, "Limit_MAR_High")];
+  const limit = high !== undefined && row.value > high ? high : low;
+  return limit === undefined ? undefined : { value: row.value, limit };
+}
 
 const isTyped = (cells: CellsOf, name: string) => listOf(cells, name).some((cell) => cell !== null && cell !== "");
 /** What is wrong about places that are typed; "" where none is typed, which the sheets say by themselves. */
@@ -100,13 +121,14 @@ export function answerFacts(
   };
   const repeat = toRepeat(test) !== "";
   const minutes = numberOf(cells, "Valve_Run_min") ?? numberOf(cells, "Result_Run_Time_min");
+  const cans = bedCans(cells);
+  const field = fieldOf(cans);
+  const high = field ? highCan(cans, field, canCell) : undefined;
   const setting =
-    !repeat && minutes !== undefined && minutes > 0
+    !repeat && !high && minutes !== undefined && minutes > 0
       ? controllerSetting(minutes, numberOf(cells, "Pulse_Count") ?? 1, numberOf(cells, "Valve_Step_min") ?? 1)
       : undefined;
   const read = numbers(cells, "Cans_Readings");
-  const cans = bedCans(cells);
-  const field = fieldOf(cans);
   return {
     block: String(firstOf(cells, "Block_Name") ?? "").trim(),
     cans: read.length,
@@ -118,8 +140,10 @@ export function answerFacts(
     parts: field ? partsOfBed(field) : "",
     cause: verdict?.lead,
     zero: field ? openZero(cells, cans, field, canCell) : undefined,
+    high,
     saved: repeat ? undefined : numberOf(cells, "Saved_kL"),
     water: waterOf(cells),
+    rate: rateOf(cells, rows),
     places: wrongPlaces(cells),
   };
 }

@@ -32,15 +32,21 @@ export interface AnswerFacts {
   cause?: { cause: string; where: string; weight: number; certain: boolean } | undefined;
   /** A can that reads 0 among wet ones. */
   zero?: { cell: string; between: readonly [number, number] } | undefined;
+  /** A can that reads ten times those beside it, so that every figure may be wrong. */
+  high?: { cell: string; value: number; around: number } | undefined;
   /** What the planned change saves [kL a year]. */
   saved?: number | undefined;
   /** Water of a year [kL]: today's use against what is needed now and after the change; undefined where not known. */
   water?: { used: number; needed: number; after: number } | undefined;
+  /** The application rate [mm/h] and the limit that it breaks; undefined where it keeps them. */
+  rate?: { value: number; limit: number } | undefined;
   /** What is wrong about the places of the cans, so that every can has equal weight; "" for nothing. */
   places?: string;
 }
 
 const NO_CAUSE = "nothing wrong found";
+/** The cause that nobody can mend. */
+const WIND = "wind";
 const shown = (value: number) => String(Number(value.toPrecision(3)));
 const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`;
 
@@ -74,7 +80,12 @@ export function settingWords({ pulses, each, total }: ControllerSetting): string
 export const zeroWords = ({ cell, between: [one, other] }: NonNullable<AnswerFacts["zero"]>): string =>
   `${cell} reads 0 between ${shown(one)} and ${shown(other)}`;
 
-function whyUneven({ parts, cause, zero }: AnswerFacts): string {
+/** Why a reading far above its neighbours is in doubt, and what to do. */
+const highWords = ({ cell, value, around }: NonNullable<AnswerFacts["high"]>): string =>
+  `${cell} reads ${shown(value)}, the cans beside it about ${shown(around)}. Type it again, or x where a leak filled it`;
+
+function whyUneven({ parts, cause, zero, high }: AnswerFacts): string {
+  if (high) return "";
   const seen = parts.trim().replace(/\.$/, "");
   if (zero) return `${seen ? ` ${seen}; the` : " The"} cause can be told once ${zero.cell} is checked.`;
   if (!cause || cause.cause === NO_CAUSE) return seen ? ` ${seen}; the cause is not known yet.` : "";
@@ -84,17 +95,19 @@ function whyUneven({ parts, cause, zero }: AnswerFacts): string {
 }
 
 function whatToDo(facts: AnswerFacts): string {
-  const { setting, lack, uneven, cause, zero } = facts;
+  const { setting, lack, uneven, cause, zero, high } = facts;
+  if (high) return `no setting yet: ${highWords(high)}.`;
   const known = !zero && cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
+  const mend = cause?.cause === WIND ? "test again when it is calm" : "mend first, then test again";
   if (!setting) {
     const why = zero ? `${zeroWords(zero)}: unread, blocked head or typing error?` : `${lack}.`;
-    return `${uneven && known ? "mend first, then test again; " : ""}no setting yet: ${why.replace(/([?.])\.$/, "$1")}`;
+    return `${uneven && known ? `${mend}; ` : ""}no setting yet: ${why.replace(/([?.])\.$/, "$1")}`;
   }
   const asked = zero ? ` ${zeroWords(zero)}: check it.` : "";
   if (!uneven) return `set ${settingWords(setting)}.${asked}`;
   if (zero)
     return `check ${zero.cell} first, which reads 0 between ${zero.between.map(shown).join(" and ")}; until then set ${settingWords(setting)}.`;
-  const first = known ? "mend first, then test again" : "find the cause at the heads and mend it, then test again";
+  const first = known ? mend : "find the cause at the heads and mend it, then test again";
   return `${first}; until then set ${settingWords(setting)}.`;
 }
 
@@ -118,6 +131,15 @@ const fewWords = (cans: number) =>
     ? `${cans} ${cans === 1 ? "can is" : "cans are"} too few to judge the uniformity: set out 24 and test again.`
     : "";
 
+/** That the rate breaks its limit, and what to do about it; "" where it keeps it. */
+export function rateWords({ rate, setting, high }: Pick<AnswerFacts, "rate" | "setting" | "high">): string {
+  if (!rate || high) return "";
+  const is = (side: string) => `The rate, ${shown(rate.value)} mm/h, is ${side} the limit of ${shown(rate.limit)}:`;
+  if (rate.value < rate.limit) return `${is("under")} runs are long, so check pressure and nozzles.`;
+  if (setting && setting.pulses > 1) return `${is("over")} keep to the pulses, or water runs off.`;
+  return `${is("over")} water may run off, so split the run into pulses.`;
+}
+
 /** The answer of an audit in one line: what to do first, how long to run, why it is uneven, what mending saves. */
 export function answerSentence(facts: AnswerFacts): string {
   const start = facts.block ? `${facts.block}: ` : "";
@@ -126,7 +148,9 @@ export function answerSentence(facts: AnswerFacts): string {
   const repeat = toRepeat(facts);
   if (repeat) return begun(repeat);
   const why = facts.uneven ? whyUneven(facts) : "";
-  const saving = facts.uneven ? savingWords(facts) : "";
+  const saving = facts.uneven && !facts.high ? savingWords(facts) : "";
   const places = facts.places ? `${facts.places} Until that is mended every can has equal weight.` : "";
-  return begun([whatToDo(facts) + why, fewWords(facts.cans), places, saving].filter(Boolean).join(" "));
+  return begun(
+    [whatToDo(facts) + why, rateWords(facts), fewWords(facts.cans), places, saving].filter(Boolean).join(" "),
+  );
 }

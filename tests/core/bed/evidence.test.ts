@@ -123,7 +123,7 @@ describe("a verdict with what was measured at the heads", () => {
       "bucket at 3 heads: 99 to 101 % of their mean",
       "pressure at 2 heads: 97 to 103 % of their mean",
       "mean pressure: 98 % of the maker's",
-      "mean wind: 1.2 m/s, towards top left",
+      "mean wind: 1.2 m/s, towards the top left",
       "supply: top side",
     ]);
     expect(measuredWords(HEADS, measured({ flows: [0, 0, null, null], pressures: [150, null, null, null] }))).toEqual([

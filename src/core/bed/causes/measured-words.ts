@@ -55,7 +55,7 @@ export function measuredWords(heads: readonly BedHead[], measured: Measured): st
     ...(gauges.length > 1 ? [compared("pressure", gauges, heads)] : []),
     ...(maker && pressure !== undefined ? [`mean pressure: ${percent(pressure / maker.pressure)}`] : []),
     ...(wind
-      ? [`mean wind: ${wind.speed.toFixed(1)} m/s${wind.towards ? `, towards ${directionName(wind.towards)}` : ""}`]
+      ? [`mean wind: ${wind.speed.toFixed(1)} m/s${wind.towards ? `, towards the ${directionName(wind.towards)}` : ""}`]
       : []),
     ...(supply ? [`supply: ${supply} side`] : []),
   ];

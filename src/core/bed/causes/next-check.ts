@@ -34,7 +34,7 @@ export function directionName({ x, y }: { x: number; y: number }): string {
 /** Where on the bed a cause is: the head, or the direction; "" where it has no place. */
 export function whereOf(bed: ReadBed, { head, towards }: WeighedCause): string {
   if (head !== undefined) return headsInReach(bed) ? `head at ${placeName(bed.heads[head]!)}` : "";
-  return towards ? `towards ${directionName(towards)}` : "";
+  return towards ? `towards the ${directionName(towards)}` : "";
 }
 
 /** The head nearest to another one. */

@@ -9,7 +9,7 @@ import { POT_AREA } from "./pot-area";
 
 const FROM_POTS = `1000*Pot_Use_mL/(${POT_AREA})/IF(ISNUMBER(Capture_Factor),Capture_Factor,1)`;
 const CHOSEN =
-  'IF(Multiplier_Basis="low quarter",Used_SC_Quarter,IF(Multiplier_Basis="share of pots",Used_SC_Share,IF(Multiplier_Basis="driest can",Used_SC_Can,"choose what sets the run time")))';
+  'IF(Multiplier_Basis="low quarter",Used_SC_Quarter,IF(Multiplier_Basis="share of pots",Used_SC_Share,IF(Multiplier_Basis="driest can",Used_SC_Can,"choose what the run time is based on")))';
 const THROUGH = "1/(1-IF(ISNUMBER(Leaching_Fraction),Leaching_Fraction,0))";
 
 /** Multiplier of unevenness and leaching by the rule that was chosen. */

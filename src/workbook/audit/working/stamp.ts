@@ -17,7 +17,10 @@ const ANSWER_FIGURES = [
   ...["Valve_Run_min", "Result_Run_Time_min", "Pulse_Count", "Saved_kL", "Used_Now_kL", "Used_Now_Heads_kL"],
   ...["Result_Water_kL", "Needed_After_kL", "Positions_Problem"],
 ];
-const LIMIT_CELLS = ["Limit_CU_Low", "Limit_DU_Low", "Limit_SC_High", "Limit_SCQ_High"];
+const LIMIT_CELLS = [
+  ...["Limit_MAR_Low", "Limit_MAR_High"],
+  ...["Limit_CU_Low", "Limit_DU_Low", "Limit_SC_High", "Limit_SCQ_High"],
+];
 
 const places = (area: string) => `(ROW(${area})*40+COLUMN(${area}))`;
 const written = (sum: string) => `ROUND(${sum},3)`;

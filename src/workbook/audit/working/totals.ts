@@ -119,7 +119,7 @@ const LINES: [label: string, name: string, formula: string, format?: string][] =
   [
     "What evenness still needs",
     "Lack_Readings",
-    'IF(Readings_Problem<>"","readings to put right: see Cans",IF(Cans_Counted=0,"needs readings",IF(Cans_Counted<2,"needs 2 cans",IF(SUM(Work_Reading)>0,"","every can is dry"))))',
+    'IF(Readings_Problem<>"","fix the readings: see Cans",IF(Cans_Counted=0,"needs readings",IF(Cans_Counted<2,"needs 2 cans",IF(SUM(Work_Reading)>0,"","every can is dry"))))',
   ],
   [
     "What rates still need",

@@ -97,15 +97,15 @@ export const usedFormula = (row: number, month: number): string =>
       [begins(row, TEMPERATURES), workingCell("ET0, temperatures [mm]", month)],
       [begins(row, "needs"), '"needs weather"'],
     ],
-    '"to put right"',
+    '"to fix"',
   );
 
 /** Useful rain of a month [mm a day]; 0 where none is typed. */
 export const usefulRainFormula = (row: number, days: number): string =>
   nestedIfs(
     [
-      [outside(`$I${row}`, 0, 10000), '"to put right"'],
-      [outside(`$J${row}`, 0, 1), '"to put right"'],
+      [outside(`$I${row}`, 0, 10000), '"to fix"'],
+      [outside(`$J${row}`, 0, 1), '"to fix"'],
       [`COUNT($I${row}:$J${row})=2`, `$I${row}*$J${row}/${days}`],
     ],
     "0",
