@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lackWords } from "../../src/workbook/answer/answer-facts";
+import { lackOf, lackWords } from "../../src/workbook/answer/answer-facts";
 import { type AnswerFacts, answerSentence } from "../../src/workbook/answer/answer-sentence";
 
 const SETTING = { pulses: 2, each: 34, total: 68 };
@@ -85,7 +85,7 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
   [
     "what is to be put right is named as the sheet does",
     { ...EVEN, setting: undefined, lack: lackWords("fix the readings: see Cans") },
-    "Block 7: no setting yet: fix the readings: see Cans.",
+    "Block 7: no setting yet: fix the readings first (see Cans).",
   ],
   [
     "too few cans were read for a verdict",
@@ -109,13 +109,39 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
   ],
   [
     "a can reads ten times those beside it",
-    { ...UNEVEN, high: { cell: "I9", value: 630, around: 61.6 }, rate: { value: 37.7, limit: 12 }, saved: 100 },
+    {
+      ...UNEVEN,
+      setting: undefined,
+      high: { cell: "I9", value: 630, around: 61.6 },
+      rate: { value: 37.7, limit: 12 },
+      saved: 100,
+    },
     "Block 7: no setting yet: I9 reads 630, the cans beside it about 61.6. Type it again, or x where a leak filled it.",
   ],
   [
     "nobody chose what sets the run time",
     { ...EVEN, setting: undefined, lack: lackWords("choose what the run time is based on") },
     "Block 7: no setting yet: choose what the run time is based on: the driest can, the low quarter or a share of the pots.",
+  ],
+  [
+    "the rate cannot be",
+    { ...EVEN, rate: { value: 106.8, limit: 12 } },
+    "Block 7: set 68 min (2 × 34). The rate, 107 mm/h, is hard to believe: check can opening, minutes and that readings are mL before you set anything.",
+  ],
+  [
+    "the rate is over its limit and there is no setting",
+    { ...EVEN, setting: undefined, lack: "the run time needs the net depth", rate: { value: 26.7, limit: 12 } },
+    "Block 7: no setting yet: the run time needs the net depth.",
+  ],
+  [
+    "another bed on the valve needs more",
+    { ...EVEN, setting: { pulses: 1, each: 75, total: 75 }, ofThisBed: 45.4 },
+    "Block 7: set 75 min, for another bed on the valve (this one needs 45.4).",
+  ],
+  [
+    "the driest can would need more than a day",
+    { ...EVEN, setting: undefined, lack: lackOf(1771.1, "") },
+    "Block 7: no setting yet: the run time would be 1771 min, over a day. Look at the driest can and its head, or base the run time on the low quarter.",
   ],
   ["just enough cans were read for a verdict", { ...EVEN, cans: 16 }, "Block 7: set 68 min (2 × 34)."],
   [

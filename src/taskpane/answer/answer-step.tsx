@@ -94,7 +94,7 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
         {facts && map.problem && <p className="note">{map.problem}</p>}
         {audit && <FiguresTable rows={audit.rows} />}
         {facts?.setting && audit && (
-          <SettingBox setting={facts.setting} minutes={facts.minutes} audit={audit} basis={named?.Multiplier_Basis} />
+          <SettingBox {...facts} setting={facts.setting} audit={audit} basis={named?.Multiplier_Basis} />
         )}
         {actions.length > 0 && (
           <>

@@ -18,16 +18,20 @@ export function overWords(total: number, minutes: number): string {
 export function SettingBox({
   setting,
   minutes,
+  ofThisBed,
   audit,
   basis,
 }: {
   setting: ControllerSetting;
   /** Before it is rounded up. */
-  minutes: number | undefined;
+  minutes?: number | undefined;
+  /** Run time of this bed, where another one on the valve needs more. */
+  ofThisBed?: number | undefined;
   audit: Audit;
   basis: NamedCell | undefined;
 }) {
   const based = textIn(basis);
+  const basedOn = `based on ${based === "share of pots" ? "a share of the pots" : `the ${based}`}, ${audit.weighting}`;
   return (
     <div className="driest">
       <p>
@@ -35,8 +39,8 @@ export function SettingBox({
       </p>
       <p className="note">
         Rounded up to the controller's step
-        {based && `; based on ${based === "share of pots" ? "a share of the pots" : `the ${based}`}`}, {audit.weighting}
-        .{minutes !== undefined && overWords(setting.total, minutes)}
+        {ofThisBed !== undefined ? "; another bed on the valve needs it" : based && `; ${basedOn}`}.
+        {minutes !== undefined && overWords(setting.total, minutes)}
       </p>
     </div>
   );

@@ -78,11 +78,21 @@ const INSTEAD: Readonly<Record<string, string>> = {
     "a can is dry, and no run time is long enough for it. Mend its head and test again, or base the run time on the low quarter",
   "choose what the run time is based on":
     "choose what the run time is based on: the driest can, the low quarter or a share of the pots",
+  "fix the readings: see Cans": "fix the readings first (see Cans)",
   "every can is dry": "every can is dry. Were the heads on? Type x for a can that was not read",
 };
 
 /** Why there is no run time, from what the sheet Run time says instead of it. */
 export const lackWords = (said: string) => (/^needs /.test(said) ? `the run time ${said}` : (INSTEAD[said] ?? said));
+
+/** Longer than a day is no setting; as Block takes a run of today. */
+const MOST_MINUTES = 1440;
+
+/** Why there is no setting: the run time is longer than a day, or there is none. */
+export function lackOf(minutes: number | undefined, said: string): string {
+  if (minutes === undefined || minutes <= MOST_MINUTES) return lackWords(said || "needs the sheet Run time");
+  return `the run time would be ${Math.round(minutes)} min, over a day. Look at the driest can and its head, or base the run time on the low quarter`;
+}
 
 const isUneven = (rows: readonly SummaryRow[], dry: boolean) =>
   dry || rows.some(({ measure, verdict }) => /^(CU|DU|SC)/.test(measure) && verdict.startsWith("outside"));
@@ -120,12 +130,13 @@ export function answerFacts(
     drift: driftOf(numbers(cells, "Pressure_Before_kPa"), numbers(cells, "Pressure_After_kPa")),
   };
   const repeat = toRepeat(test) !== "";
-  const minutes = numberOf(cells, "Valve_Run_min") ?? numberOf(cells, "Result_Run_Time_min");
+  const own = numberOf(cells, "Result_Run_Time_min");
+  const minutes = numberOf(cells, "Valve_Run_min") ?? own;
   const cans = bedCans(cells);
   const field = fieldOf(cans);
   const high = field ? highCan(cans, field, canCell) : undefined;
   const setting =
-    !repeat && !high && minutes !== undefined && minutes > 0
+    !repeat && !high && minutes !== undefined && minutes > 0 && minutes <= MOST_MINUTES
       ? controllerSetting(minutes, numberOf(cells, "Pulse_Count") ?? 1, numberOf(cells, "Valve_Step_min") ?? 1)
       : undefined;
   const read = numbers(cells, "Cans_Readings");
@@ -135,7 +146,8 @@ export function answerFacts(
     ...test,
     setting,
     minutes,
-    lack: setting ? "" : lackWords(textOf(cells, "Result_Run_Time_min") || "needs the sheet Run time"),
+    ofThisBed: own !== undefined && minutes !== undefined && own < minutes ? own : undefined,
+    lack: setting ? "" : lackOf(minutes, textOf(cells, "Result_Run_Time_min")),
     uneven: isUneven(rows, read.includes(0)),
     parts: field ? partsOfBed(field) : "",
     cause: verdict?.lead,

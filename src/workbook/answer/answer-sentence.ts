@@ -23,6 +23,8 @@ export interface AnswerFacts {
   setting?: ControllerSetting | undefined;
   /** Run time of the valve before it is rounded up to the setting [min]. */
   minutes?: number | undefined;
+  /** Run time of this bed [min] where another one on the valve needs more, which the setting is for. */
+  ofThisBed?: number | undefined;
   /** Why there is no setting, such as "the run time needs the net depth"; "" where there is one. */
   lack: string;
   /** Whether a measure of uniformity is outside its limit. */
@@ -95,7 +97,7 @@ function whyUneven({ parts, cause, zero, high }: AnswerFacts): string {
 }
 
 function whatToDo(facts: AnswerFacts): string {
-  const { setting, lack, uneven, cause, zero, high } = facts;
+  const { setting, lack, uneven, cause, zero, high, ofThisBed } = facts;
   if (high) return `no setting yet: ${highWords(high)}.`;
   const known = !zero && cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
   const mend = cause?.cause === WIND ? "test again when it is calm" : "mend first, then test again";
@@ -103,12 +105,13 @@ function whatToDo(facts: AnswerFacts): string {
     const why = zero ? `${zeroWords(zero)}: unread, blocked head or typing error?` : `${lack}.`;
     return `${uneven && known ? `${mend}; ` : ""}no setting yet: ${why.replace(/([?.])\.$/, "$1")}`;
   }
+  const set = `set ${settingWords(setting)}${ofThisBed === undefined ? "" : `, for another bed on the valve (this one needs ${shown(ofThisBed)})`}`;
   const asked = zero ? ` ${zeroWords(zero)}: check it.` : "";
-  if (!uneven) return `set ${settingWords(setting)}.${asked}`;
+  if (!uneven) return `${set}.${asked}`;
   if (zero)
-    return `check ${zero.cell} first, which reads 0 between ${zero.between.map(shown).join(" and ")}; until then set ${settingWords(setting)}.`;
+    return `check ${zero.cell} first, which reads 0 between ${zero.between.map(shown).join(" and ")}; until then ${set}.`;
   const first = known ? mend : "find the cause at the heads and mend it, then test again";
-  return `${first}; until then set ${settingWords(setting)}.`;
+  return `${first}; until then ${set}.`;
 }
 
 /** Today's use under this part of what is needed leaves nothing to save; the limit of the sheet Water and cost. */
@@ -131,12 +134,19 @@ const fewWords = (cans: number) =>
     ? `${cans} ${cans === 1 ? "can is" : "cans are"} too few to judge the uniformity: set out 24 and test again.`
     : "";
 
-/** That the rate breaks its limit, and what to do about it; "" where it keeps it. */
-export function rateWords({ rate, setting, high }: Pick<AnswerFacts, "rate" | "setting" | "high">): string {
-  if (!rate || high) return "";
-  const is = (side: string) => `The rate, ${shown(rate.value)} mm/h, is ${side} the limit of ${shown(rate.limit)}:`;
+/** Rates [mm/h] outside of which something is mistyped; those of the check on the sheet Cans. */
+const LIKELY = [2, 60] as const;
+
+/** That the rate breaks its limit, and what to do about it; "" where it keeps it, and while there is no setting. */
+export function rateWords({ rate, setting }: Pick<AnswerFacts, "rate" | "setting">): string {
+  if (!rate || !setting) return "";
+  const start = `The rate, ${shown(rate.value)} mm/h, is`;
+  if (rate.value < LIKELY[0] || rate.value > LIKELY[1]) {
+    return `${start} hard to believe: check can opening, minutes and that readings are mL before you set anything.`;
+  }
+  const is = (side: string) => `${start} ${side} the limit of ${shown(rate.limit)}:`;
   if (rate.value < rate.limit) return `${is("under")} runs are long, so check pressure and nozzles.`;
-  if (setting && setting.pulses > 1) return `${is("over")} keep to the pulses, or water runs off.`;
+  if (setting.pulses > 1) return `${is("over")} keep to the pulses, or water runs off.`;
   return `${is("over")} water may run off, so split the run into pulses.`;
 }
 
