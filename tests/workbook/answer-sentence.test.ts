@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { lackOf, lackWords } from "../../src/workbook/answer/answer-facts";
 import { type AnswerFacts, answerSentence } from "../../src/workbook/answer/answer-sentence";
+import { lackOf, lackWords } from "../../src/workbook/answer/lack-words";
 
 const SETTING = { pulses: 2, each: 34, total: 68 };
 const EVEN: AnswerFacts = {

@@ -1,6 +1,8 @@
 import type { ControllerSetting } from "../../core/application/controller-setting";
 import { FEWEST } from "../../core/summary/verdict";
 import { weightWords } from "../bed/weight-words";
+import { rateWords } from "./rate-words";
+import { shown } from "./shown";
 
 /** Mean wind of a test [m/s] over which it gives no setting (Irrigation Association, Recommended Audit Guidelines, 2009). */
 export const MOST_WIND_ms = 2.2;
@@ -49,7 +51,6 @@ export interface AnswerFacts {
 const NO_CAUSE = "nothing wrong found";
 /** The cause that nobody can mend. */
 const WIND = "wind";
-const shown = (value: number) => String(Number(value.toPrecision(3)));
 const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`;
 
 /** Why a test gives no setting, and what is to be repeated; "" where it gives one. */
@@ -133,22 +134,6 @@ const fewWords = (cans: number) =>
   cans < FEWEST
     ? `${cans} ${cans === 1 ? "can is" : "cans are"} too few to judge the uniformity: set out 24 and test again.`
     : "";
-
-/** Rates [mm/h] outside of which something is mistyped; those of the check on the sheet Cans. */
-const LIKELY = [2, 60] as const;
-
-/** That the rate breaks its limit, and what to do about it; "" where it keeps it, and while there is no setting. */
-export function rateWords({ rate, setting }: Pick<AnswerFacts, "rate" | "setting">): string {
-  if (!rate || !setting) return "";
-  const start = `The rate, ${shown(rate.value)} mm/h, is`;
-  if (rate.value < LIKELY[0] || rate.value > LIKELY[1]) {
-    return `${start} hard to believe: check can opening, minutes and that readings are mL before you set anything.`;
-  }
-  const is = (side: string) => `${start} ${side} the limit of ${shown(rate.limit)}:`;
-  if (rate.value < rate.limit) return `${is("under")} runs are long, so check pressure and nozzles.`;
-  if (setting.pulses > 1) return `${is("over")} keep to the pulses, or water runs off.`;
-  return `${is("over")} water may run off, so split the run into pulses.`;
-}
 
 /** The answer of an audit in one line: what to do first, how long to run, why it is uneven, what mending saves. */
 export function answerSentence(facts: AnswerFacts): string {
