@@ -215,3 +215,9 @@ export async function recalculatedEntries(sheets: readonly SheetSpec[], all: rea
   }
   return calculatedIn(office, given);
 }
+
+/** Workbooks of these sheets with these entries that hold what LibreOffice gives for each formula. */
+export async function calculatedFiles(sheets: readonly SheetSpec[], all: readonly Entries[]): Promise<Uint8Array[]> {
+  const results = await recalculatedEntries(sheets, all);
+  return Promise.all(all.map((entries, i) => buildWorkbook(sheets, entries, results[i]!)));
+}

@@ -4,12 +4,10 @@ import { checkCopy } from "../../src/share/check/check-copy";
 import { namedValue } from "../../src/share/copy/evidence-rows";
 import { shareCopy } from "../../src/share/copy/share-copy";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
-import { buildWorkbook } from "../../src/workbook/form/build";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
 import { published } from "../support/case-files";
 import { fakeCustomFunctions } from "../support/custom-functions";
-import { converted } from "../support/libreoffice";
-import { plantedResults } from "../support/planted";
+import { calculatedFiles } from "../support/recalculated";
 
 type Many = Record<string, number>;
 
@@ -55,7 +53,6 @@ const near = (ours: unknown, theirs: number, what: string) =>
 let files: Uint8Array[];
 beforeAll(async () => {
   fakeCustomFunctions();
-  const planted = plantedResults(AUDIT_SHEETS);
   const typed = beds.map(({ readings, across, along, width, length }) => ({
     Bed_Width_m: width,
     Bed_Length_m: length,
@@ -68,10 +65,7 @@ beforeAll(async () => {
     Multiplier_Basis: "low quarter",
     Share_Wanted: SHARE,
   }));
-  files = await converted(
-    await Promise.all(typed.map((entries) => buildWorkbook(AUDIT_SHEETS, entries, planted))),
-    "xlsx",
-  );
+  files = await calculatedFiles(AUDIT_SHEETS, typed);
 }, 300_000);
 
 it("CAN.AREAS has the areas of every can that was read", () => {

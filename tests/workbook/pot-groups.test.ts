@@ -2,10 +2,9 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { checkCopy } from "../../src/share/check/check-copy";
 import { namedValue } from "../../src/share/copy/evidence-rows";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
-import { buildWorkbook, type Entries } from "../../src/workbook/form/build";
+import type { Entries } from "../../src/workbook/form/build";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
-import { converted } from "../support/libreoffice";
-import { plantedResults } from "../support/planted";
+import { calculatedFiles } from "../support/recalculated";
 
 /** Cans 4, 8, 12 mL: mean 8, so that SC of the driest is 2 and a share of 0.5 of the cans gives 8 / 8 = 1. */
 const BED: Entries = {
@@ -84,9 +83,8 @@ const FIRST_ODD = 2 + LACKING.length;
 let files: Uint8Array[];
 let books: ReturnType<typeof openBook>[];
 beforeAll(async () => {
-  const planted = plantedResults(AUDIT_SHEETS);
   const typed = [ONE_SIZE, TWO_SIZES, ...LACKING, ...ODD.map(([one]) => one), RETURNED];
-  files = await converted(await Promise.all(typed.map((one) => buildWorkbook(AUDIT_SHEETS, one, planted))), "xlsx");
+  files = await calculatedFiles(AUDIT_SHEETS, typed);
   books = files.map((file) => openBook(file));
 }, 300_000);
 

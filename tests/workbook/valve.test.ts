@@ -2,10 +2,9 @@ import { beforeAll, expect, it } from "vitest";
 import { checkCopy } from "../../src/share/check/check-copy";
 import { namedValue } from "../../src/share/copy/evidence-rows";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
-import { buildWorkbook, type Entries } from "../../src/workbook/form/build";
+import type { Entries } from "../../src/workbook/form/build";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
-import { converted } from "../support/libreoffice";
-import { plantedResults } from "../support/planted";
+import { calculatedFiles } from "../support/recalculated";
 
 /**
  * Arithmetic of our own. Catches 10, 20, 30: mean 20, driest 10, so the multiplier is 2. A test of 60 min into cans of
@@ -44,11 +43,7 @@ const LESS_AFTER = { ...LONGER, Other_Beds_Run_After_min: 1 };
 let books: ReturnType<typeof openBook>[];
 let files: Uint8Array[];
 beforeAll(async () => {
-  const planted = plantedResults(AUDIT_SHEETS);
-  const all = await Promise.all(
-    [BED, THREE, LONGER, LESS_AFTER].map((one) => buildWorkbook(AUDIT_SHEETS, one, planted)),
-  );
-  files = await converted(all, "xlsx");
+  files = await calculatedFiles(AUDIT_SHEETS, [BED, THREE, LONGER, LESS_AFTER]);
   books = files.map((file) => openBook(file));
 }, 300_000);
 
