@@ -5,6 +5,7 @@ import { openBook } from "../../src/xlsx/parts/workbook-file";
 import { foreignParts } from "../foreign/foreign-parts";
 import { type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
 
+const BOOK = "xl/workbook.xml";
 const SHEET = "xl/worksheets/sheet1.xml";
 
 let all: Desks;
@@ -20,9 +21,12 @@ function unprotected(): Record<string, Uint8Array> {
   const parts = foreignParts();
   const [first, second] = [SHEET, SECOND].map((part) => new TextDecoder().decode(parts[part]));
   const sum =
-    '<c r="B1"><f>SUM(\'Bed 7\'!A2:A4)</f><v>90</v></c><c r="C1"><f>SUM(Readings)*Price</f><v>210.6</v></c></row></sheetData><sheetProtection sheet="1"/>';
+    '<c r="B1"><f>SUM(\'Bed 7\'!A2:A4)</f><v>90</v></c><c r="C1"><f>SUM(Readings)*Price</f><v>210.6</v></c><c r="D1"><f>Here*2</f><v>0</v></c><c r="E1"><f>\'Bed 7\'!Here*2</f><v>0</v></c></row></sheetData><sheetProtection sheet="1"/>';
+  const book = new TextDecoder().decode(parts[BOOK]);
+  const here = '<definedName name="Here" localSheetId="0">\'Bed 7\'!$A$3</definedName></definedNames>';
   return {
     ...parts,
+    [BOOK]: new TextEncoder().encode(book.replace("</definedNames>", here)),
     [SHEET]: new TextEncoder().encode(first!.replace(/<sheetProtection [^>]*>/, "")),
     [SECOND]: new TextEncoder().encode(second!.replace("</row></sheetData>", sum)),
   };
@@ -56,7 +60,7 @@ describe("a file of another program at the desk", () => {
     expect(desk.complaints).toEqual([]);
   });
 
-  test("is saved with rows that were inserted, and what lies on them goes along", async () => {
+  test("is saved with rows that were inserted, and what lies on them goes along, sheets' own names too", async () => {
     const desk = await all.open();
     await openFile(desk, zipSync(unprotected()), "rows.xlsx");
     await desk.page.evaluate(() => {
@@ -82,6 +86,9 @@ describe("a file of another program at the desk", () => {
     const sum = openBook(file).sheets[1]!.cells.get("B1");
     expect([sum?.formula, sum?.value]).toEqual(["SUM('Bed 7'!A2:A6)", 90]);
     expect(openBook(file).sheets[1]!.cells.get("C1")?.value).toBeCloseTo(210.6, 9); // Readings went along: 90 · 2.34
+    // Here is A1 of Secret, 5, on that sheet and A3 of Bed 7, 30, on the other; A3 went down
+    expect(["D1", "E1"].map((address) => openBook(file).sheets[1]!.cells.get(address)?.value)).toEqual([10, 60]);
+    expect(text(BOOK)).toContain(">'Bed 7'!$A$5<");
     // the style of a locked cell with turned text is not among the looks of the desk: it went along
     expect(cells.get("C2")?.given.get("s")).toBe("5");
   });

@@ -41,6 +41,22 @@ it("names of constants, places and formulas are calculated with; those that depe
   ]);
 });
 
+it("names of single sheets are those of these sheets, known as such where the desk can't calculate with them", async () => {
+  const own = (place: number, text: string) => `<definedName name="Own" localSheetId="${place}">${text}</definedName>`;
+  const more = `${own(0, "'Bed 7'!$A$3")}${own(2, "Secret!A1")}</definedNames>`;
+  const { sheets } = await opened([BOOK, "</definedNames>", more]);
+  expect(sheets.map(({ name, ownNames }) => [name, ownNames])).toEqual([
+    ["Bed 7", [{ name: "Own", reference: "'Bed 7'!$A$3" }]],
+    [
+      "Secret",
+      [
+        { name: "Here", reference: "Secret!$A$1" },
+        { name: "Own", reference: null },
+      ],
+    ],
+  ]);
+});
+
 it("days of a workbook that counts from 1904 are shown as those that they are", async () => {
   const { sheets } = await opened(
     [BOOK, "<workbookPr ", '<workbookPr date1904="1" '],

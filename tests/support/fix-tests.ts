@@ -8,6 +8,7 @@ export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: 
   "empty-texts": ["browser/fixes", "empty-texts:"],
   "shown-numbers": ["browser/fixes", "shown-numbers:"],
   "changed-names": ["browser/foreign", "is saved with rows that were inserted"],
+  "own-names": ["browser/foreign", "is saved with rows that were inserted"],
   "plain-paste": ["browser/fixes", "plain-paste:"],
   "formula-cache": ["browser/grid-work", "formula-cache:"],
   dependencies: ["browser/grid-work", "dependencies:"],

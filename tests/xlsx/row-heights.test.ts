@@ -22,6 +22,7 @@ function sheet(cells: BookCell[], changed: Partial<BookSheet> = {}): BookSheet {
     notes: [],
     pictures: [],
     unlocked: null,
+    ownNames: [],
     cells,
     ...changed,
   };

@@ -63,6 +63,6 @@ export function gridWorkbook({ sheets, names }: Book, id: string, name: string):
     name,
     sheetOrder: sheets.map(({ key }) => key),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.key, worksheet(sheet)])),
-    resources: [definedNames(names), ...sheetParts(sheets), drawingsOf(sheets, id)],
+    resources: [definedNames(names, sheets), ...sheetParts(sheets), drawingsOf(sheets, id)],
   };
 }

@@ -3,6 +3,7 @@ import type { IConditionFormattingRule } from "@univerjs/preset-sheets-condition
 import { CFRuleType, CFSubRuleType } from "@univerjs/preset-sheets-conditional-formatting";
 import type { ISheetNote } from "@univerjs/preset-sheets-note";
 import type { BookNote, BookSheet, Condition, Validation } from "../../xlsx/desk-file/book";
+import { ownNamesOf } from "./defined-names";
 import { styleOf } from "./looks";
 
 const REFUSALS = {
@@ -53,12 +54,18 @@ export function sheetParts(sheets: BookSheet[]): { name: string; data: string }[
     name,
     data: JSON.stringify(Object.fromEntries(sheets.map((sheet) => [sheet.key, of(sheet)]))),
   });
+  const own = ownNamesOf(sheets);
+  const translated = (formula: string, key: string) =>
+    formula.startsWith("=") ? own.translated(formula, key) : formula;
   return [
     part("SHEET_DATA_VALIDATION_PLUGIN", ({ key, validations }) =>
-      validations.filter(({ type }) => type !== "any").map((one, i) => rule(one, `${key}-check-${i}`)),
+      validations
+        .filter(({ type }) => type !== "any")
+        .map((one) => ({ ...one, formulas: one.formulas.map((formula) => translated(formula, key)) }))
+        .map((one, i) => rule(one, `${key}-check-${i}`)),
     ),
     part("SHEET_CONDITIONAL_FORMATTING_PLUGIN", ({ key, conditions }) =>
-      conditions.map((one, i) => format(one, `${key}-format-${i}`)),
+      conditions.map((one, i) => format({ ...one, formula: translated(one.formula, key) }, `${key}-format-${i}`)),
     ),
     part("SHEET_NOTE_PLUGIN", ({ key, notes: all }) => notes(all, key)),
   ];

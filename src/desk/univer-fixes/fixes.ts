@@ -15,6 +15,7 @@ import { endless } from "./formulas/endless";
 import { failures } from "./formulas/failures";
 import { formulaCache } from "./formulas/formula-cache";
 import { oldValues } from "./formulas/old-values";
+import { ownNamesFix } from "./formulas/own-names";
 import { parsedFormulas } from "./formulas/parsed-formulas";
 import { rangeEnds } from "./formulas/range-ends";
 import { shownNumbers } from "./formulas/shown-numbers";
@@ -52,6 +53,7 @@ export const FIXES: Fix[] = [
   editing,
   formulaCache,
   changedNames,
+  ownNamesFix,
   parsedFormulas,
   checks,
   closedBooks,

@@ -133,12 +133,20 @@ export interface BookSheet {
   /** On a protected sheet the cells that may be changed, as `row column`; null where all may be. */
   unlocked: string[] | null;
   cells: BookCell[];
+  /** Names that mean something on this sheet only, whatever they mean elsewhere. */
+  ownNames: OwnName[];
 }
 
 export interface BookName {
   name: string;
   /** `Sheet!$A$1:$B$2` */
   reference: string;
+}
+
+export interface OwnName {
+  name: string;
+  /** Null where the desk can't calculate with it. */
+  reference: string | null;
 }
 
 export interface Book {

@@ -14,7 +14,7 @@ import { leftBehind } from "../patch/shift-parts";
 import { anchoredKinds } from "./anchored";
 import type { Book, BookChange, Shift } from "./book";
 import { checkForDesk } from "./desk-limits";
-import { namesOf } from "./names";
+import { namesOf, ownNamesOf } from "./names";
 import { drawnPictures } from "./picture";
 import { sheetOf } from "./read";
 import { isUsual, usualPackage } from "./usual-package";
@@ -84,14 +84,15 @@ export class XlsxFile {
     opened += 1;
     const sheets = new Map<string, string>();
     const content: Book = { sheets: [], names: namesOf(source.names) };
-    for (const { name, part, sheetId, kind } of source.sheets) {
+    for (const [place, { name, part, sheetId, kind }] of source.sheets.entries()) {
       if (kind !== "worksheet") continue;
       const sheet = workbook.getWorksheet(name);
       if (!sheet) throw new InputError("the file", "hold sheets that the desk can show", name);
       const key = `file-${opened}-${sheetId}`;
       sheets.set(key, part);
       const pictures = drawnPictures(source.parts, part).map(({ picture }) => picture);
-      content.sheets.push(sheetOf(sheet, key, read.get(part)!, pictures, file1904(source)));
+      const shown = sheetOf(sheet, key, read.get(part)!, pictures, file1904(source));
+      content.sheets.push({ ...shown, ownNames: ownNamesOf(source.names, place) });
     }
     return new XlsxFile(source, sheets, content);
   }

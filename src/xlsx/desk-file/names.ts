@@ -1,6 +1,6 @@
 import { isReference, parseA1Ref, tokenize } from "@borgar/fx/xlsx";
 import type { DefinedName } from "../parts/package";
-import type { BookName } from "./book";
+import type { BookName, OwnName } from "./book";
 import { typedFormula } from "./formula";
 
 const CONSTANT = /^(?:-?\d*\.?\d+(?:e[+-]?\d+)?|"(?:[^"]|"")*"|true|false)$/i;
@@ -34,4 +34,11 @@ export function namesOf(names: readonly DefinedName[]): BookName[] {
     const reference = local === undefined && !name.startsWith("_xlnm.") ? shown(text) : undefined;
     return reference === undefined ? [] : [{ name, reference }];
   });
+}
+
+/** The defined names of one sheet, by its place in the file from 0; print areas and the like are none to calculate with. */
+export function ownNamesOf(names: readonly DefinedName[], sheet: number): OwnName[] {
+  return names
+    .filter(({ name, local }) => local === sheet && !name.startsWith("_xlnm."))
+    .map(({ name, text }) => ({ name, reference: shown(text) ?? null }));
 }

@@ -121,7 +121,7 @@ export function sheetOf(
   { cells, root }: ReadSheet,
   pictures: BookPicture[],
   from1904: boolean,
-): BookSheet {
+): Omit<BookSheet, "ownNames"> {
   const view = sheet.views?.[0];
   const frozen = view?.state === "frozen" ? { rows: view.ySplit ?? 0, columns: view.xSplit ?? 0 } : undefined;
   const { defaultColWidth = USUAL.characters, defaultRowHeight = USUAL.points, tabColor } = sheet.properties;
