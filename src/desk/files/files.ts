@@ -9,6 +9,7 @@ import type { ProtectedCells } from "../protected-cells";
 import { bookChange } from "./book-change";
 import { type BookState, bookState } from "./book-state";
 import { DerivedFormats } from "./derived-formats";
+import { LeftBehind } from "./left-behind";
 import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
 import { madeIn } from "./made-in";
 import { gridWorkbook } from "./open-book";
@@ -44,8 +45,7 @@ export class Files implements DeskFiles {
   private readonly formats: DerivedFormats;
   /** Whether rows or columns came or went since the file was opened. */
   private hasShifted = false;
-  /** What stayed at its old place in a file that was made since the last save, by the key of its sheet. */
-  private readonly behind = new Map<string, Set<string>>();
+  private readonly behind: LeftBehind;
   private count = 0;
   /** Whether the last file was made while figures were out of date. */
   stale = false;
@@ -64,6 +64,7 @@ export class Files implements DeskFiles {
     this.formats = new DerivedFormats(grid);
     this.kept = madeIn(this.state());
     this.shifted = new ShiftedSheets(grid);
+    this.behind = new LeftBehind(grid);
   }
 
   private state(): BookState {
@@ -178,26 +179,10 @@ export class Files implements DeskFiles {
     download(file, name);
   }
 
-  /** Notes what can't go along with rows and columns that came, went or moved, before a file is made of them. */
-  private noteBehind(): void {
-    const shifts = this.shifted.shifts();
-    const moved = this.shifted.moved();
-    for (const key of new Set([...shifts.keys(), ...moved])) {
-      const all = moved.includes(key);
-      const kinds = (all ? this.file?.anchored(key) : this.file?.leftBehind(key, shifts.get(key) ?? [])) ?? [];
-      this.behind.set(key, new Set([...(this.behind.get(key) ?? []), ...kinds]));
-    }
-  }
-
-  /** What saving would leave at its old place, as a sentence; "" where nothing. */
+  /** What saving would leave at its old place, or without what it reads, as a sentence; "" where nothing. */
   misplaced(): string {
-    this.noteBehind();
-    const sheets = [...this.behind].flatMap(([key, kinds]) => {
-      const name = bookOf(this.grid).getSheetBySheetId(key)?.getSheetName();
-      return name === undefined || kinds.size === 0 ? [] : [`in ${name}: ${[...kinds].join(", ")}`];
-    });
-    if (sheets.length === 0) return "";
-    return `Rows or columns were inserted, deleted or moved. In the file these stay at their old place: ${sheets.join("; ")}.`;
+    this.behind.note(this.file, this.shifted, this.written);
+    return this.behind.sentence();
   }
 
   /** Goes on under another name. */
@@ -225,7 +210,7 @@ export class Files implements DeskFiles {
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
     this.file ??= XlsxFile.blank();
     const state = this.state();
-    this.noteBehind();
+    this.behind.note(this.file, this.shifted, this.written);
     const bytes = await this.file.save(
       bookChange(this.written, state, this.shifted.shifts(), { stale: this.stale, from1904: this.file.from1904 }),
     );

@@ -10,6 +10,7 @@ import { blankFile } from "../patch/blank";
 import { patchBook } from "../patch/book-patch";
 import { dynamicMark } from "../patch/dynamic-arrays";
 import { importSheets } from "../patch/import-sheets";
+import { leaningOn } from "../patch/leaning";
 import { leftBehind } from "../patch/shift-parts";
 import { anchoredKinds } from "./anchored";
 import type { Book, BookChange, Shift } from "./book";
@@ -133,6 +134,12 @@ export class XlsxFile {
   anchored(key: string): string[] {
     const part = this.sheets.get(key);
     return part === undefined ? [] : anchoredKinds(this.source.parts, part);
+  }
+
+  /** What reads a sheet of the file, other than formulas, and would have nothing to read without it. */
+  leaningOn(key: string): string[] {
+    const part = this.sheets.get(key);
+    return part === undefined ? [] : leaningOn(this.source.parts, this.source.main, part);
   }
 
   /** The file as it was opened, with what changed since put into its parts; where that fails, nothing is changed. */
