@@ -94,7 +94,8 @@ describe("after rows or columns were deleted", () => {
 it("heights, widths and hidden lines that were set at the desk are in the file", async () => {
   const { text, bytes } = await opened([], {
     widths: { 3: 75 },
-    heights: { 1: 40, 19: 20 },
+    heights: { 1: 40, 19: 20, 20: 28 },
+    fitted: [20],
     rowsHidden: { 5: false, 2: true },
     columnsHidden: { 4: false, 0: true },
   });
@@ -103,6 +104,7 @@ it("heights, widths and hidden lines that were set at the desk are in the file",
   expect(sheet).toContain('<row r="3" hidden="1">');
   expect(sheet).toContain('<row r="6" outlineLevel="1"/>');
   expect(sheet).toContain('<row r="20" ht="15" customHeight="1"/>');
+  expect(sheet).toContain('<row r="21" ht="21"/>'); // 28 px, not fixed
   expect(sheet).toContain('<col min="1" max="1" width="14.5" style="2" customWidth="1" hidden="1"/>');
   expect(sheet).toContain('<col width="10" customWidth="1" min="4" max="4"/>'); // (75 - 5) / 7 characters
   expect(sheet).toContain('<col min="5" max="5" width="9" hidden="0"/>');

@@ -67,6 +67,24 @@ test("days of a workbook that counts from 1904 are saved as it counts them, and 
   expect(bookChange(before, same, new Map(), { from1904: true }).sheets[0]!.cells).toEqual([]);
 });
 
+test("a figure that a file from 1904 lacks is given with the wish that the next program calculates it", () => {
+  const before = book({ ...cell(0, 46024, 46024), look: { format: "yyyy-mm-dd" } }, cell(1, "=A1+1", null));
+  const after = book({ ...cell(0, 46024, 46024), look: { format: "yyyy-mm-dd" } }, cell(1, "=A1+1", 46025));
+  // shown as a number the day after is 46,025 from 1900, 44,563 from 1904: the desk can't tell it from any number
+  expect(bookChange(before, after, new Map(), { from1904: true }).stale).toBe(true);
+  expect(bookChange(before, after).stale).toBe(false);
+});
+
+test("an inserted row has no height of its own where the grid gave it that of a row beside it", () => {
+  const sized = (heights: Record<number, number>): BookState => {
+    const [sheet] = book().sheets;
+    return { names: [], sheets: [{ ...sheet!, heights }] };
+  };
+  const shifts = new Map([["k", [{ axis: "rows", at: 1, count: 3 } as const]]]);
+  const { sheets } = bookChange(sized({ 0: 40, 1: 25 }), sized({ 0: 40, 1: 40, 2: 40, 3: 33, 4: 25 }), shifts);
+  expect(sheets[0]).toMatchObject({ heights: { 1: 40, 2: 40, 3: 33 }, fitted: [1, 2] });
+});
+
 test("a format that the grid took over from the cells of a formula is saved only with a formula typed at the desk", () => {
   const shown = (row: number, input: Input, derived = true): CellState => ({
     ...cell(row, input, 1),

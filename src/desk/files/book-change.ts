@@ -3,7 +3,7 @@ import type { BookChange, BookName, CellChange, Look, SheetChange } from "../../
 import { DAYS_TO_1904, showsDays } from "../../xlsx/desk-file/day-format";
 import type { BookState, CellState, SheetState } from "./book-state";
 import { pictureOf } from "./drawings";
-import { type ShiftsBySheet, shiftedState } from "./shifted-state";
+import { fittedRows, insertedRows, type ShiftsBySheet, shiftedState } from "./shifted-state";
 
 const alike = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
@@ -125,7 +125,8 @@ export function bookChange(
   const sheets = after.sheets.map((sheet) => {
     const old = before?.sheets.find(({ key }) => key === sheet.key);
     const moved = old && shifts.get(sheet.key);
-    return { ...sheetChange(old, sheet, from1904), ...(moved && { shifts: moved }) };
+    const change = sheetChange(old, sheet, from1904);
+    return moved ? { ...change, shifts: moved, fitted: fittedRows(sheet.heights, insertedRows(moved)) } : change;
   });
   // a formula that only fills other cells than the file says has changed nothing
   const isNew = (key: string, { row, column, input }: CellChange) => {
@@ -133,10 +134,12 @@ export function bookChange(
     return input !== undefined && !alike(held?.input, input);
   };
   const changed = sheets.some(({ key, cells, shifts: moved }) => moved || cells.some((one) => isNew(key, one)));
+  // a number that is not shown as a day may be one all the same, such as that of =B1+1
+  const counted = from1904 && sheets.some(({ cells }) => cells.some(({ value }) => typeof value === "number"));
   const beyond = after.sheets.some(({ cells }) => [...cells.values()].some(isBeyond));
   return {
     // what the desk can't calculate, or counts from another day, may follow from what changed
-    stale: stale || (changed && (beyond || from1904)),
+    stale: stale || counted || (changed && (beyond || from1904)),
     sheets,
     addedNames: without(after.names, names),
     removedNames: without(names, after.names),

@@ -69,3 +69,24 @@ export function shiftedState(state: BookState, all: ShiftsBySheet): BookState {
   }
   return { ...state, sheets };
 }
+
+/** The rows that shifts inserted, where they are in the end. */
+export function insertedRows(shifts: readonly Shift[]): number[] {
+  let rows: number[] = [];
+  for (const shift of shifts) {
+    if (shift.axis !== "rows") continue;
+    const fresh = Array.from({ length: Math.max(0, shift.count) }, (_, i) => shift.at + i);
+    rows = [...movedPlaces(rows, shift), ...fresh];
+  }
+  return rows.sort((one, other) => one - other);
+}
+
+/** Inserted rows with the height of a row beside them, which the grid gave them. */
+export function fittedRows(heights: Readonly<Record<number, number>>, inserted: readonly number[]): number[] {
+  const old = (row: number, step: number) => {
+    let place = row;
+    while (inserted.includes(place)) place += step;
+    return heights[place];
+  };
+  return inserted.filter((row) => [old(row, -1), old(row, 1)].includes(heights[row]));
+}

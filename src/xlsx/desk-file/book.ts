@@ -182,6 +182,8 @@ export interface SheetChange {
   widths: Record<number, number>;
   /** In pixels, by row, where they changed. */
   heights?: Record<number, number>;
+  /** Rows whose height is none of their own: a program may fit them to what is in them. */
+  fitted?: readonly number[];
   /** Whether rows and columns are hidden, where that changed. */
   rowsHidden?: Record<number, boolean>;
   columnsHidden?: Record<number, boolean>;

@@ -6,9 +6,9 @@ const PIXELS_A_POINT = 4 / 3;
 
 type Attributes = Record<string, string | null>;
 
-function attributesOf(height: number | undefined, hidden: boolean | undefined): Attributes {
+function attributesOf(height: number | undefined, own: boolean, hidden: boolean | undefined): Attributes {
   return {
-    ...(height !== undefined && { ht: String(height / PIXELS_A_POINT), customHeight: "1" }),
+    ...(height !== undefined && { ht: String(height / PIXELS_A_POINT), ...(own && { customHeight: "1" }) }),
     ...(hidden !== undefined && { hidden: hidden ? "1" : null }),
   };
 }
@@ -30,6 +30,7 @@ export function withRows(
   texts: readonly string[],
   heights: Readonly<Record<number, number>> = {},
   hidden: Readonly<Record<number, boolean>> = {},
+  fitted: readonly number[] = [],
 ): string {
   const places = [...new Set([...Object.keys(heights), ...Object.keys(hidden)])].map(Number).sort((a, b) => a - b);
   if (places.length === 0) return xml;
@@ -39,7 +40,7 @@ export function withRows(
   const edits: Edit[] = [];
   const fresh: { before: number | undefined; text: string }[] = [];
   for (const place of places) {
-    const changes = attributesOf(heights[place], hidden[place]);
+    const changes = attributesOf(heights[place], !fitted.includes(place), hidden[place]);
     const row = byNumber.get(place + 1);
     if (row) {
       const end = xml.indexOf(">", row.start) + 1;

@@ -19,7 +19,7 @@ export interface SheetTools {
 /** Changes a sheet's part where the desk changed it; answers whether formulas came, went or changed. */
 export function patchSheet(parts: Parts, part: string, change: SheetChange, tools: SheetTools): boolean {
   const source = textOf(parts, part);
-  const xml = withRows(source, tools.texts, change.heights, change.rowsHidden);
+  const xml = withRows(source, tools.texts, change.heights, change.rowsHidden, change.fitted);
   const edits: Edit[] = [];
   let formulas = false;
   const { widths, columnsHidden = {}, frozen, merges } = change;
