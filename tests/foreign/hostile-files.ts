@@ -1,4 +1,4 @@
-import { strFromU8, strToU8, zipSync } from "fflate";
+import { strFromU8, strToU8 } from "fflate";
 import { foreignParts } from "./foreign-parts";
 
 /** A file that no program should write, with what is wrong in it. */
@@ -60,6 +60,3 @@ export const HOSTILE: readonly [wrong: string, parts: () => Parts][] = [
   ["tags nested without end", () => changed("customXml/item1.xml", "<block>7</block>", "<a>".repeat(500))],
   ["a cell in another row", () => cell('<c r="A3"><v>20</v></c>')],
 ];
-
-/** The files, made anew. */
-export const hostileFiles = (): HostileFile[] => HOSTILE.map(([wrong, parts]) => ({ wrong, file: zipSync(parts()) }));
