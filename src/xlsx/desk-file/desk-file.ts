@@ -79,8 +79,8 @@ export class XlsxFile {
 
   static async open(bytes: Uint8Array): Promise<XlsxFile> {
     const source = openPackage(bytes);
-    checkParts(source.parts, new Set([source.main]));
     const read = checkForDesk(source);
+    checkParts(source.parts, new Set([source.main, ...read.keys()]));
     const workbook = await loaded(source, bytes);
     opened += 1;
     const sheets = new Map<string, string>();

@@ -93,9 +93,9 @@ export function checkForDesk({ parts, relations, sheets }: FilePackage): Map<str
   for (const { name, part, kind } of sheets) {
     if (kind !== "worksheet") continue;
     const xml = textOf(parts, part);
-    const { cells, rows } = sheetContent(xml, texts);
+    const { cells, rows, table } = sheetContent(xml, texts);
     for (const [address, cell] of cells) checkFormula(name, address, cell);
-    const root = xmlTree(xml, (element) => element === "sheetData");
+    const root = xmlTree(xml.slice(0, table.openEnd) + xml.slice(table.closeStart)); // whose cells were read
     all.set(part, { cells, root });
     checkLines(
       name,
