@@ -5,6 +5,7 @@ import { shareCopy } from "../../src/share/copy/share-copy";
 import { BOOK_KINDS } from "./forged/book-kinds";
 import { CELL_KINDS } from "./forged/cell-kinds";
 import { ForgedFile } from "./forged/forged-file";
+import { FOURTH_KINDS } from "./forged/fourth-kinds";
 import { FURTHER_KINDS } from "./forged/further-kinds";
 import { LOOK_KINDS } from "./forged/kinds";
 import { found } from "./forged/outcome";
@@ -13,7 +14,15 @@ import { PLAN_KINDS } from "./forged/plan-kinds";
 import { SHEET_KINDS } from "./forged/sheet-kinds";
 
 /** `npm run proof:forged` tries all of them, and those that openpyxl makes. */
-const ALL = [...LOOK_KINDS, ...BOOK_KINDS, ...CELL_KINDS, ...SHEET_KINDS, ...FURTHER_KINDS, ...PACKED_KINDS];
+const ALL = [
+  ...LOOK_KINDS,
+  ...BOOK_KINDS,
+  ...CELL_KINDS,
+  ...SHEET_KINDS,
+  ...FURTHER_KINDS,
+  ...PACKED_KINDS,
+  ...FOURTH_KINDS,
+];
 const A_TENTH = ALL.filter((_, index) => index % 10 === 4);
 
 describe("forged copies, a tenth of the kinds", () => {

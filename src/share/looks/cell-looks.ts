@@ -1,8 +1,11 @@
+import { columnLetters } from "../../cells/letters";
 import { firstCell } from "../../cells/places";
 import { addressParts, placeName } from "../../cells/sheet-area";
 import type { CellSpec } from "../../workbook/form/sheet-spec";
 import type { FileCell } from "../../xlsx/parts/file-cell";
+import { isMain } from "../../xlsx/parts/namespaces";
 import type { BookSheet } from "../../xlsx/parts/workbook-file";
+import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../finding";
 import { contrast } from "./colours";
 import type { FileLooks, Look } from "./file-looks";
@@ -21,8 +24,8 @@ const HIDING = ["fill", "centerContinuous", "distributed"];
 
 /** The formats of numbers that programs give a cell without one, after those of the cells that it calculates with. */
 const PLAIN_NUMBER = /^(#,##)?0(\.[0#]{1,4})$/;
-/** Formats that repeat a sign up to the width of the cell, or show digits of another script. */
-const STRANGE = /(?<!\\)\*|\[(DBNum|NatNum)|\[\$[^\]-]*-[0-9a-f]{5,}\]/i;
+/** Formats that repeat a sign up to the width of the cell, show digits of another script or days as each machine does. */
+const STRANGE = /(?<!\\)\*|\[(DBNum|NatNum)|\[\$[^\]-]*-([0-9a-f]{5,}|F[48]00|0*41E)\]/i;
 const LOGICAL_FORMAT = /^"TRUE";"TRUE";"FALSE"$/i;
 interface Said {
   what: string;
@@ -46,7 +49,11 @@ function otherText(cell: FileCell, own: Look, seen: Look, read: string | undefin
   const value = cell.error === undefined ? cell.value : null;
   if (value === null || own.format === seen.format) return null;
   if (STRANGE.test(seen.format.replace(IN_QUOTES, ""))) {
-    return { what: "its number format fills its cell or shows other digits", was: own.format, is: seen.format };
+    return {
+      what: "its number format fills its cell or shows other digits on some machines",
+      was: own.format,
+      is: seen.format,
+    };
   }
   if (typeof value === "boolean" && !LOGICAL_FORMAT.test(seen.format) && seen.format !== "General") {
     return { what: "its number format may show other words than TRUE and FALSE", was: own.format, is: seen.format };
@@ -87,6 +94,7 @@ function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined)
     ...said(seen.raised, "its text is raised or lowered"),
     ...said(seen.signs, `its font may show other signs than letters and digits: ${seen.font}`, own.font, seen.font),
     ...said(seen.crossed, "a line is drawn across it"),
+    ...said(seen.edged && !own.edged, "thick lines around it can be read as signs"),
     ...said(seen.turned, "its text is turned"),
     ...said(HIDING.includes(seen.across) && seen.across !== own.across, "its alignment hides or spreads its text"),
     ...said(seen.backwards, "its signs run from right to left"),
@@ -102,7 +110,12 @@ function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined)
 const isEmpty = (cell: FileCell) => cell.error === undefined && (cell.value ?? "") === "";
 
 /** Cells beside those of the workbook, over which its texts run on, that have a colour behind them. */
-export function besideFindings({ name, places, used }: OwnSheet, sheet: BookSheet, { cells }: FileLooks): Finding[] {
+export function besideFindings(
+  { name, places, used }: OwnSheet,
+  sheet: BookSheet,
+  frame: XmlElement,
+  { cells }: FileLooks,
+): Finding[] {
   const last = {
     row: Math.max(...used.map(({ row }) => row)),
     column: Math.max(...used.map(({ column }) => column)),
@@ -117,7 +130,12 @@ export function besideFindings({ name, places, used }: OwnSheet, sheet: BookShee
     const isNear = row <= last.row && column <= last.column;
     return isNear ? [misleading(placeName(name, address), OTHER_PAPER, "", "", "beside")] : [];
   });
-  return [...rows, ...beside];
+  const columns = childrenOf(childOf(frame, isMain, "cols"), isMain, "col")
+    .filter(({ given }) => Number(given.get("min")) <= last.column && !isPlain(Number(given.get("style") ?? 0)))
+    .map(({ given }) =>
+      misleading(`${name}, column ${columnLetters(Number(given.get("min")))}`, OTHER_PAPER, "", "", "beside"),
+    );
+  return [...rows, ...columns, ...beside];
 }
 
 /** The look that a file gives a cell. */

@@ -1,5 +1,5 @@
 import { areaOf } from "../../cells/sheet-area";
-import { textOf } from "../../xlsx/parts/relations";
+import { relationsOf, textOf } from "../../xlsx/parts/relations";
 import { cellsIn, type FileBook } from "../../xlsx/parts/workbook-file";
 import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
 import { sameNumber } from "../check/agreement";
@@ -15,6 +15,8 @@ const NO_WORDS = "None";
 const IN_QUOTES = /^".*"$/s;
 const LITERAL = ["numLit", "strLit"];
 const LAID_OVER = ["userShapes", "trendline", "errBars", "view3D", "upDownBars", "dPt"];
+/** What programs put beside a chart: styles for a person to choose from. */
+const CHART_RELATIONS = /\/(chartStyle|chartColorStyle)$/;
 const FILLED_IN = ["blipFill", "gradFill", "pattFill"];
 /** A series that programs leave out by a list of their own. */
 const LEFT_OUT = /^filtered\w*Series$/;
@@ -193,6 +195,10 @@ export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly st
       ...said(drawing.filledIn, `the chart "${title}" has a picture or a pattern in it`),
       ...said(bent, `an axis of the chart "${title}" was set by hand`),
       ...said(otherFormat, `the chart "${title}" shows its numbers in another format`),
+      ...said(
+        relationsOf(book.parts, part).some(({ type }) => !CHART_RELATIONS.test(type)),
+        `the chart "${title}" points to a part that the workbook does not have`,
+      ),
       ...said(laidOver, `something is laid over the chart "${title}"`),
       ...said(otherColour, `the chart "${title}" draws its series in other colours`),
       ...(keepsOther(book, series)

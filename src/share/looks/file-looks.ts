@@ -20,6 +20,8 @@ export interface Look {
   /** `rrggbb`; "pattern" where it is not one colour. */
   fill: string;
   crossed: boolean;
+  /** Thick lines around it, which can be read as signs. */
+  edged: boolean;
   across: string;
   turned: boolean;
   indent: number;
@@ -31,6 +33,9 @@ export interface Look {
 
 /** Formats that a file need not list and that programs of different countries show in different ways. */
 const UNLISTED = '"a number format that each country shows its own way"';
+const SIDES = ["left", "right", "top", "bottom", "start", "end"];
+const THIN = ["none", "hair", "thin", "dotted", "dashed", "dashDot", "dashDotDot"];
+export const isThick = (style: string | undefined): boolean => !THIN.includes(style ?? "none");
 const SYMBOL_CHARSET = "2";
 /** Fonts whose letters look like letters, as spreadsheet programs offer them; any other may show other signs. */
 const TEXT_FONTS =
@@ -116,6 +121,7 @@ export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): Fi
       raised: !["baseline", undefined].includes(part("vertAlign")?.given.get("val")),
       fill: fillOf(fills[given("fillId")], colour),
       crossed: diagonal !== "none" && (on(border?.given.get("diagonalUp")) || on(border?.given.get("diagonalDown"))),
+      edged: SIDES.some((name) => isThick(childOf(border, isMain, name)?.given.get("style"))),
       across: align?.get("horizontal") ?? "general",
       turned: Number(align?.get("textRotation") ?? 0) !== 0,
       indent: Number(align?.get("indent") ?? 0),

@@ -15,18 +15,23 @@ const USUAL_HEIGHT = 15;
 const LEAST_HEIGHT = 6;
 /** Programs make a row as tall as its text needs, in a font of their own. */
 const TALLEST = 300;
+const SPOKEN = "shows above its texts how they are spoken";
 
 interface Column {
   width: number;
   hidden: boolean;
   grouped: boolean;
+  spoken: boolean;
 }
 
 /** The columns of a file by number, as far as the sheet of the workbook uses them. */
 function columnsOf(frame: XmlElement, last: number): Column[] {
   const format = childOf(frame, isMain, "sheetFormatPr")?.given;
   const usual = Number(format?.get("defaultColWidth") ?? USUAL_WIDTH);
-  const columns = Array.from({ length: last }, (): Column => ({ width: usual, hidden: false, grouped: false }));
+  const columns = Array.from(
+    { length: last },
+    (): Column => ({ width: usual, hidden: false, grouped: false, spoken: false }),
+  );
   for (const { given } of childrenOf(childOf(frame, isMain, "cols"), isMain, "col")) {
     const to = Math.min(last, Number(given.get("max")));
     for (let at = Number(given.get("min")); at <= to; at += 1) {
@@ -34,6 +39,7 @@ function columnsOf(frame: XmlElement, last: number): Column[] {
         width: Number(given.get("width") ?? usual),
         hidden: on(given.get("hidden")),
         grouped: Number(given.get("outlineLevel") ?? 0) > 0,
+        spoken: on(given.get("phonetic")),
       };
     }
   }
@@ -50,12 +56,13 @@ function columnFindings(own: OwnSheet, frame: XmlElement): Finding[] {
   if (!listsOnce(frame)) return [misleading(own.name, "lists a column twice, of which programs read one or the other")];
   const last = Math.max(own.widths.length, ...own.used.map(({ column }) => column));
   const used = new Set(own.used.map(({ column }) => column));
-  return columnsOf(frame, last).flatMap(({ width, hidden, grouped }, index) => {
+  return columnsOf(frame, last).flatMap(({ width, hidden, grouped, spoken }, index) => {
     if (!used.has(index + 1) || own.hidden.has(index + 1)) return [];
     const where = `${own.name}, column ${columnLetters(index + 1)}`;
     const wanted = own.widths[index] ?? USUAL_WIDTH;
     if (hidden || width === 0) return [misleading(where, "is hidden", "in sight", "hidden", "column")];
     if (grouped) return [misleading(where, "is in a group that can be folded away", "", "grouped", "column")];
+    if (spoken) return [misleading(where, SPOKEN, "", "", "column")];
     if (width < NARROW * wanted) return [misleading(where, "is too narrow", `${wanted}`, `${width}`, "column")];
     if (width > WIDE * wanted + 2) return [misleading(where, "is far too wide", `${wanted}`, `${width}`, "column")];
     return [];
@@ -79,6 +86,7 @@ function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Findin
     if (Number(given?.get("outlineLevel") ?? 0) > 0) {
       return [misleading(where, "is in a group that can be folded away", "", "grouped", "row")];
     }
+    if (on(given?.get("ph"))) return [misleading(where, SPOKEN, "", "", "row")];
     if (height > TALLEST && wanted <= TALLEST) {
       return [misleading(where, "is far too tall", `${wanted} pt`, `${height} pt`, "row")];
     }

@@ -64,7 +64,7 @@ export function lookFindings(
       const frame = sheetFrame(book, sheet);
       return [
         ...cellLookFindings(one.name, one.cells, sheet, looks, formatOf),
-        ...besideFindings(one, sheet, looks),
+        ...besideFindings(one, sheet, frame, looks),
         ...strayFindings(one, sheet),
         ...hiddenFindings(one, sheet, frame),
         ...viewAndPrintFindings(one, frame, code),

@@ -1,6 +1,6 @@
 import type { CellSpec } from "../../workbook/form/sheet-spec";
 import { styleOf } from "../../workbook/form/style";
-import type { Look } from "./file-looks";
+import { isThick, type Look } from "./file-looks";
 
 const rgb = (colour: { argb?: string } | undefined, automatic: string) =>
   colour?.argb ? colour.argb.slice(-6).toLowerCase() : automatic;
@@ -12,7 +12,7 @@ export function ownLook(spec: CellSpec): Look {
   const style = styleOf(spec);
   const before = known.get(style);
   if (before) return before;
-  const { font = {}, fill, alignment = {}, numFmt } = style;
+  const { font = {}, fill, alignment = {}, border, numFmt } = style;
   const paper = fill && fill.type === "pattern" ? (fill.fgColor as { argb?: string } | undefined) : undefined;
   const look: Look = {
     format: typeof numFmt === "string" ? numFmt : "General",
@@ -24,6 +24,7 @@ export function ownLook(spec: CellSpec): Look {
     raised: false,
     fill: rgb(paper, "ffffff"),
     crossed: false,
+    edged: [border?.left, border?.right, border?.top, border?.bottom].some((side) => isThick(side?.style)),
     across: alignment.horizontal ?? "general",
     turned: false,
     indent: alignment.indent ?? 0,

@@ -1,5 +1,5 @@
 import { isMain } from "../../xlsx/parts/namespaces";
-import { childrenOf, within, type XmlElement } from "../../xlsx/parts/xml-tree";
+import { childOf, childrenOf, within, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { BUILT_IN } from "./built-in-formats";
 
 /** Formats that mean the same wherever they are listed. */
@@ -26,6 +26,18 @@ const isOddTheme = (theme: XmlElement | null): boolean =>
       }),
     );
 
+const LEFT_TO_STYLE = ["numFmtId", "fontId", "fillId", "borderId"];
+
+/** Whether a look leaves out what its named style gives, which programs take from there or from the first of the list. */
+function leavesOut(root: XmlElement): boolean {
+  const xfs = (list: string) => childrenOf(childOf(root, isMain, list), isMain, "xf").map(({ given }) => given);
+  const styles = xfs("cellStyleXfs");
+  return xfs("cellXfs").some((given) => {
+    const style = styles[Number(given.get("xfId") ?? 0)];
+    return LEFT_TO_STYLE.some((id) => !given.has(id) && Number(style?.get(id) ?? 0) !== 0);
+  });
+}
+
 /** What in the styles and the theme programs read in one way or in another. */
 export function twofoldIn(root: XmlElement | undefined, theme: XmlElement | null): string {
   if (isOddTheme(theme)) return "has a theme whose colours programs show in different ways";
@@ -34,6 +46,7 @@ export function twofoldIn(root: XmlElement | undefined, theme: XmlElement | null
   if (all.some(({ name, given }) => COLOURS.includes(name) && GIVEN_AS.filter((one) => given.has(one)).length > 1)) {
     return "gives a colour twice, of which programs read one or the other";
   }
+  if (leavesOut(root)) return "leaves looks to its named styles, which programs read in different ways";
   if (all.some(({ name }) => name === "AlternateContent")) return "lists looks that only some programs read";
   const twice = (of: XmlElement, but: readonly string[] = []) => {
     const names = of.children.map(({ name }) => name).filter((name) => !but.includes(name));

@@ -13,7 +13,7 @@ const ZOOM_OF: Readonly<Record<string, readonly string[]>> = {
   pageLayout: ["zoomScalePageLayoutView"],
   pageBreakPreview: ["zoomScaleSheetLayoutView"],
 };
-const SCALE = [25, 250];
+const SCALE = [40, 250];
 /** [inches]. */
 const MOST_MARGIN = 1.5;
 /** Rows of a page that can be read. */
@@ -85,7 +85,9 @@ function viewFindings(own: OwnSheet, frame: XmlElement): Finding[] {
         : { rows: 0, columns: 0 };
       const said = (when: boolean, what: string, was = "", is = "") =>
         when ? [misleading(own.name, what, was, is)] : [];
-      const zooms = ["zoomScale", ...(ZOOM_OF[given("view") ?? ""] ?? [])].map((name) => Number(given(name) ?? 100));
+      const zooms = ["zoomScale", "zoomScaleNormal", ...(ZOOM_OF[given("view") ?? ""] ?? [])].map((name) =>
+        Number(given(name) ?? 100),
+      );
       const zoom = zooms.find((one) => one > 0 && (one < ZOOM[0]! || one > ZOOM[1]!));
       const moved = frozen.rows + frozen.columns > 0 && (given("topLeftCell") ?? FIRST) !== FIRST;
       return [

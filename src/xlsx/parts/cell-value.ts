@@ -34,6 +34,30 @@ export const isPieceOfText = (name: string, parent: string): boolean =>
 
 export const refused = (rule: string, value: unknown, place = "") => new InputError("the file", rule, value, { place });
 
+/** Sees that a text is one text, or pieces of one each: of two side by side programs show one, the other or both. */
+export class OneText {
+  private whole = false;
+  private pieces = false;
+  private inPiece = false;
+
+  begin(): void {
+    this.whole = false;
+    this.pieces = false;
+  }
+
+  open(name: string, parent: string): void {
+    if (name === "r") {
+      if (this.whole) throw refused("hold one text a cell", "two");
+      this.pieces = true;
+      this.inPiece = false;
+    } else if (name === "t" && parent !== "rPh") {
+      if (parent === "r" ? this.inPiece : this.whole || this.pieces) throw refused("hold one text a cell", "two");
+      if (parent === "r") this.inPiece = true;
+      else this.whole = true;
+    }
+  }
+}
+
 /** A text of a file, in which `_x000D_` is a sign that xml cannot hold. */
 export function plainText(text: string): string {
   return !text.includes("_x")

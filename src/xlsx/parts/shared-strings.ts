@@ -1,4 +1,4 @@
-import { isPieceOfText, plainText, refused } from "./cell-value";
+import { isPieceOfText, OneText, plainText, refused } from "./cell-value";
 import { isMain } from "./namespaces";
 import { readXml } from "./xml";
 
@@ -12,6 +12,7 @@ export function sharedTexts(xml: string): { texts: string[]; rich: ReadonlySet<n
   const texts: string[] = [];
   const rich = new Set<number>();
   const path: string[] = [];
+  const one = new OneText();
   let depth = 0;
   let text = "";
   let inside = false;
@@ -23,10 +24,13 @@ export function sharedTexts(xml: string): { texts: string[]; rich: ReadonlySet<n
       if (inItem && !(isMain(tag.uri) && isPieceOfText(tag.local, path.at(-1)!))) {
         throw refused("hold texts of nothing but text", tag.name, `text ${texts.length + 1}`);
       }
+      if (inItem) one.open(tag.local, path.at(-1)!);
       path.push(tag.local);
       if (!isMain(tag.uri)) return;
-      if (depth === ITEM && tag.local === "si") text = "";
-      else if (tag.local === "rPh") sound = depth;
+      if (depth === ITEM && tag.local === "si") {
+        text = "";
+        one.begin();
+      } else if (tag.local === "rPh") sound = depth;
       else if (tag.local === "rPr") rich.add(texts.length);
       else if (tag.local === "t") inside = sound === 0;
     },

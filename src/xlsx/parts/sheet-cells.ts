@@ -1,7 +1,7 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
 import { cellAt } from "../../cells/places";
 import { addressParts } from "../../cells/sheet-area";
-import { isPieceOfText, readValue, refused, type SharedTexts, WHOLE } from "./cell-value";
+import { isPieceOfText, OneText, readValue, refused, type SharedTexts, WHOLE } from "./cell-value";
 import type { FileCell, FileRow, SheetContent } from "./file-cell";
 import { isMain } from "./namespaces";
 import { attributesOf, readXml, type XmlReading, type XmlTag } from "./xml";
@@ -46,6 +46,7 @@ class CellReading implements XmlReading {
   private rich = false;
   /** The elements around a piece of an inline text. */
   private readonly pieces: string[] = [];
+  private readonly one = new OneText();
   private into: "" | "formula" | "value" | "inline" = "";
 
   constructor(private readonly texts: SharedTexts) {}
@@ -71,6 +72,7 @@ class CellReading implements XmlReading {
       this.pieces.length = this.depth - CONTENT - 1;
       const parent = this.pieces.at(-1) ?? "is";
       if (!isPieceOfText(name, parent)) throw refused("hold texts of nothing but text", tag.name, this.address);
+      this.one.open(name, parent);
       this.pieces.push(name);
       if (name === "rPh") this.sound = this.depth;
       else if (name === "rPr") this.rich = true;
@@ -114,8 +116,10 @@ class CellReading implements XmlReading {
     } else if (name === "v") {
       this.value = "";
       this.into = "value";
-    } else if (name === "is") this.inline = "";
-    else if (name !== "extLst") throw refused("hold nothing but a value in a cell", tag.name, this.address);
+    } else if (name === "is") {
+      this.inline = "";
+      this.one.begin();
+    } else if (name !== "extLst") throw refused("hold nothing but a value in a cell", tag.name, this.address);
   }
 
   text(text: string): void {

@@ -19,7 +19,7 @@ const LONG_END = 0x06064b50;
 /** The longer end with what leads to it. */
 const LONG_END_BYTES = 56 + 20;
 const UNICODE_NAME = 0x7075;
-const STRANGE_NAME = /\\|^\/|(^|\/)\.{1,2}(\/|$)|%[0-9a-f]{2}/i;
+const STRANGE_NAME = /\\|^\/|(^|\/)\.{1,2}(\/|$)|%[0-9a-f]{2}|\.piece$/i;
 const END_BYTES = 22;
 const LISTED_BYTES = 46;
 const LOCAL_BYTES = 30;

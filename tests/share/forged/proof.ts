@@ -5,6 +5,7 @@ import { EXAMPLE_ENTRIES } from "../../../src/workbook/audit/example";
 import { calculatedAudits } from "../../support/templates";
 import { BOOK_KINDS } from "./book-kinds";
 import { CELL_KINDS } from "./cell-kinds";
+import { FOURTH_KINDS } from "./fourth-kinds";
 import { FURTHER_KINDS } from "./further-kinds";
 import { LOOK_KINDS } from "./kinds";
 import { forgedWithOpenpyxl } from "./openpyxl";
@@ -32,6 +33,7 @@ async function proof(): Promise<void> {
     ...SHEET_KINDS,
     ...FURTHER_KINDS,
     ...PACKED_KINDS,
+    ...FOURTH_KINDS,
   ]) {
     const { found: good, said } = await found(copy, forgery);
     told(good, forgery.kind, said);
