@@ -2,7 +2,6 @@ import { AsyncLock, CanceledError, ICommandService, type Injector } from "@unive
 import {
   IActiveDirtyManagerService,
   ICalculateFormulaService,
-  type ISetFormulaCalculationStartMutation,
   OtherFormulaMarkDirty,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationResultMutation,
@@ -10,11 +9,11 @@ import {
   SetFormulaCalculationStopMutation,
   SetRangeValuesMutation,
   SetTriggerFormulaCalculationStartMutation,
-  TriggerCalculationController,
 } from "@univerjs/preset-sheets-core";
 import type { DeskCalculation } from "../../../hosts/desk/grid";
 import { pause } from "../../../hosts/pause";
 import type { Fix } from "../fix";
+import { type Changes, type Trigger, triggerMembers, triggerOf } from "./trigger";
 
 const LIMIT_MS = 60_000;
 /** After how long figures that are not up to date yet are shown as such. */
@@ -27,19 +26,8 @@ const POLL_MS = 10;
 const REST_MS = { ended: 0, typing: 400 };
 const ENDING = new Set(["Enter", "Tab"]);
 
-type Changes = ISetFormulaCalculationStartMutation;
 type Cells = Record<number, Record<number, unknown> | undefined>;
 type Units = Record<string, Record<string, Cells | undefined> | undefined>;
-
-/** What the grid keeps of changes that formulas have not followed yet. */
-interface Trigger {
-  _waitingCommandQueue: unknown[];
-  _executionInProgressParams: unknown;
-  _mergeDirty(some: Changes, more: Changes): Changes;
-  _resetExecutingDirtyData(): void;
-}
-
-const triggerOf = (injector: Injector) => injector.get(TriggerCalculationController) as unknown as Trigger;
 
 /** Whether a change of a cell is more than one of its looks. */
 const isContent = (cell: unknown): boolean =>
@@ -83,6 +71,7 @@ class Calculation implements DeskCalculation {
     this.commands.onCommandExecuted(({ id, params }, options) => {
       if (id === SetFormulaCalculationNotificationMutation.id)
         this.notified(params as { functionsExecutedState?: number });
+      if (id === SetRangeValuesMutation.id) setTimeout(() => this.take());
       if (!this.running || options?.onlyLocal) return;
       if (id === SetRangeValuesMutation.id) {
         const { unitId, subUnitId, cellValue } = params as { unitId: string; subUnitId: string; cellValue?: Cells };
@@ -181,6 +170,16 @@ class Calculation implements DeskCalculation {
     throw new CanceledError();
   }
 
+  /** Takes entries over at once; of other changes the grid waits for the last, 100 ms. */
+  private take(): void {
+    const { _waitingCommandQueue: queue, _setTimeoutKey: timer } = this.trigger;
+    if (queue.length === 0 || queue.some(({ id }) => id !== SetRangeValuesMutation.id)) return;
+    clearTimeout(timer);
+    this.trigger._waitingCommandQueue = [];
+    this.wait(this.trigger._generateDirty(queue));
+    this.begin();
+  }
+
   private wait(changes: Changes): void {
     this.waiting = this.waiting ? this.trigger._mergeDirty(this.waiting, changes) : changes;
     this.behind ??= performance.now();
@@ -236,14 +235,9 @@ class Calculation implements DeskCalculation {
 export const calculation: Fix = {
   name: "calculation",
   wrong:
-    "The grid starts one calculation within another, loses changes that come meanwhile, and puts results over what was typed since.",
+    "The grid waits 100 ms before it calculates an entry, starts one calculation within another, loses changes that come meanwhile, and puts results over what was typed since.",
   seen: "0.25.1",
-  members: ({ injector }) =>
-    ["_waitingCommandQueue", "_executionInProgressParams", "_mergeDirty", "_resetExecutingDirtyData"].map((name) => [
-      "TriggerCalculationController",
-      triggerOf(injector),
-      name,
-    ]),
+  members: ({ injector }) => triggerMembers(injector),
   mend(grid) {
     grid.calculation = new Calculation(grid.injector);
   },
