@@ -63,7 +63,7 @@ describe("what the pane keeps in a workbook", () => {
       String(fresh.sheets.find(({ name }) => name === sheet)!.cells.get(place)!.value);
     const answer = String(kept.Answer_Text);
     expect(answer).toMatch(
-      /^block 7: mend first, then test again; until then set \d+ min \(\d+ × \d+\)\. The edges get \d+ % of the middle; cause: heads inside the edge/,
+      /^block 7: move the outer heads to the edge first, then test again; until then set \d+ min \(\d+ × \d+\)\. The edges get \d+ % of the middle; cause: heads inside the edge, by 2 m: heads 1 to 4, 6, 7, 9 to 12 \(/,
     );
     expect([at("Start", "A4"), at("Report", "A3")]).toEqual([answer, answer]);
     for (const [sheet, place] of [

@@ -15,7 +15,7 @@ const EVEN: AnswerFacts = {
 const CAUSE = { cause: "heads inside the edge", where: "", weight: 82, certain: true };
 const UNEVEN: AnswerFacts = { ...EVEN, uneven: true, parts: "The edges get 64 % of the middle. ", cause: CAUSE };
 
-/** The forms are those of the issue; the figures are made up. */
+/** The figures are made up. */
 const CASES: [what: string, facts: AnswerFacts, says: string][] = [
   ["nothing is to be mended", EVEN, "Block 7: set 68 min (2 × 34)."],
   ["there is one pulse", { ...EVEN, setting: { pulses: 1, each: 68, total: 68 } }, "Block 7: set 68 min."],
@@ -24,17 +24,17 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
   [
     "the cause is known and a change is planned",
     { ...UNEVEN, saved: 159.3, water: { used: 500, needed: 520, after: 360.7 } },
-    "Block 7: mend first, then test again; until then set 68 min (2 × 34). The edges get 64 % of the middle; cause: heads inside the edge (82 %). The planned change saves about 159 kL a year.",
+    "Block 7: move the outer heads to the edge first, then test again; until then set 68 min (2 × 34). The edges get 64 % of the middle; cause: heads inside the edge (82 %). The planned change saves about 159 kL a year.",
   ],
   [
     "less is used today than is needed, so that a change saves nothing on the bill",
     { ...UNEVEN, parts: "", cause: CAUSE, saved: 439, water: { used: 1500, needed: 2779, after: 2340 } },
-    "Block 7: mend first, then test again; until then set 68 min (2 × 34). Cause: heads inside the edge (82 %). The planned change saves nothing on today's bill: 1500 kL a year are used, 2780 needed, 2340 after it.",
+    "Block 7: move the outer heads to the edge first, then test again; until then set 68 min (2 × 34). Cause: heads inside the edge (82 %). The planned change saves nothing on today's bill: 1500 kL a year are used, 2780 needed, 2340 after it.",
   ],
   [
     "today's use is not known",
     { ...UNEVEN, parts: "", cause: CAUSE, saved: 439 },
-    "Block 7: mend first, then test again; until then set 68 min (2 × 34). Cause: heads inside the edge (82 %). The planned change needs about 439 kL a year less; what is used today is not known, so that is no saving yet.",
+    "Block 7: move the outer heads to the edge first, then test again; until then set 68 min (2 × 34). Cause: heads inside the edge (82 %). The planned change needs about 439 kL a year less; what is used today is not known, so that is no saving yet.",
   ],
   [
     "a place of a can is wrong",
@@ -50,6 +50,11 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
     "the cause is wind, which nobody mends",
     { ...UNEVEN, parts: "", cause: { ...CAUSE, cause: "wind", where: "towards the right" } },
     "Block 7: test again when it is calm; until then set 68 min (2 × 34). Cause: wind, towards the right (82 %).",
+  ],
+  [
+    "the cause is still being looked for",
+    { ...UNEVEN, cause: undefined, looking: true },
+    "Block 7: find the cause at the heads and mend it, then test again; until then set 68 min (2 × 34). The edges get 64 % of the middle; the cause is being looked for.",
   ],
   [
     "the cause is not certain",

@@ -34,7 +34,9 @@ import { useKeptAnswer } from "./use-kept-answer";
 import { ZeroQuestion } from "./zero-question";
 
 const CELLS: Reading<Snapshot> = {
-  wants: { names: [...KEEPING_NAMES, ...ACTION_NAMES, "Multiplier_Basis", ...SPEAKING_CHECKS.wants.names!] },
+  wants: {
+    names: [...KEEPING_NAMES, ...ACTION_NAMES, "Multiplier_Basis", "Valve_Untested", ...SPEAKING_CHECKS.wants.names!],
+  },
   read: (snapshot) => snapshot,
 };
 
@@ -46,7 +48,10 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
   const { reading, settled, stop } = useBedReading(map.ask);
   const verdict = reading.cause?.verdict;
   const cans = snapshot?.named("Cans_Readings")?.area;
-  const named = useMemo(() => snapshot && namedCells(snapshot, ["Cans_Readings", "Multiplier_Basis"]), [snapshot]);
+  const named = useMemo(
+    () => snapshot && namedCells(snapshot, ["Cans_Readings", "Multiplier_Basis", "Valve_Untested"]),
+    [snapshot],
+  );
   const own = areCans(named, answer?.area);
   const whole = own && reading.interval?.kind === "interval" ? reading.interval.whole : undefined;
   const audit = useMemo(() => auditByFit(answer?.audit ?? null, whole), [answer?.audit, whole]);
@@ -54,8 +59,8 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
   const facts = useMemo(() => {
     if (!snapshot || !own) return null;
     const found = answerFacts(cellsOf(snapshot), audit?.rows ?? [], verdict, canCellOf(snapshot));
-    return audit || found.cans > 0 ? found : null;
-  }, [snapshot, audit, own, verdict]);
+    return audit || found.cans > 0 ? { ...found, looking: !settled } : null;
+  }, [snapshot, audit, own, verdict, settled]);
   const actions = useMemo(
     () => (snapshot && facts ? firstActions(snapshot, facts, verdict, SPEAKING_CHECKS.read(snapshot)) : []),
     [snapshot, facts, verdict],
@@ -94,7 +99,13 @@ export function AnswerStep({ host, answer, readings, keep }: StepProps) {
         {facts && map.problem && <p className="note">{map.problem}</p>}
         {audit && <FiguresTable rows={audit.rows} />}
         {facts?.setting && audit && (
-          <SettingBox {...facts} setting={facts.setting} audit={audit} basis={named?.Multiplier_Basis} />
+          <SettingBox
+            {...facts}
+            setting={facts.setting}
+            audit={audit}
+            basis={named?.Multiplier_Basis}
+            untested={named?.Valve_Untested}
+          />
         )}
         {actions.length > 0 && (
           <>

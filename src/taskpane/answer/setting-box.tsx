@@ -21,6 +21,7 @@ export function SettingBox({
   ofThisBed,
   audit,
   basis,
+  untested,
 }: {
   setting: ControllerSetting;
   /** Before it is rounded up. */
@@ -29,6 +30,8 @@ export function SettingBox({
   ofThisBed?: number | undefined;
   audit: Audit;
   basis: NamedCell | undefined;
+  /** What is said of beds on the valve that have no test; blank where all have one. */
+  untested: NamedCell | undefined;
 }) {
   const based = textIn(basis);
   const basedOn = `based on ${based === "share of pots" ? "a share of the pots" : `the ${based}`}, ${audit.weighting}`;
@@ -41,6 +44,7 @@ export function SettingBox({
         Rounded up to the controller's step
         {ofThisBed !== undefined ? "; another bed on the valve needs it" : based && `; ${basedOn}`}.
         {minutes !== undefined && overWords(setting.total, minutes)}
+        {textIn(untested) && ` ${textIn(untested)}`}
       </p>
     </div>
   );

@@ -33,8 +33,7 @@ function advice({ places, withCans, withTwins }: NextCans): string {
 
 /** How the bed compares with beds that were drawn without a fault, in words. */
 function secondOpinion({ done, as }: Redrawn): string {
-  const shown = `${as} show${as === 1 ? "s" : ""}`;
-  return `Second opinion: of ${done} beds drawn without a fault of heads, pressure or wind, ${shown} as clear a sign of one in the cans as this bed.`;
+  return `Second opinion, on a weak head, low or falling pressure and wind only: ${as} of ${done} beds drawn without such a fault look${as === 1 ? "s" : ""} as odd as this one. Many: the cans show no sign of one. Few or none: they do.`;
 }
 
 function Line({ measure, of, reported }: { measure: Figure; of: WholeBedInterval; reported?: number | undefined }) {

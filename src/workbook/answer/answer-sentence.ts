@@ -34,6 +34,8 @@ export interface AnswerFacts {
   /** Edges against the middle, one half against the other; "" for nothing. */
   parts: string;
   cause?: { cause: string; where: string; weight: number; certain: boolean } | undefined;
+  /** Whether the cause is still being looked for. */
+  looking?: boolean;
   /** A can that reads 0 among wet ones. */
   zero?: { cell: string; between: readonly [number, number] } | undefined;
   /** A can that reads ten times those beside it, so that every figure may be wrong. */
@@ -49,8 +51,14 @@ export interface AnswerFacts {
 }
 
 const NO_CAUSE = "nothing wrong found";
-/** The cause that nobody can mend. */
-const WIND = "wind";
+/** What is done first about a cause that is not mended at a head. */
+const FIRST: Readonly<Record<string, string>> = {
+  wind: "test again when it is calm",
+  "heads inside the edge": "move the outer heads to the edge first, then test again",
+  "one line of heads": "plan lines of heads at the sides first, then test again",
+  "no heads in the corners": "put heads in the corners first, then test again",
+  "heads too far apart": "plan heads closer together first, then test again",
+};
 const percent = (share: number) => `${Number((100 * share).toPrecision(2))} %`;
 
 /** Why a test gives no setting, and what is to be repeated; "" where it gives one. */
@@ -87,11 +95,12 @@ export const zeroWords = ({ cell, between: [one, other] }: NonNullable<AnswerFac
 const highWords = ({ cell, value, around }: NonNullable<AnswerFacts["high"]>): string =>
   `${cell} reads ${shown(value)}, the cans beside it about ${shown(around)}. Type it again, or x where a leak filled it`;
 
-function whyUneven({ parts, cause, zero, high }: AnswerFacts): string {
+function whyUneven({ parts, cause, looking, zero, high }: AnswerFacts): string {
   if (high) return "";
   const seen = parts.trim().replace(/\.$/, "");
   if (zero) return `${seen ? ` ${seen}; the` : " The"} cause can be told once ${zero.cell} is checked.`;
-  if (!cause || cause.cause === NO_CAUSE) return seen ? ` ${seen}; the cause is not known yet.` : "";
+  if (!cause || cause.cause === NO_CAUSE)
+    return seen ? ` ${seen}; the cause is ${looking ? "being looked for" : "not known yet"}.` : "";
   const lead = `${cause.cause}${cause.where ? `, ${cause.where}` : ""} (${weightWords(cause.weight)})`;
   const told = cause.certain ? `cause: ${lead}` : `the cause is not certain; leading: ${lead}`;
   return ` ${seen ? `${seen}; ${told}` : `${told[0]!.toUpperCase()}${told.slice(1)}`}.`;
@@ -101,7 +110,7 @@ function whatToDo(facts: AnswerFacts): string {
   const { setting, lack, uneven, cause, zero, high, ofThisBed } = facts;
   if (high) return `no setting yet: ${highWords(high)}.`;
   const known = !zero && cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
-  const mend = cause?.cause === WIND ? "test again when it is calm" : "mend first, then test again";
+  const mend = FIRST[cause?.cause ?? ""] ?? "mend first, then test again";
   if (!setting) {
     const why = zero ? `${zeroWords(zero)}: unread, blocked head or typing error?` : `${lack}.`;
     return `${uneven && known ? `${mend}; ` : ""}no setting yet: ${why.replace(/([?.])\.$/, "$1")}`;

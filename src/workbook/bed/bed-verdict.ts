@@ -3,6 +3,7 @@ import { measuredWords } from "../../core/bed/causes/measured-words";
 import { headName, nextCheck, placeName, whereOf } from "../../core/bed/causes/next-check";
 import { type BedInput, readBed } from "../../core/bed/read-bed";
 import type { WorkbookBed } from "./bed-of-workbook";
+import { insideWords } from "./outer-heads";
 import { weightWords } from "./weight-words";
 
 /** A head that is marked on the map. */
@@ -53,6 +54,7 @@ function whyNot(doubt: Doubt, { outside }: BedCauses): string {
 }
 
 function whereIn({ bed }: BedCauses, one: BedCauses["causes"][number]): string {
+  if (one.cause === "heads inside the edge") return insideWords(bed);
   const where = whereOf(bed, one);
   return where && one.head !== undefined ? headName(bed.heads[one.head]!) : where;
 }
@@ -61,7 +63,7 @@ function told(found: BedCauses): string {
   const { cause, weight } = found.causes[0]!;
   const where = whereIn(found, found.causes[0]!);
   const lead = `${cause}${where ? `, ${where}` : ""} (${weightWords(weight)})`;
-  if (found.doubts.length === 0) return `${cause === "nothing wrong found" ? "" : "Most likely: "}${lead}.`;
+  if (found.doubts.length === 0) return `${lead[0]!.toUpperCase()}${lead.slice(1)}.`;
   return `Cannot tell: ${found.doubts.map((doubt) => whyNot(doubt, found)).join("; ")}. Leading: ${lead}.`;
 }
 
