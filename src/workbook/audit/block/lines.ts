@@ -164,7 +164,7 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
     "Run-off returned",
     "Runoff_Returned",
     ["yes", "no"],
-    "Does what drains from the bed go back to storage? Then Cost takes no fertiliser for lost; water and drainage are as without. No cell is for measured run-off.",
+    "Does what drains from the bed go back to storage? If so, Cost counts no lost fertiliser; the water figures stay the same.",
   ),
 ];
 

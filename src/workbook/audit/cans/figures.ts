@@ -14,7 +14,8 @@ const ifCounted = (formula: string) =>
 
 const nearest = (counts: string, positions: string) => `SUMPRODUCT(MIN(${positions}+1E6*(${counts}="")))`;
 const farthest = (counts: string, positions: string) => `SUMPRODUCT(MAX(${positions}*(${counts}<>"")))`;
-const placed = (formula: string) => `IF(OR(Cans_Counted=0,Positions_Problem<>""),"needs positions",${formula})`;
+const placed = (formula: string) =>
+  `IF(Cans_Counted=0,"needs readings",IF(Positions_Problem<>"","needs positions",${formula}))`;
 const spacing = (counts: string, positions: string) =>
   placed(
     `IF(COUNT(${counts})<2,"needs two cans",(${farthest(counts, positions)}-${nearest(counts, positions)})/(COUNT(${counts})-1))`,
