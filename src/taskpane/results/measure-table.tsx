@@ -111,7 +111,7 @@ export function MeasureTable({ audit }: { audit: Audit }) {
           "By fit: from the cans and the places of the heads, 90 % interval in brackets; the verdict compares that with the limit. "}
         The interval of other figures resamples the cans. It means to hold the true value of the bed nine times in ten.
         In simulated beds of overlapping heads with 40 or 60 cans, edge cans included, the one of DU did so only 36 to
-        62 times in a hundred by area, 23 to 61 times with equal weight: take it as too narrow. BED.INTERVAL also uses
+        62 times in a hundred by area, 22 to 61 times with equal weight: take it as too narrow. BED.INTERVAL also uses
         the heads, and its interval did so 88 to 93 times.
         {audit.catches.values.length > MOST_RESAMPLED && ` Left out above ${MOST_RESAMPLED} cans.`}
       </p>
