@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { bytesOf, type Desk, type Desks, desks } from "./desk-page";
+import { bytesOf, type Desk, type Desks, desks, openFile } from "./desk-page";
 import { openStep } from "./open-step";
 
 let all: Desks;
@@ -145,6 +145,18 @@ describe("an audit from the pane", () => {
     await desk.page.evaluate(() => dispatchEvent(new Event("afterprint")));
     await expect.poll(isPrinting).toBe(false);
     await desk.page.emulateMedia({ media: null });
+  });
+
+  test("says of a share copy that is opened in the grid that it was not checked", async () => {
+    const [download] = await Promise.all([desk.page.waitForEvent("download"), press("Make a share copy")]);
+    const copy = await bytesOf(download);
+    desk.page.once("dialog", (question) => question.accept());
+    await openFile(
+      desk,
+      copy,
+      "sent.xlsx",
+      "sent.xlsx: a share copy, not checked. Check it first: step Share, Check a copy.",
+    );
   });
 
   test("nothing went wrong on the page meanwhile", () => {

@@ -1,9 +1,6 @@
 import type { Files } from "./files";
 import { askBeforeSaving, otherName } from "./save-question";
 
-/** Said behind the name of a share copy that was opened: what it shows is not what was checked. */
-const UNCHECKED = ": a share copy, not checked. Check it first: step Share, Check a copy.";
-
 interface Parts {
   open: HTMLElement;
   save: HTMLElement;
@@ -47,7 +44,7 @@ export function fileButtons(files: Files, { open, save, name }: Parts, { prepare
     void attempt(`Opening ${file.name}`, async () => {
       await files.load(new Uint8Array(await file.arrayBuffer()), file.name);
       files.focus();
-      return files.isCopy ? `${files.name}${UNCHECKED}` : files.name;
+      return files.said;
     });
   });
   save.addEventListener("click", () => {

@@ -71,8 +71,15 @@ export class Files implements DeskFiles {
     return bookState(this.grid, this.formats);
   }
 
-  /** Whether it says that it is a share copy. */
-  isCopy = false;
+  /** Whether what was opened says that it is a share copy. */
+  private isCopy = false;
+
+  /** Its name, and that a share copy is not checked by being opened. */
+  get said(): string {
+    return this.isCopy
+      ? `${this.name}: a share copy, not checked. Check it first: step Share, Check a copy.`
+      : this.name;
+  }
 
   /** True when what is in the grid was neither saved nor opened as it is. */
   changed(): boolean {
@@ -125,7 +132,7 @@ export class Files implements DeskFiles {
     this.behind.clear();
     this.name = name;
     this.base = base;
-    this.opened(name);
+    this.opened(this.said);
     this.replaced("another");
     this.written = this.state();
     this.kept = madeIn(this.written);
