@@ -49,7 +49,10 @@ export function BedMap({ field, facts, id, shown }: Props) {
   const coloured = drawn.ground ?? readGround(field);
   const holed = !drawn.ground && coloured.length < (across.length - 1) * (along.length - 1);
   const heads = facts.heads ?? [];
-  const marks = along.flatMap((y) => across.map((x) => [x, y] as const));
+  const marks = [
+    ...along.flatMap((y) => across.map((x) => [x, y] as const)),
+    ...heads.map(({ x, y }) => [x, y] as const),
+  ];
   return (
     <Picture
       title={facts.title}
@@ -69,7 +72,7 @@ export function BedMap({ field, facts, id, shown }: Props) {
         strokeDasharray="4 3"
       />
       <HeadMarks heads={heads} marked={facts.marked} plot={plot} />
-      <CanMarks field={drawn.cans} plot={plot} mean={m} said={drawn.number} />
+      <CanMarks field={drawn.cans} heads={heads} plot={plot} mean={m} said={drawn.number} />
       <Axes ground={ground} plot={plot} />
       <Legend
         rates={drawn.rates}
