@@ -15,7 +15,7 @@ import { calculatedAudits } from "../support/templates";
 
 /** `npm run proof:share -- 20` tries 20 audits in place of 100. */
 const AUDITS = Number(process.argv[2] ?? 100);
-const BATCH = 20;
+const BATCH = 10;
 const CHANGED = 5;
 const CHANGES = 5 * AUDITS;
 const random = randomNumbers(100);
@@ -140,6 +140,10 @@ async function untouched(): Promise<void> {
         console.log(`${way}: ${said}`);
       }
     }
+    const sum = [...accused.values()].reduce((all, count) => all + count, 0);
+    console.log(
+      `${Math.min(AUDITS, done + BATCH)} of ${AUDITS} copies, ${ways.length} ways each: ${sum} accused so far`,
+    );
   }
   for (const [way, count] of accused) console.log(`${AUDITS} untouched copies, ${way}: ${count} accused`);
 }
