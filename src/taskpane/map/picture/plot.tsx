@@ -73,6 +73,20 @@ export function Axes({ ground, plot }: { ground: Ground; plot: Plot }) {
   );
 }
 
+/** Where a title begins, and how many letters of its size fit a picture: one line, or each of two smaller ones. */
+const TITLE_LEFT = 16;
+const LETTERS = 46;
+const SMALLER_LETTERS = 56;
+
+/** A title in one line, or in two of which the second ends in … where even that is too short. */
+export function titleLines(title: string): string[] {
+  if (title.length <= LETTERS) return [title];
+  const space = title.lastIndexOf(" ", SMALLER_LETTERS);
+  const end = space > 0 ? space : SMALLER_LETTERS;
+  const rest = title.slice(end).trim();
+  return [title.slice(0, end), rest.length > SMALLER_LETTERS ? `${rest.slice(0, SMALLER_LETTERS - 2)} …` : rest];
+}
+
 interface PictureProps {
   title: string;
   /** The line under the title. */
@@ -85,6 +99,8 @@ interface PictureProps {
 
 /** A picture on white in any theme, since it is printed and goes into the workbook. */
 export function Picture({ title, said, words, height, children }: PictureProps) {
+  const lines = titleLines(title);
+  const [top, size] = lines.length === 1 ? [16, 13] : [12, 11];
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -98,10 +114,12 @@ export function Picture({ title, said, words, height, children }: PictureProps) 
       style={{ maxWidth: "100%", height: "auto" }}
     >
       <rect width={PICTURE_WIDTH} height={height} fill={PAPER} />
-      <text x={MARGIN.left} y="16" fontSize="13" fontWeight="600" fill={INK}>
-        {title}
-      </text>
-      <text x={MARGIN.left} y="32" fill={INK}>
+      {lines.map((line, index) => (
+        <text key={line} x={TITLE_LEFT} y={top + index * 12} fontSize={size} fontWeight="600" fill={INK}>
+          {line}
+        </text>
+      ))}
+      <text x={TITLE_LEFT} y={lines.length === 1 ? 32 : 36} fill={INK}>
         {said}
       </text>
       {children}
