@@ -2,6 +2,7 @@ import axe from "axe-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { type Desk, type Desks, desks } from "./desk-page";
 import { openStep } from "./open-step";
+import { boxFindings } from "./pane-boxes";
 
 let all: Desks;
 let desk: Desk;
@@ -13,28 +14,73 @@ beforeAll(async () => {
 });
 afterAll(() => all?.close());
 
-/** The steps, and what is in each once it has loaded and calculated what it shows. */
+const NO_PLAN = "The nursery plan is for the blocks";
+const NO_AUDIT = "holds no audit";
+/** The steps, and what is in each once it has loaded and calculated what it shows: of an audit, and of a nursery plan. */
 const READY = {
-  "Set up": "Add the audit sheets to this workbook",
-  Readings: "Paste readings from elsewhere",
-  Answer: "Against your limits",
-  Layout: "Plan the cans",
-  Share: "Make a share copy",
-  Demand: "nursery plan",
-  Schedule: "nursery plan",
-  Register: "nursery plan",
-  "Functions and help": "Enter add-in functions again",
+  audit: {
+    "Set up": "Add the audit sheets to this workbook",
+    Readings: "Paste readings from elsewhere",
+    Answer: "Against your limits",
+    Layout: "Plan the cans",
+    Cost: "What it is calculated from",
+    Share: "Make a share copy",
+    Demand: NO_PLAN,
+    Schedule: NO_PLAN,
+    Register: NO_PLAN,
+    "Functions and help": "Enter add-in functions again",
+  },
+  nursery: {
+    "Set up": "Add the audit sheets to this workbook",
+    Readings: NO_AUDIT,
+    Answer: NO_AUDIT,
+    Layout: "Plan the cans",
+    Cost: NO_AUDIT,
+    Share: "Make a share copy",
+    Demand: "A pot group",
+    Schedule: "Fit the night",
+    Register: "Add audits from files",
+    "Functions and help": "Enter add-in functions again",
+  },
 };
-const STEPS = Object.keys(READY) as (keyof typeof READY)[];
+type Book = keyof typeof READY;
+const BOOKS = Object.keys(READY) as Book[];
 /** So that no colour is met on its way from disabled to enabled. */
 const NO_FADING = "*, ::before, ::after { transition: none !important }";
+/** Window, and width of the pane [px]. */
+const SIZES = [
+  [1366, 768, 320],
+  [1366, 768, 400],
+  [1366, 768, 900],
+  [1920, 1080, 400],
+] as const;
 
 /** Opens a step and waits until it is all there. */
-async function open(step: keyof typeof READY): Promise<void> {
+async function open(step: string, holds: string): Promise<void> {
   const pane = desk.page.locator("#pane");
   await openStep(desk.page, step);
-  await pane.getByText(READY[step]).filter({ visible: true }).first().waitFor();
+  await pane.getByText(holds).filter({ visible: true }).first().waitFor();
   await desk.page.evaluate(() => new Promise<void>((idle) => requestIdleCallback(() => idle())));
+}
+
+async function opened(book: Book): Promise<void> {
+  await desk.page.evaluate(async (file) => {
+    window.confirm = () => true;
+    const bytes = await (await fetch(file)).arrayBuffer();
+    await window.desk.host.openBook(new Uint8Array(bytes), file);
+    await window.desk.settled();
+  }, `example-${book}.xlsx`);
+}
+
+/** What is cut, covered or wrapped in the open step, at each size. */
+async function cutSomewhere(): Promise<string[]> {
+  const found: string[] = [];
+  for (const [width, height, pane] of SIZES) {
+    await desk.page.setViewportSize({ width, height });
+    await desk.page.evaluate((px) => document.body.style.setProperty("--pane-width", `${px}px`), pane);
+    found.push(...(await boxFindings(desk.page)).map((one) => `${pane} px of ${width}: ${one}`));
+  }
+  return found;
 }
 
 const EXCLUDED = [
@@ -54,16 +100,21 @@ async function findings(context: object, rules: object = {}): Promise<string[]> 
 }
 
 describe("access at the desk", () => {
-  // what is in the page is the same in both: in the dark only colours are another matter
-  test.each([
-    ["light", {}],
-    ["dark", { runOnly: ["color-contrast"] }],
-  ] as const)("axe finds nothing around the grid, in any step, in %s colours", async (colorScheme, rules) => {
-    await desk.page.emulateMedia({ colorScheme });
-    for (const step of STEPS) {
-      await open(step);
-      expect(await findings({ exclude: EXCLUDED }, rules), `${step}, ${colorScheme}`).toEqual([]);
-    }
+  describe.each(BOOKS)("with the example %s", (book) => {
+    beforeAll(() => opened(book));
+
+    test.each(Object.entries(READY[book]))(
+      "%s has no finding of axe, and nothing cut, covered or wrapped",
+      async (step, holds) => {
+        await open(step, holds);
+        expect(await cutSomewhere()).toEqual([]);
+        expect(await findings({ exclude: EXCLUDED })).toEqual([]);
+        // what is in the page is the same in the dark: only colours are another matter
+        await desk.page.emulateMedia({ colorScheme: "dark" });
+        expect(await findings({ exclude: EXCLUDED }, { runOnly: ["color-contrast"] })).toEqual([]);
+        await desk.page.emulateMedia({ colorScheme: "light" });
+      },
+    );
   });
 
   test("axe finds nothing in the grid and its bar, with nothing left out", async () => {
@@ -76,18 +127,6 @@ describe("access at the desk", () => {
     await desk.page.keyboard.press("Enter");
     await expect.poll(() => opener.first().getAttribute("aria-expanded")).toBe("true");
     await desk.page.keyboard.press("Escape");
-  });
-
-  test.each([320, 400])("nothing is cut off in a pane of %d px, in any step", async (width) => {
-    await desk.page.addStyleTag({ content: `body { grid-template-columns: minmax(0, 1fr) ${width}px !important }` });
-    for (const step of STEPS) {
-      await open(step);
-      const [needs, has] = await desk.page.evaluate(() => {
-        const pane = document.getElementById("pane")!;
-        return [pane.scrollWidth, pane.clientWidth];
-      });
-      expect(needs, step).toBe(has);
-    }
   });
 
   test("the steps are reached and changed by keys alone", async () => {

@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 /**
  * What is cut, covered or wrapped in the visible step of the pane, a line each, by measured boxes:
  *
- * - nothing is wider than the pane, and no text wider than its box, but in a box with a bar that is seen;
+ * - nothing is wider than the pane, and no text wider than its box, but in a box that has a bar of its own style, which is always seen;
  * - every control, brought into sight, is what a click at its middle meets;
  * - groups and steps are in one line each;
  * - no words of a picture lie beyond its edge.
@@ -19,16 +19,18 @@ export async function boxFindings(page: Page): Promise<string[]> {
     if (pane.scrollWidth > pane.clientWidth) found.push(`the pane needs ${pane.scrollWidth} of ${pane.clientWidth} px`);
     for (const one of all) {
       const { overflowX, textOverflow } = getComputedStyle(one);
-      if (!(one instanceof HTMLElement) || one.matches(".unseen, .unseen *, input, select, [data-tabster-dummy]")) continue;
+      if (!(one instanceof HTMLElement) || one.matches(".unseen, .unseen *, input, select, [data-tabster-dummy]"))
+        continue;
       if (one.scrollWidth <= one.clientWidth + 1 || one.clientWidth === 0) continue;
       if (overflowX === "auto" || overflowX === "scroll") {
-        if (one.offsetHeight - one.clientHeight < 8) found.push(`no bar is seen: ${said(one)}`);
+        if (!one.matches(".wide, .frame .content, .undo")) found.push(`no bar is seen: ${said(one)}`);
       } else if (overflowX !== "visible" && textOverflow !== "ellipsis") found.push(`cut: ${said(one)}`);
     }
     for (const one of all) {
       const box = one.getBoundingClientRect();
       const scrolls = one.closest(".wide, .unseen, [data-tabster-dummy]") !== null;
-      if (box.width > 0 && !scrolls && box.right > across.right + 1) found.push(`beyond the pane: ${said(one)}`);
+      if (one instanceof HTMLElement && box.width > 0 && !scrolls && box.right > across.right + 1)
+        found.push(`beyond the pane: ${said(one)}`);
     }
     for (const line of [".groups button", ".steps [role=tab]"]) {
       const tops = new Set([...pane.querySelectorAll(line)].map((one) => Math.round(one.getBoundingClientRect().top)));

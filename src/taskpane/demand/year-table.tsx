@@ -8,7 +8,7 @@ import type { Group } from "./read-demand";
 export function YearTable({ groups }: { groups: readonly Group[] }) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keyboard
-    <section className="wide plain" aria-label={`${RUN_TIME.NET_DEPTH.short} by month`} tabIndex={0}>
+    <section className="wide" aria-label={`${RUN_TIME.NET_DEPTH.short} by month`} tabIndex={0}>
       <table className="figures">
         <caption>
           {RUN_TIME.NET_DEPTH.short} to water [{RUN_TIME.NET_DEPTH.unit}]; – where something is missing

@@ -77,7 +77,8 @@ export function FigureTable({
 }) {
   const shown = rows.filter((row) => columns.some(({ cells }) => cells[row]));
   return (
-    <div className="wide">
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keyboard
+    <section className="wide" aria-label={caption} tabIndex={0}>
       <table className="figures">
         <caption>{caption}</caption>
         <thead>
@@ -103,6 +104,6 @@ export function FigureTable({
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }

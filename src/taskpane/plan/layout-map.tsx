@@ -115,7 +115,11 @@ export function LayoutMap({ planned, id, title, drag, over, keyElsewhere = false
       {!keyElsewhere && (
         <Legend rates={rates.values} mean={judgement.meanRate} top={plot.height} of="cells">
           {KEY_WORDS}
-          {cans.length > 0 ? " Circles: cans." : ""}
+          {cans.length > 0 && (
+            <tspan x="40" dy="13">
+              Circles: cans.
+            </tspan>
+          )}
         </Legend>
       )}
     </Picture>
