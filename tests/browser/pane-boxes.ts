@@ -16,6 +16,18 @@ export async function boxFindings(page: Page): Promise<string[]> {
     const said = (element: Element) => `${element.tagName} ${(element.textContent || element.id).trim().slice(0, 50)}`;
     const all = [...pane.querySelectorAll<HTMLElement>("*")].filter(seen);
     const across = pane.getBoundingClientRect();
+    const whole = document.documentElement;
+    if (whole.scrollWidth > whole.clientWidth || whole.scrollHeight > whole.clientHeight)
+      found.push(`the page needs ${whole.scrollWidth} by ${whole.scrollHeight} px`);
+    const pen = document.createElement("canvas").getContext("2d")!;
+    for (const one of all) {
+      if (!(one instanceof HTMLSelectElement)) continue;
+      const { font, paddingLeft, paddingRight } = getComputedStyle(one);
+      pen.font = font;
+      const words = one.selectedOptions[0]?.text ?? "";
+      const room = one.clientWidth - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight);
+      if (pen.measureText(words).width > room + 1) found.push(`cut: ${words}`);
+    }
     if (pane.scrollWidth > pane.clientWidth) found.push(`the pane needs ${pane.scrollWidth} of ${pane.clientWidth} px`);
     for (const one of all) {
       const { overflowX, textOverflow } = getComputedStyle(one);

@@ -48,7 +48,7 @@ export function NightStep({ host, keep }: StepProps) {
   if (stated === null) {
     return (
       <section aria-labelledby={`${id}-night`}>
-        <h2 id={`${id}-night`}>Night</h2>
+        <h2 id={`${id}-night`}>Schedule</h2>
         <NurseryPlan host={host} keep={keep} />
       </section>
     );
@@ -58,7 +58,7 @@ export function NightStep({ host, keep }: StepProps) {
     !same([stated?.program, stated?.month, stated && lackWords(stated)], [fitted.program, fitted.month, fitted.lack]);
   return (
     <section aria-labelledby={`${id}-night`}>
-      <h2 id={`${id}-night`}>Night</h2>
+      <h2 id={`${id}-night`}>Schedule</h2>
       <p>Start times for the blocks of the sheet Program, the last one ending as early as it can be found.</p>
       <Failure words={failure} />
       {stated && <Stated stated={stated} />}

@@ -52,18 +52,32 @@ export const FIRST_LAYOUT: LayoutEntries = {
 /** The words of the layouts, for lists and tables. */
 export const ARRANGEMENT_WORDS: Record<Arrangement, string> = {
   border: "on the border",
-  inset: "inset, half a gap inside",
-  centre: "one line down the middle",
-  staggered: "on the border, every second row shifted half a spacing",
+  inset: "half a spacing inside",
+  centre: "one middle line",
+  staggered: "border, staggered",
 };
 export const ARCS_WORDS: Record<Arcs, string> = {
   full: "full circles",
-  matched: "part circles, flow in proportion",
-  unmatched: "part circles, full flow each",
+  matched: "part circles, matched",
+  unmatched: "part circles, unmatched",
 };
 export const SHAPE_WORDS: Record<Shape, string> = {
-  triangular: "triangular: most at the head",
-  uniform: "uniform: the same all over",
-  ring: "ring: most at 0.7 of the throw",
-  measured: "measured along a line of cans",
+  triangular: "triangular",
+  uniform: "uniform",
+  ring: "ring",
+  measured: "measured",
+};
+/** What a choice means, beside it. */
+export const CHOICE_HINTS: Record<Shape | Arcs | Arrangement, string> = {
+  triangular: "most at the head",
+  uniform: "the same all over",
+  ring: "most at 0.7 of the throw",
+  measured: "along a line of cans",
+  full: "",
+  matched: "flow in proportion to the part",
+  unmatched: "full flow from each",
+  border: "",
+  inset: "",
+  centre: "",
+  staggered: "every second row shifted half a spacing",
 };

@@ -1,6 +1,6 @@
 import { Field, Input, Select, Textarea } from "@fluentui/react-components";
 import { reachesBorder } from "../../core/layout/heads";
-import { ARCS_WORDS, ARRANGEMENT_WORDS, type LayoutEntries, SHAPE_WORDS } from "./layout-entries";
+import { ARCS_WORDS, ARRANGEMENT_WORDS, CHOICE_HINTS, type LayoutEntries, SHAPE_WORDS } from "./layout-entries";
 
 type TextName = Exclude<keyof LayoutEntries, "arrangement" | "arcs" | "shape">;
 
@@ -52,7 +52,7 @@ export function LayoutForm({ entries, problem, change }: Props) {
     </Field>
   );
   const choice = (name: "arrangement" | "arcs" | "shape", label: string, words: Record<string, string>) => (
-    <Field label={label}>
+    <Field label={label} hint={CHOICE_HINTS[entries[name]] || null}>
       <Select value={entries[name]} onChange={(_, { value }) => change({ [name]: value })}>
         {options(words)}
       </Select>
@@ -65,7 +65,11 @@ export function LayoutForm({ entries, problem, change }: Props) {
         {text("length", "Bed length [m]")}
         {choice("arrangement", "Heads are", ARRANGEMENT_WORDS)}
         {reachesBorder(entries.arrangement) && choice("arcs", "They throw", ARCS_WORDS)}
-        {text("spacing", "Head spacing across the width [m]", "a gap may come out up to 5 % wider")}
+        {text(
+          "spacing",
+          "Head spacing across the width [m]",
+          "the spacing used may be up to 5 % wider, to fit the bed",
+        )}
         {text("rowSpacing", "Head spacing along the length [m]")}
         {text("radius", "Throw [m]", "the maker's figure at the heads' pressure")}
         {text("flow", "Flow of a full circle [L/h]")}
