@@ -209,7 +209,7 @@ describe("the map", () => {
     await page.shows("as fitted; mm/h caught at each can");
     await page.shows("share of bed");
     await page.type("Shown", "left");
-    await page.shows("Difference, of the mean");
+    await page.shows("Difference, in % of the mean");
     await page.shows("−10 to +10 %");
     expect(await axeFindings(page.place)).toEqual([]);
   });

@@ -270,7 +270,7 @@ describe("a night in the pane", () => {
     await page.press("Fit the night");
     // 90 min at 100 L/min
     await page.shows("It does not fit: 1 kL more than the day's limit.");
-    await page.shows("A limit of the day of 9 kL (now 8 kL)");
+    await page.shows("A daily limit of 9 kL (now 8 kL)");
   });
 
   it("fits the twelve months, and says why one has none", async () => {

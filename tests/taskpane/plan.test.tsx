@@ -69,7 +69,7 @@ describe("planning a layout", () => {
     expect(page.beside("Throw")).toContain("radius must be more than 0 m, got 0");
     expect(row("Heads")).toBe("Heads12");
     await page.type("Throw", "1.5");
-    await page.shows("Take care: the throw, 1.5 m, is shorter than half a gap, 2 m.");
+    await page.shows("Take care: the throw, 1.5 m, is shorter than half the head spacing, 2 m.");
   });
 
   it("says how much of the pump the bed takes, and the run time", async () => {

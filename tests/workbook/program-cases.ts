@@ -135,7 +135,7 @@ export const WRONG: [string, Entries, string, string][] = [
   ],
   ["a step of 0", { ...good, Controller_Step_min: 0 }, SETTINGS, "The controller's step must be from 1/60 to 5 min."],
   ["a negative change-over", { ...good, Change_Over_s: -1 }, SETTINGS, "The change-over must be from 0 to 3600 s."],
-  ["a limit of 0", { ...good, Day_Limit_kL: 0 }, SETTINGS, "The limit of the day must be more than 0 kL."],
+  ["a limit of 0", { ...good, Day_Limit_kL: 0 }, SETTINGS, "The daily limit must be more than 0 kL."],
   ["a negative tank", { ...good, Tank_kL: -1 }, SETTINGS, "The tank must be more than 0 kL."],
   ["words for the refill", { ...good, Tank_Refill_Lmin: "bore" }, SETTINGS, "The refill must be 0 L/min or more."],
 ];

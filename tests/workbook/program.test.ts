@@ -120,7 +120,7 @@ describe("Program and Start times, calculated by LibreOffice with wrong values p
       else if (night.fits) {
         expect(status).toMatch(/^These start times belong to the Program/);
         expect(verifyNight(program, night.schedule)).toEqual([]);
-      } else expect(status).toMatch(/lines? needs? a look|^These start times take .* kL, but the limit of the day is/);
+      } else expect(status).toMatch(/lines? needs? a look|^These start times take .* kL, but the daily limit is/);
     });
   });
 });

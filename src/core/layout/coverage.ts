@@ -70,5 +70,5 @@ export function caution({ width, length, spacing, rowSpacing, profile, ...stand 
   const [across, along] = headCounts({ ...stand, arrangement: "inset", width, length, spacing, rowSpacing });
   const gap = Math.max(stand.arrangement === "centre" ? 0 : width / across, length / along);
   const reach = profile.distances[profile.distances.length - 1] as number;
-  return reach < gap / 2 ? `the throw, ${reach} m, is shorter than half a gap, ${gap / 2} m` : "";
+  return reach < gap / 2 ? `the throw, ${reach} m, is shorter than half the head spacing, ${gap / 2} m` : "";
 }

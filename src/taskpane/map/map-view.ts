@@ -81,6 +81,6 @@ export function mapView(
     number: (rate) => signed(rate - mean),
     said: "measured minus fitted, mm/h at each can",
     ...{ rates: ratesRead(moved), of: "cans" },
-    classes: { heading: "Difference, of the mean", ranges: DIFFERENCES },
+    classes: { heading: "Difference, in % of the mean", ranges: DIFFERENCES },
   };
 }

@@ -105,7 +105,7 @@ export function remedyWords(program: Program, remedy: Remedy): string {
     case "window":
       return `The last hours end ${minutesWords(remedy.minutes)} later, at ${clock(end + remedy.minutes)}`;
     case "limit":
-      return `A limit of the day of ${kL(remedy.to)} (now ${kL(program.limit!)})`;
+      return `A daily limit of ${kL(remedy.to)} (now ${kL(program.limit!)})`;
     case "tank":
       return `A tank of ${kL(remedy.to)} (now ${kL(program.tank!.volume)})`;
     case "multiplier": {

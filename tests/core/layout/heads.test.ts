@@ -125,7 +125,7 @@ describe("a layout is refused before any work", () => {
 it("a throw shorter than half a gap is allowed, with a caution", () => {
   const short = planOf({ profile: namedProfile("triangular", 1.5, 400) });
   expect(coverage(short).heads.length).toBe(36);
-  expect(caution(short)).toBe("the throw, 1.5 m, is shorter than half a gap, 2 m");
+  expect(caution(short)).toBe("the throw, 1.5 m, is shorter than half the head spacing, 2 m");
   expect(caution(planOf())).toBe("");
 });
 

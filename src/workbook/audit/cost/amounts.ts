@@ -75,7 +75,7 @@ const LINES: readonly Amount[] = [
     note: "From Pots; where the spacing is not known, as if all of it reached pots. After: the cans of now, their spread changed so that SC comes out as typed.",
   },
   {
-    label: "Of the bed's water, falls between pots",
+    label: "Share of the bed's water that falls between pots",
     unit: "share",
     format: "0 %",
     now: "Between_Pots_Share",

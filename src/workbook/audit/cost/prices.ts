@@ -82,7 +82,7 @@ const bands: CellSpec[] = [
   input(`E${BANDS_FLAT}`, MONEY, "Power_Tariff_Low"),
   answer(`F${BANDS_FLAT}`, priceOr("Power_Tariff", '"needs a tariff"'), MONEY, "One_Tariff"),
   input(`G${BANDS_FLAT}`, MONEY, "Power_Tariff_High"),
-  note(BANDS_FLAT, "Likely: from Water and cost; counts where no hours are filled in."),
+  note(BANDS_FLAT, "Likely: from Water and cost; used where no hours are filled in."),
   ...FOUR.flatMap((index): CellSpec[] => {
     const row = BAND + index;
     return [

@@ -125,7 +125,7 @@ export const RUN_TIME_LINES: readonly (string | Field)[] = [
   },
   {
     unit: "share",
-    label: "Of the bed's water, falls between pots",
+    label: "Share of the bed's water that falls between pots",
     format: "0 %",
     formula: "Between_Pots_Share",
     note: "From Pots: 1 - capture factor · area of the pot's top / spacing².",

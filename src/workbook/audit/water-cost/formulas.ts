@@ -82,13 +82,13 @@ export const worked: [label: string, name: string, formula: string, format: stri
     "0.00",
   ],
   [
-    "Used now, as counted",
+    "Used now, for cost",
     "Used_Now_kL",
     `IF(${isShare("In_Bed_Share")},${fromHeadsIfKnown("Used_Now_Heads_kL", NEEDS_RUNS)},Used_Now_Bed_kL)`,
     "#,##0.0",
   ],
   [
-    "Needed after, as counted",
+    "Needed after the change, for cost",
     "Needed_After_kL",
     `IF(${isShare("In_Bed_Share")},Needed_After_Heads_kL,Needed_After_Bed_kL)`,
     "#,##0.0",

@@ -27,7 +27,7 @@ export const DAY_CHECKS: readonly DataCheck[] = [
           'AND(Change_Over_s<>"",IF(COUNT(Change_Over_s)=1,OR(Change_Over_s<0,Change_Over_s>3600),TRUE))',
           '"The change-over must be from 0 to 3600 s."',
         ],
-        wrong("Day_Limit_kL", "The limit of the day must be more than 0 kL."),
+        wrong("Day_Limit_kL", "The daily limit must be more than 0 kL."),
         wrong("Tank_kL", "The tank must be more than 0 kL."),
         [
           'AND(Tank_Refill_Lmin<>"",IF(COUNT(Tank_Refill_Lmin)=1,Tank_Refill_Lmin<0,TRUE))',

@@ -35,7 +35,7 @@ const DAY: readonly DayLine[] = [
     name: "Limit_Left_kL",
     format: "0.0",
     formula: `IF(Day_Limit_kL="","no limit",IF(${isPositive("Day_Limit_kL")},IF(ISNUMBER(${WATER}),Day_Limit_kL-${WATER},"needs blocks"),"needs a limit above 0"))`,
-    says: `IF(ISNUMBER(Limit_Left_kL),IF(Limit_Left_kL<0,${rounded("-Limit_Left_kL")}&" kL over the limit of the day.","Within the limit of the day."),"")`,
+    says: `IF(ISNUMBER(Limit_Left_kL),IF(Limit_Left_kL<0,${rounded("-Limit_Left_kL")}&" kL over the daily limit.","Within the daily limit."),"")`,
   },
   {
     label: "In tank, with refill",

@@ -27,7 +27,7 @@ const SETTINGS: readonly (string | Field)[] = [
     note: "Run times are rounded up to it; blank: 1.",
   },
   {
-    label: "Limit of the day",
+    label: "Daily limit",
     name: "Day_Limit_kL",
     unit: "kL",
     allowed: number(0.001, 1e6, "kL"),

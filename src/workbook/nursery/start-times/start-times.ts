@@ -34,7 +34,7 @@ const STATUS = nestedIfs(
     ],
     [
       OVER_THE_LIMIT,
-      `"These start times take "&ROUND(${LITRES}/1000,1)&" kL, but the limit of the day is "&ROUND(Day_Limit_kL,1)&" kL."`,
+      `"These start times take "&ROUND(${LITRES}/1000,1)&" kL, but the daily limit is "&ROUND(Day_Limit_kL,1)&" kL."`,
     ],
     [
       "Lines_Not_Whole>0",
