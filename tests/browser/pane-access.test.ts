@@ -36,7 +36,7 @@ const READY = {
     Answer: NO_AUDIT,
     Layout: "Plan the cans",
     Cost: NO_AUDIT,
-    Share: "Make a share copy",
+    Share: "Check a copy",
     Demand: "A pot group",
     Schedule: "Fit the night",
     Register: "Add audits from files",

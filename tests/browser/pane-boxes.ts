@@ -40,7 +40,7 @@ export async function boxFindings(page: Page): Promise<string[]> {
     }
     for (const one of all) {
       const box = one.getBoundingClientRect();
-      const scrolls = one.closest(".wide, .unseen, [data-tabster-dummy]") !== null;
+      const scrolls = one.closest(".wide, .unseen, [data-tabster-dummy]") !== null || one.textContent === "";
       if (one instanceof HTMLElement && box.width > 0 && !scrolls && box.right > across.right + 1)
         found.push(`beyond the pane: ${said(one)}`);
     }

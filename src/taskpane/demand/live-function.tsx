@@ -38,7 +38,7 @@ export function LiveFunction({ host, keep, groups, selected }: Props) {
       <h3 id="canfall-demand-function">Check a figure with a function</h3>
       <p className="note">
         The sheets hold native formulas. These functions of Canfall, in the step Functions with their arguments, repeat
-        them in any cell.
+        them in any cell, in mm a day.
       </p>
       <div className="fields">
         {choose(

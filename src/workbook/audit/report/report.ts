@@ -103,6 +103,7 @@ export const REPORT: SheetSpec = {
   hidden: ["Y:Z"],
   widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
   heights: {
+    2: 30,
     3: 44,
     4: 28,
     [COUNTING]: 36,

@@ -37,6 +37,7 @@ export const START: SheetSpec = {
   roomy: true,
   widths: [5, 16, 78],
   heights: {
+    2: 33,
     3: 34,
     4: 50,
     ...heights(
