@@ -14,9 +14,11 @@ const isTyping = (place: HTMLElement | null) => {
 const FEWEST_SHEETS = 3;
 const isOurs = (sheets: readonly string[]) => sheets.filter(stepOfSheet).length >= FEWEST_SHEETS;
 
+const isPart = (some: readonly string[], all: readonly string[]) => some.every((sheet) => all.includes(sheet));
+
 /**
  * The pane follows the sheet that is selected, unless a field of the pane is being typed in or the pane itself went
- * there, and opens another workbook as it does the first one; the answer takes the sheet to a step that was chosen.
+ * there, and opens another workbook, not one with sheets added or taken away, as it does the first one; the answer takes the sheet to a step that was chosen.
  */
 export function useSheetFollows(
   host: Host,
@@ -37,7 +39,8 @@ export function useSheetFollows(
           const sheet = selection?.area.sheet ?? before.sheet;
           seen.current = { book, sheet, sheets };
           if (before.book !== book) {
-            if (before.book !== "" && !moves.current.opened) go(FIRST_STEP.read(snapshot));
+            const another = before.book !== "" && !isPart(before.sheets, sheets) && !isPart(sheets, before.sheets);
+            if (another && !moves.current.opened) go(FIRST_STEP.read(snapshot));
             moves.current.opened = false;
             return;
           }

@@ -77,10 +77,10 @@ export function FigureTable({
 }) {
   const shown = rows.filter((row) => columns.some(({ cells }) => cells[row]));
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keyboard
     <section
       className="wide"
       aria-label={columns.length > 1 ? "Layouts compared" : "Figures of the layout"}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls sideways must be reached by keyboard
       tabIndex={0}
     >
       <table className="figures">
