@@ -8,7 +8,7 @@ import { bedOf } from "./bed-arguments";
 const HEADER = ["cause", "weight %", "where", "next check"];
 
 /**
- * Table of what may be wrong with a bed, from its cans and heads: the verdict, then nine causes with weights [%] that sum to 100.
+ * Table of what may be wrong with a bed, from the cans and the places of heads alone (the step Answer also uses buckets, gauges and wind): the verdict, then nine causes with weights [%] that sum to 100.
  * @customfunction BED.CAUSES
  * @helpurl https://localhost:3000/help.html#bed-causes
  * @param grid Catches as laid out in the bed [any one unit], each 0 or more; blank or x: not read
@@ -51,7 +51,7 @@ export function bedCauses(
 }
 
 /**
- * Estimate, low and high end for the mean, CU or DU of the whole bed by a fit of the heads' overlap [unit of the grid, or %], in three cells side by side.
+ * The mean, CU or DU of the whole bed as its heads fit the cans, and the range that it probably lies in: estimate, low and high end [unit of the grid, or %], in three cells side by side.
  * @customfunction BED.INTERVAL
  * @helpurl https://localhost:3000/help.html#bed-interval
  * @param grid Catches of 16 to 200 cans as laid out in the bed [any one unit], each 0 or more; blank or x: not read
