@@ -158,7 +158,7 @@ describe("a night that takes more than the limit of the day", () => {
     );
     const { litres } = fitNight(FITTED[0]!.program, 1);
     expect(book!.at("Start times!A4")).toBe(
-      `These start times take ${Math.round(litres / 100) / 10} kL, but the limit of the day is 1.5 kL.`,
+      `These start times take ${Math.round(litres / 100) / 10} kL, but the daily limit is 1.5 kL.`,
     );
   });
 });
