@@ -63,7 +63,7 @@ function changed(book: FileBook, sheet: string, address: string, change: object)
 }
 
 /** A sheet of one's own is named, and accuses nobody. */
-const OWN_SHEET = "Bed 7: is a sheet that the workbook does not have.";
+const OWN_SHEET = "Bed 7: is a sheet that Canfall's own workbook does not have.";
 
 describe("a Coverage sheet that was painted from other cells", () => {
   let copies: Uint8Array[];

@@ -77,7 +77,9 @@ describe("a share copy of a workbook with functions of the add-in", () => {
   it("is found untouched, also after LibreOffice has saved it", async () => {
     for (const file of [copy, saved]) {
       const { findings, facts } = await checkCopy(file);
-      expect(findings.map(({ text }) => text)).toEqual(["Hidden: is a hidden sheet that the workbook does not have."]);
+      expect(findings.map(({ text }) => text)).toEqual([
+        "Hidden: is a hidden sheet that Canfall's own workbook does not have.",
+      ]);
       expect(facts.kind).toBe("share copy of 2026-11-25, workbook without the audit's sheets");
     }
   });

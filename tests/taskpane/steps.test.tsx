@@ -75,7 +75,8 @@ describe("readings of an audit", () => {
   });
 
   it("come with the workbook's own words on what is wrong, and the way to them", async () => {
-    const edge = "No cans within 0.6 m of these edges: top. Add some, or call it interior only.";
+    const edge =
+      "No cans within 0.6 m of these edges: top. Add cans there, or say that the result is of the interior only.";
     const wrong = "1 reading is neither a number from 0 up nor x, first in C11 (below 0): type again.";
     const checks = {
       A20: "Readings",

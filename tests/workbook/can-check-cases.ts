@@ -38,7 +38,7 @@ export const CAN_CASES: readonly Case[] = [
       [
         "Cans",
         "Edge cans",
-        "No cans within 0.6 m of these edges: right, top, bottom. Add some, or call it interior only.",
+        "No cans within 0.6 m of these edges: right, top, bottom. Add cans there, or say that the result is of the interior only.",
       ],
       ["Cans", "Mean catch", "Mean catch 0.1 mm, under 2.3: run the test longer; 5 mm is better."],
       ["Cans", "Wind", "Wind up to 4.5 m/s, over 4: stop watering, test again in calm air."],
@@ -62,7 +62,11 @@ export const CAN_CASES: readonly Case[] = [
         "Can spacing",
         "Cans are half as far apart as heads, which misleads: use about 0.6 of the head spacing.",
       ],
-      ["Cans", "Edge cans", "No cans within 0.6 m of these edges: right. Add some, or call it interior only."],
+      [
+        "Cans",
+        "Edge cans",
+        "No cans within 0.6 m of these edges: right. Add cans there, or say that the result is of the interior only.",
+      ],
       ["Cans", "Wind", "Wind up to 3 m/s, over 2.2: it skews the pattern; test at a calmer hour."],
       ["Cans", "Rate", "Mean rate 178.3 mm/h is outside 2 to 60: check mouth, minutes, and that readings are mL."],
       [
@@ -181,7 +185,7 @@ export const CAN_CASES: readonly Case[] = [
       Cans_Across_m: [[0.5, "", 6, 8.75, 11.5]],
       Cans_Readings: grid(5, 5, 20).map((line) => line.map((reading, index) => (index === 1 ? "" : reading))),
     },
-    said: [["Cans", "Positions", "A position is left out before I5: start at the first column and row."]],
+    said: [["Cans", "Positions", "A position is missing before I5: start at the first column and row."]],
   },
   {
     title: "two equal positions across",

@@ -46,7 +46,7 @@ describe("Demand says in words, calculated by LibreOffice,", () => {
     expect(said("covered")).toEqual([WEIGH, "needs weighings", WEIGH]);
     expect(said("covered, weather typed")).toEqual([WEIGH, "needs weighings", WEIGH]);
     const [millimetre, depth, how] = said("covered, weighed in January");
-    expect(millimetre).toBe("weighed pots only: under cover");
+    expect(millimetre).toBe("from weighings only (under cover)");
     expect(depth).toBeCloseTo(100_000 / (140 ** 2 * (Math.PI / 4)), 9); // 100 mL a day
     expect(how).toBe("only 2 pots weighed: 100 ± 0 mL");
     const book = books.get("covered, weighed in January")!;

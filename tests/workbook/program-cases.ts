@@ -122,7 +122,7 @@ export const WRONG: [string, Entries, string, string][] = [
     "one line that is not whole among the checks",
     first(changed(3, "")),
     `C${CHECKS_FROM + 4}`,
-    "1 line is not complete or not right: see what is said there.",
+    "1 line is incomplete or wrong: see what is said there.",
   ],
   ["a pair of one", { ...good, Program_Apart: [["Bed 1", "Bed 1"]] }, "R5", "twice the same block"],
   ["a month of 13", { ...good, Program_Month: 13 }, SETTINGS, "The month must be a whole number from 1 to 12."],

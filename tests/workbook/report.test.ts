@@ -63,7 +63,9 @@ describe("the report, calculated by LibreOffice", () => {
   it("shows the water bill of Water and cost", () => {
     const bill = calm.named("Result_Cost");
     expect(typeof bill).toBe("number");
-    const [place] = calm.places.filter((at) => at.startsWith("Report!A") && calm.at(at) === "Water bill for it [AUD]");
+    const [place] = calm.places.filter(
+      (at) => at.startsWith("Report!A") && calm.at(at) === "Cost of the water needed now [AUD]",
+    );
     expect(calm.at(place!.replace("!A", "!B"))).toBe(bill);
   });
 

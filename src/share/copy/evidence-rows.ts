@@ -63,7 +63,7 @@ function weighting(book: FileBook): string[] {
   if (typeof byArea !== "boolean" && byArea !== 1 && byArea !== 0) return [];
   return [
     byArea
-      ? "Each can is weighted by the area that it is for: half-way lines to its neighbours and the bed's edges."
+      ? "Each can is weighted by the area that it is for: out to half-way to its neighbours, or to the bed's edge."
       : "Each can has equal weight: places of the cans or sides of the bed were not typed.",
   ];
 }

@@ -15,7 +15,7 @@ const HOW: Readonly<Record<string, string>> = {
   "CAN.AREAS":
     "width times length of the strip of bed that is nearest to each can's column and row: half-way lines to its neighbours and the bed's edges",
   "SC.PATCH":
-    "mean of all cans over the mean of the driest patch: of all rectangles of neighbouring cans that just cover the share given, the one with the lowest mean",
+    "mean of all cans / mean of the driest patch, the rectangle of neighbouring cans with the lowest mean among those that just cover the share given",
   INTERVAL:
     "bias-corrected and accelerated bootstrap interval (Efron 1987): readings sorted, 2,000 resamples from a generator with a fixed seed, ends interpolated between order statistics; where areas are given, pairs of catch and area are resampled",
   SUMMARY:

@@ -72,7 +72,12 @@ function removeAddIn({ parts, main, sheets }: FileBook, replaced: readonly Repla
 
 function styled({ parts, main }: FileBook) {
   const part = onlyRelation(relationsOf(parts, main), "styles")?.part ?? "";
-  if (!parts.has(part)) throw new InputError("the workbook", "be as a spreadsheet program saves it", "no styles");
+  if (!parts.has(part))
+    throw new InputError(
+      "the workbook",
+      "be saved by a spreadsheet program first: open it there, save it, try again",
+      "no styles",
+    );
   const { styles, looks } = withEvidenceLooks(textOf(parts, part));
   parts.set(part, new TextEncoder().encode(styles));
   return looks;

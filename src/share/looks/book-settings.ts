@@ -110,7 +110,7 @@ function sheetStateFindings({ workbook, others }: FileBook, own: ReadonlySet<str
       const name = given.get("name") ?? "";
       return own.has(name.toLowerCase())
         ? misleading(name, "the sheet is hidden", "in sight", "hidden")
-        : added(name, "is a hidden sheet that the workbook does not have");
+        : added(name, "is a hidden sheet that Canfall's own workbook does not have");
     }),
     ...others.map(({ name, kind }) =>
       kind === "chartsheet"

@@ -54,7 +54,9 @@ function relationFindings({ parts, main }: FileBook): Finding[] {
     const kind = type.split("/").at(-1) ?? "";
     if (NAMED_RELATIONS[kind]) return [added(FILE, NAMED_RELATIONS[kind])];
     if (CARRIED[kind] || USUAL_RELATIONS.some((usual) => type.endsWith(`/${usual}`))) return [];
-    return [misleading(FILE, `points to a part that the workbook does not have (${kind.slice(0, 40)})`)];
+    return [
+      misleading(FILE, `holds a link to a part that Canfall's own workbook does not have (${kind.slice(0, 40)})`),
+    ];
   });
 }
 

@@ -74,7 +74,7 @@ export function ownSheetFindings(book: FileBook, specs: readonly SheetSpec[], kn
     if (names.has(sheet.name)) return [];
     const like = nameLike(sheet.name, [...names]);
     const copy = like ?? specs.find((spec) => alikeCells(sheet, spec) >= FEWEST_ALIKE)?.name;
-    if (!copy) return [added(sheet.name, "is a sheet that the workbook does not have")];
+    if (!copy) return [added(sheet.name, "is a sheet that Canfall's own workbook does not have")];
     const sign = strangeSign(sheet.name);
     return [
       misleading(

@@ -63,10 +63,10 @@ function ownChecks(own: OwnSheet): ReadonlyMap<string, TypedCheck> {
 
 /** How a check of a file differs from the workbook's own at a cell; "" where it does not. */
 function differs(own: TypedCheck | undefined, { given }: XmlElement, type: string, asks: string | null): string {
-  if (!own) return "checks what is typed, where the workbook does not";
+  if (!own) return "checks what is typed, where Canfall's own workbook does not";
   const bounds = type === "list" || type === "custom" || (given.get("operator") ?? "between") === "between";
   if (own.type !== type || own.asks !== asks || !bounds) {
-    return "lets other values be typed than the workbook does";
+    return "lets other values be typed than Canfall's own workbook does";
   }
   const title = given.get("errorTitle") ?? "";
   if ((given.get("error") ?? "") !== own.says || (title !== "" && title !== CHECK_TITLE))

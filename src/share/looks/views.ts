@@ -189,7 +189,10 @@ function otherParts(own: OwnSheet, frame: XmlElement): Finding[] {
     if (twice) return [misleading(own.name, `holds ${child.name} twice, of which programs read one or the other`)];
     if (isMain(child.space) && USUAL.has(child.name)) return [];
     return [
-      misleading(own.name, `holds ${WORDS[child.name] ?? `a part that the workbook does not have (${child.name})`}`),
+      misleading(
+        own.name,
+        `holds ${WORDS[child.name] ?? `a part that Canfall's own workbook does not have (${child.name})`}`,
+      ),
     ];
   });
 }

@@ -52,8 +52,8 @@ export function CostStep({ host, keep }: StepProps) {
       <section aria-labelledby={`${id}-cost`}>
         <h2 id={`${id}-cost`}>Cost</h2>
         <p>
-          The open workbook has no sheet Cost: it holds no audit, or one that was made before there was such a sheet.
-          The step Set up opens one.
+          The open workbook has no sheet Cost: it holds no audit, or the audit is older than that sheet. Open a new
+          audit in the step Set up.
         </p>
         <NoAudit host={host} keep={keep} />
       </section>

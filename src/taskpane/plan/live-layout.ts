@@ -47,7 +47,7 @@ export function layoutSheet(entries: LayoutEntries): Input[][] {
   points.forEach((point, index) => {
     rows[PROFILE_ROW - 1 + index]!.splice(4, 2, ...point);
   });
-  rows[compareRow - 2]![0] = "The usual five with these heads, as far apart along as across";
+  rows[compareRow - 2]![0] = "Five usual layouts with these heads, same spacing along and across";
   rows[compareRow - 1]![0] = `=CANFALL.LAYOUT.COMPARE(B4,B5,B6,B8,B9,${shape},B13)`;
   rows[coverageRow - 2]![0] = "Rate in the bed [mm/h], rows along its length";
   rows[coverageRow - 1]![0] = `=CANFALL.LAYOUT.COVERAGE(B4,B5,B6,B8,B9,B10,B11,${shape},B13,B7)`;

@@ -81,7 +81,7 @@ export async function addAudits(
     added.length > 0
       ? `${count(added.length)} added from ${reference(lineArea(book, added[0]!.index))} on. Undo takes them out.`
       : "No audit was added.",
-    twice.length > 0 && `In two files, taken from the first: ${twice.map(titleOf).join(", ")}.`,
+    twice.length > 0 && `In more than one file, only the first of them used: ${twice.map(titleOf).join(", ")}.`,
     left.length > 0 && `The register is full: no line is left for ${left.map(titleOf).join(", ")}.`,
   ]
     .filter(Boolean)

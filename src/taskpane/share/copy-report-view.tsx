@@ -80,7 +80,7 @@ function Sentences({ label, sentences }: { label: string; sentences: readonly st
 const CLASSES: readonly [FindingClass, string][] = [
   ["changed", "Changed"],
   ["hides or misleads", "Hides or misleads"],
-  ["added", "Added, which accuses nobody"],
+  ["added", "Added, harmless"],
 ];
 const MAIN = ["Used_MAR", "Used_CU", "Used_DU", "Used_SC_Can", "Result_Run_Time_min", "Result_Water_kL"];
 

@@ -15,7 +15,7 @@ const EARLIER: Readonly<Record<string, { kept: () => Promise<{ deflated: string 
       "walk-through before the test, and leaves over the cans",
       "no leaching is advised where the water may be salty and its EC is not typed",
       "limits from memory say so",
-      "places of heads, throw and supply side, from which the cause is read",
+      "places of heads, throw and supply side, from which the cause is found",
       "water used now by minutes and runs where nothing is metered",
       "no fertiliser is lost where run-off is returned",
     ],

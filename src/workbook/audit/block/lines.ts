@@ -109,7 +109,7 @@ export const BLOCK_LINES: readonly (string | Field)[] = [
     "Compass bearing from the top row of cans to the bottom row; 0 north, 90 east. Leave it blank when unknown.",
   ),
   counted("Beds on the valve", "Beds_On_Valve", "beds", 500, "Beds that are watered when this valve is open."),
-  counted("Beds tested", "Beds_Tested", "beds", 500, "Of those; each has a workbook of its own."),
+  counted("Beds tested", "Beds_Tested", "beds", 500, "How many of these beds were tested: one workbook for each."),
   text("Other beds, tested", "Beds_Also_Tested", "Names of beds on this valve that have a workbook of their own."),
   text("Other beds, not tested", "Beds_Not_Tested", "Names; they get what the tested ones are given."),
   "Heads",

@@ -85,7 +85,7 @@ export const CAN_CHECKS: readonly DataCheck[] = [
     ],
     [
       `${farSides}<>""`,
-      `"No cans within ${EDGE} m of these edges: "&SUBSTITUTE(TRIM(${farSides})," ",", ")&". Add some, or call it interior only."`,
+      `"No cans within ${EDGE} m of these edges: "&SUBSTITUTE(TRIM(${farSides})," ",", ")&". Add cans there, or say that the result is of the interior only."`,
     ],
   ),
   check(

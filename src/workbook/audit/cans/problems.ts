@@ -89,7 +89,7 @@ const POSITIONS_PROBLEM = nestedIfs(
     ],
     [
       `${pairs(neighboursAcross, gap)}+${pairs(neighboursAlong, gap)}>0`,
-      `"A position is left out before "&${firstOf(NEIGHBOURS.map((pair) => [gap(...pair), pair[1]]))}&": start at the first column and row."`,
+      `"A position is missing before "&${firstOf(NEIGHBOURS.map((pair) => [gap(...pair), pair[1]]))}&": start at the first column and row."`,
     ],
     [
       `${pairs(neighboursAcross, falling)}+${pairs(neighboursAlong, falling)}>0`,

@@ -69,7 +69,7 @@ const steps: CellSpec[] = [
           "By steps of kL a year: each price holds for its own step only.",
           "Fill the steps from the first on, ends rising.",
           "The last step has no end: leave it blank.",
-          "Up to four; the steps go before the one price.",
+          "Up to four. Filled in, they replace the one price.",
         ][index]!,
       ),
     ];
@@ -96,7 +96,7 @@ const bands: CellSpec[] = [
         [
           "Either hours: each line begins where the one above ends.",
           "The run then counts from its start below, without its rests.",
-          "Or the share of the run in each price, together 1; shares go first.",
+          "Or type each price's share of the run, together 1: shares replace the hours.",
           "Up to four; they go before the one tariff.",
         ][index]!,
       ),

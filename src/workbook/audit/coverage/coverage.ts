@@ -175,7 +175,7 @@ export const COVERAGE: SheetSpec = {
       at: `A${LAST_ROW + 1}:${LAST_COLUMN}${LAST_ROW + 1}`,
       kind: "note",
       value:
-        "Classes are by the mean of the bed as on Results; where other cans are shown, by their mean. What the picture draws on is in hidden columns to the right of it.",
+        "Classes are by the mean of the bed as on Results; where other cans are shown, by their mean. The picture's data are in hidden columns to its right.",
     },
     {
       at: `A${LAST_ROW + 2}:${LAST_COLUMN}${LAST_ROW + 2}`,

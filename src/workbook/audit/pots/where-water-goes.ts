@@ -94,7 +94,7 @@ const ALL: readonly [label: string, name: string, formula: string][] = [
   ["The neediest", "Groups_Neediest", `IF(ISNUMBER(Groups_Depth_mm),${neediest}""${")".repeat(GROUPS.length)},"")`],
   ["Share of the water that reaches pots", "Reached_Share", `IF(Groups_In_Use=0,${ONE_SIZE},${GROUPS_REACHED})`],
   [
-    "Share of that which drains",
+    "Share of it that drains",
     "Groups_Drained",
     `IF(Groups_Problem<>"",Groups_Problem,IF(AND(Groups_In_Use>0,COUNT(${column("L")})=Groups_In_Use),SUMPRODUCT(${column("Q")},${column("L")})/SUM(${column("Q")}),""))`,
   ],

@@ -70,7 +70,7 @@ const WATER = [
   [`"${WATER_FIGURES.NOW.name}"`, "Result_Water_kL", "#,##0"],
   ['"Needed after"', "Needed_After_kL", "#,##0"],
   [`"${WATER_FIGURES.SAVED.short}"`, "Saved_kL", "#,##0"],
-  ['"Water bill for it"&IF(Currency="",""," ["&Currency&"]")', "Result_Cost", "#,##0.00"],
+  ['"Cost of the water needed now"&IF(Currency="",""," ["&Currency&"]")', "Result_Cost", "#,##0.00"],
   [`"${ENTRIES.Water_Days.label} a year"`, given("Water_Days"), "0"],
   ['"Beds on the valve"', given("Beds_On_Valve"), "0"],
   ['"Currency"', given("Currency")],

@@ -24,7 +24,7 @@ export const keyCells = (top: number): CellSpec[] => [
     at: `A${top}:C${top + 2}`,
     kind: "note",
     value:
-      "Coverage: each can against the mean of the bed; the key is under the picture. x: not read. Tiles are of one size, whatever ground a can is for. Places in metres and the rate of each can are on the sheet Coverage.",
+      "Coverage: each can against the mean of the bed; the key is under the picture. x: not read. All tiles have one size, also where cans are for different areas. Places in metres and the rate of each can are on the sheet Coverage.",
   },
   ...["Class", "% of mean, over", "mm/h, over"].map(
     (value, index): CellSpec => ({ at: `E${top + index}:J${top + index}`, kind: "unit", value }),

@@ -63,7 +63,7 @@ export const WATER_A_YEAR: readonly Twofold[] = [
     headsName: "Needed_After_Heads_kL",
     bed: yearOf("Valve_Multiplier_After"),
     heads: overShare("Needed_After_Bed_kL", "After_Share_Used"),
-    note: "The same with the SC after the change, made on all beds of the valve.",
+    note: "As above, with the SC after the change; the change is made on all beds of the valve.",
   },
 ];
 

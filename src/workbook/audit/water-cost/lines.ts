@@ -60,7 +60,7 @@ export const NEED_LINES: readonly (string | Field)[] = [
     formula: fromHeadsIfKnown("Needed_Now_Heads_kL", "Needed_Now_Bed_kL"),
   },
   {
-    label: "Water bill for it, at the likely price",
+    label: "Cost of that water, at the likely price",
     name: "Result_Cost",
     unit: "a year",
     format: "#,##0.00",

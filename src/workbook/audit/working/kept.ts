@@ -33,7 +33,7 @@ const CAUSE = whileFresh(
   ["Cause_Stamp", "Inputs_Stamp"],
   '"What may be wrong: "&Cause_Text&" Next: "&Cause_Next&"."&IF(Cause_Measured&""="",""," Used beside the cans: "&Cause_Measured&".")',
   {
-    none: '"What may be wrong is not read yet: the step Answer of Canfall\'s pane reads it from cans and heads."',
+    none: '"What may be wrong is not known yet: the step Answer of Canfall\'s pane finds it from cans and heads."',
     stale:
       '"What may be wrong is out of date: readings, places or heads were changed since it was read. The step Answer of Canfall\'s pane reads it again."',
   },

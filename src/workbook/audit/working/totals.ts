@@ -84,7 +84,7 @@ const LINES: [label: string, name: string, formula: string, format?: string][] =
     "Basis_Words",
     'IF(Multiplier_Basis="low quarter","the driest quarter of the bed",IF(Multiplier_Basis="share of pots",IF(Share_Known,ROUND(100*Share_Wanted,0)&" %","a share")&" of the pots","the driest pot"))',
   ],
-  ["Multiplier of the valve's run", "Valve_Multiplier", timesFactor("Gross_Multiplier", "Valve_Factor"), "0.000"],
+  ["Run-time multiplier of the valve", "Valve_Multiplier", timesFactor("Gross_Multiplier", "Valve_Factor"), "0.000"],
   [
     "The same after the change",
     "Valve_Multiplier_After",
@@ -117,7 +117,7 @@ const LINES: [label: string, name: string, formula: string, format?: string][] =
   ],
   ["Rows that hold readings", "Grid_Rows", `COUNTIF($U$${FIRST_ALONG}:$U$${FIRST_ALONG + MOST_ALONG - 1},">0")`],
   [
-    "What evenness still needs",
+    "What uniformity still needs",
     "Lack_Readings",
     'IF(Readings_Problem<>"","fix the readings: see Cans",IF(Cans_Counted=0,"needs readings",IF(Cans_Counted<2,"needs 2 cans",IF(SUM(Work_Reading)>0,"","every can is dry"))))',
   ],

@@ -69,7 +69,7 @@ export function millimetreFormula(group: number): string {
       aboveZero("area", area, "m²"),
       [
         underCoverOnly(group),
-        `IF(SUM(${weighed("Weighed_Pots", group, 0)}:${weighed("Weighed_Pots", group, 11).split("!")[1]})>0,"weighed pots only: under cover","needs weighings: ${UNDER_COVER}")`,
+        `IF(SUM(${weighed("Weighed_Pots", group, 0)}:${weighed("Weighed_Pots", group, 11).split("!")[1]})>0,"from weighings only (under cover)","needs weighings: ${UNDER_COVER}")`,
       ],
       [`AND(${coefficient}="",${area}="")`, '"needs coefficient and area"'],
       [`${coefficient}=""`, '"needs coefficient"'],

@@ -38,7 +38,7 @@ const LINES: readonly (string | Field)[] = [
     unit: "g",
     name: after,
     allowed: mass,
-    note: "Both again, as soon as the water stops, leaves shaken dry: all that the plant caught is in them.",
+    note: "When the water stops, shake the leaves dry and weigh both again at once: the gain is all that the plant caught.",
   },
   {
     label: "After pouring off",

@@ -41,6 +41,6 @@ export const DAY_CHECKS: readonly DataCheck[] = [
   { label: "Kept apart", formula: looks(`$R$5:$R$${LAST_PAIR}`, " pair", " pairs") },
   {
     label: "Blocks",
-    formula: `IF(${SHOWN}=0,"",IF(${WHOLE}<${SHOWN},${counted(LEFT, " line is", " lines are")}&" not complete or not right: see what is said there.",IF(${STRONG}>0,${counted(STRONG, " block wants", " blocks want")}&" more flow than the pump gives.","ok")))`,
+    formula: `IF(${SHOWN}=0,"",IF(${WHOLE}<${SHOWN},${counted(LEFT, " line is", " lines are")}&" incomplete or wrong: see what is said there.",IF(${STRONG}>0,${counted(STRONG, " block wants", " blocks want")}&" more flow than the pump gives.","ok")))`,
   },
 ];

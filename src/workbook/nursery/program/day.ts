@@ -27,7 +27,7 @@ const DAY: readonly DayLine[] = [
     name: WATER,
     format: "0.0",
     formula: `IF(COUNT(${ofBlocks("N")})=0,"needs blocks",SUM(${ofBlocks("N")})/1000)`,
-    says: `IF(ISNUMBER(${WATER}),"Of "&${counted(`COUNT(${ofBlocks("N")})`, " block", " blocks")}&", run times rounded up to the step"&IF(${SHOWN}>${WHOLE},"; "&${counted(LEFT, " line is", " lines are")}&" not complete or not right","")&".","")`,
+    says: `IF(ISNUMBER(${WATER}),"Of "&${counted(`COUNT(${ofBlocks("N")})`, " block", " blocks")}&", run times rounded up to the step"&IF(${SHOWN}>${WHOLE},"; "&${counted(LEFT, " line is", " lines are")}&" incomplete or wrong","")&".","")`,
   },
   {
     label: "Left of the limit",

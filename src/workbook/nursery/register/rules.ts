@@ -2,7 +2,7 @@ import type { CellSpec } from "../../form/sheet-spec";
 import { TREND_TOP } from "./trend-places";
 
 const RULES = [
-  "Compared only on the same basis: the grid of cans, the cans read, the class of the mean wind (up to 2.2, up to 4, over 4 m/s) and the kind of SC are known and the same. Changes are this audit less the earlier one.",
+  "Two audits are compared only where these are known and the same in both: grid of cans, cans read, class of the mean wind (up to 2.2, up to 4, over 4 m/s) and kind of SC. A change is this audit minus the earlier one.",
   "Water is compared only where both audits are for the same area.",
   "A re-test is due the stated months after the last audit of a block, or at once where its last two mean pressures differ by more than the stated share of the one before.",
   "A line that is not ok takes no part. Names of site and block count as the same whatever their capitals.",
