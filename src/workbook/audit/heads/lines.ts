@@ -61,7 +61,7 @@ export const HEAD_FIGURES: readonly (string | Field)[] = [
     unit: "L/h",
     name: "Maker_Flow_Lh",
     allowed: number(0.1, 20000, "L/h"),
-    note: "Of this head and nozzle, from the maker's sheet,",
+    note: "From the maker's sheet, for this head and nozzle.",
   },
   {
     label: "at the pressure",

@@ -133,7 +133,7 @@ const STEPS: readonly Step[] = [
   },
   {
     label: "Net radiation Rn",
-    note: "Eq. 38 to 40, MJ/m²/day: 0.77 Rs less the longwave that leaves; 4.903 · 10⁻⁹ per K⁴; Rs / Rso at most 1",
+    note: "Eq. 38 to 40, MJ/m²/day: 0.77 Rs minus net longwave radiation; Stefan-Boltzmann constant 4.903 · 10⁻⁹ per K⁴; Rs / Rso at most 1",
     formula: (at, typed) => {
       const [solar, clear, air] = [at("Solar radiation Rs"), at("Clear sky Rso"), at("Vapour pressure ea [kPa]")];
       const black = `4.903/10^9*((${typed("C")}+273.16)^4+(${typed("B")}+273.16)^4)/2`;
