@@ -68,7 +68,7 @@ export const HEAD_FIGURES: readonly (string | Field)[] = [
     unit: "kPa",
     name: "Maker_Pressure_kPa",
     allowed: number(1, 2000, "kPa"),
-    note: "at this pressure.",
+    note: "The pressure that the maker gives for that flow.",
   },
   {
     label: "Flow to expect",
