@@ -94,7 +94,8 @@ function listEnd(view: DataView, end: number): number {
 
 /** Whether the fields behind a listed name give the part another one (APPNOTE 4.6.9). */
 function givesOtherName(view: DataView, start: number, length: number): boolean {
-  for (let at = start; at + 4 <= start + length; at += 4 + view.getUint16(at + 2, true)) {
+  const end = Math.min(start + length, view.byteLength);
+  for (let at = start; at + 4 <= end; at += 4 + view.getUint16(at + 2, true)) {
     if (view.getUint16(at, true) === UNICODE_NAME) return true;
   }
   return false;
