@@ -4,6 +4,7 @@ import { checkCopy } from "../../src/share/check/check-copy";
 import { shareCopy } from "../../src/share/copy/share-copy";
 import { BOOK_KINDS } from "./forged/book-kinds";
 import { CELL_KINDS } from "./forged/cell-kinds";
+import { CHART_KINDS } from "./forged/chart-kinds";
 import { ForgedFile } from "./forged/forged-file";
 import { FOURTH_KINDS } from "./forged/fourth-kinds";
 import { FURTHER_KINDS } from "./forged/further-kinds";
@@ -22,6 +23,7 @@ const ALL = [
   ...FURTHER_KINDS,
   ...PACKED_KINDS,
   ...FOURTH_KINDS,
+  ...CHART_KINDS,
 ];
 const A_TENTH = ALL.filter((_, index) => index % 10 === 4);
 
@@ -54,6 +56,26 @@ describe("forged copies, a tenth of the kinds", () => {
       ["changed", `The reading in Cans!H8 (row 3, column 2 of the cans) ${said}`],
     ]);
     expect(follows.length).toBeGreaterThan(50);
+  });
+
+  // ECMA-376 part 1, 21.2.2 and 20.1: a layout by hand within the chart, words as they fit, the grey of words by default.
+  it("a chart as other programs may save it, or moved a little, accuses nobody", async () => {
+    const file = new ForgedFile(copy);
+    const change = (from: string | RegExp, to: string) => file.change("xl/charts/chart1.xml", from, to);
+    change(
+      "<c:plotArea>",
+      '<c:plotArea><c:layout><c:manualLayout><c:layoutTarget val="inner"/><c:xMode val="edge"/><c:yMode val="edge"/><c:x val="0.1"/><c:y val="0.15"/><c:w val="0.85"/><c:h val="0.6"/></c:manualLayout></c:layout>',
+    );
+    change('<c:legendPos val="b"/>', '<c:legendPos val="b"/><c:layout/>');
+    change(/(<c:valAx>.*?)<a:bodyPr\/>/, '$1<a:bodyPr rot="-60000000" vert="horz"/>');
+    change(
+      '<a:rPr sz="1200" b="1"/>',
+      '<a:rPr sz="1200" b="1"><a:solidFill><a:schemeClr val="tx1"><a:lumMod val="65000"/><a:lumOff val="35000"/></a:schemeClr></a:solidFill></a:rPr>',
+    );
+    change("<c:gapWidth", '<c:dLbls><c:showVal val="0"/><c:showSerName val="0"/></c:dLbls><c:gapWidth');
+    change("</c:plotArea>", '<c:spPr><a:solidFill><a:schemeClr val="bg1"/></a:solidFill></c:spPr></c:plotArea>');
+    const { agrees, findings } = await checkCopy(file.bytes());
+    expect({ agrees, findings }).toEqual({ agrees: true, findings: [] });
   });
 
   it.each(PLAN_KINDS.filter((_, index) => index % 10 === 1).map((forgery) => [forgery.kind, forgery] as const))(

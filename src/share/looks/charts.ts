@@ -5,10 +5,12 @@ import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
 import { sameNumber } from "../check/agreement";
 import { added, type Finding, misleading } from "../finding";
 import { shortened } from "../shortened";
+import { areColumnsOtherwise, isAltered, isFaint, isLabelled, isLaidOtherwise, isTurned } from "./chart-looks";
 import { contrast } from "./colours";
 import type { OwnSheet } from "./own-sheet";
 
-const PLAIN_FORMAT = /^[#,0.%@ a-z\\/:-]*$/i;
+/** Formats that show a number or a day as it is: no scale, no further digits or words. */
+const PLAIN_FORMAT = /^(General|@|[#,0]*0(\.0+)?|([ymd]|\\?[-/. :])+)?$/i;
 /** A program writes so for a title without words. */
 const NO_WORDS = "None";
 /** Some programs write the name of a series as a formula. */
@@ -45,11 +47,14 @@ interface Drawn {
   /** A picture or a pattern is in it. */
   filledIn: boolean;
   legend: boolean;
+  /** All that it is made of. */
+  all: XmlElement[];
 }
 
 const WORDS_IN = ["txPr", "rPr", "defRPr"];
 const BEHIND = ["chartSpace", "plotArea"];
 const LIGHT = 1.6;
+const WHITE = ["bg1", "lt1"];
 
 /** Whether words are of nearly the colour of paper, or what is behind a chart is of another. */
 function isUnreadable(element: XmlElement): boolean {
@@ -60,7 +65,11 @@ function isUnreadable(element: XmlElement): boolean {
   if (WORDS_IN.includes(element.name)) return onPaper(element).some((reads) => !(reads >= LIGHT));
   if (!BEHIND.includes(element.name)) return false;
   const fill = childNamed(childNamed(element, "spPr"), "solidFill");
-  return fill !== undefined && onPaper(fill).some((reads) => !(reads < LIGHT));
+  if (!fill) return false;
+  const ofTheme = fill.children.some(
+    ({ name, given }) => name === "schemeClr" && !WHITE.includes(given.get("val") ?? ""),
+  );
+  return ofTheme || onPaper(fill).some((reads) => !(reads < LIGHT));
 }
 
 /** What a chart draws. */
@@ -79,7 +88,7 @@ function drawnBy({ parts }: FileBook, part: string): Drawn {
       ),
     ],
     bent:
-      has("logBase", "min", "max", "crossesAt") ||
+      has("logBase", "min", "max", "crossesAt", "majorUnit", "tickLblSkip") ||
       all.some(({ name, given }) => name === "crosses" && given.get("val") !== "autoZero") ||
       all.some(({ name, given }) => name === "orientation" && given.get("val") === "maxMin"),
     literal: has(...LITERAL),
@@ -92,10 +101,12 @@ function drawnBy({ parts }: FileBook, part: string): Drawn {
     grouping: all.find(({ name }) => name === "grouping")?.given.get("val") ?? "standard",
     leftOut:
       all.some(({ name }) => LEFT_OUT.test(name)) ||
+      all.some(({ name, given }) => name === "tickLblPos" && given.get("val") === "none") ||
       all.some(({ name, given }) => name === "delete" && given.get("val") !== "0" && given.get("val") !== "false") ||
       all.some(({ given }) => Number(given.get("sz") ?? LEAST_LETTERS) < LEAST_LETTERS),
     filledIn: has(...FILLED_IN) || all.some(isUnreadable),
     legend: has("legend"),
+    all,
   };
 }
 
@@ -181,17 +192,24 @@ export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly st
       (word) => ![title, ...axes, ...drawn.map(({ name }) => name), NO_WORDS].some((known) => known.includes(word)),
     );
     const otherKind =
-      drawing.kinds.join() !== KINDS[type] || (type === "bar" && (drawing.grouping === "stacked") !== !!stacked);
+      drawing.kinds.join() !== KINDS[type] ||
+      (type === "bar" && (drawing.grouping === "stacked") !== !!stacked) ||
+      (type === "bar" && areColumnsOtherwise(drawing.all, !!stacked));
     const colours = series.map((one) => [...within(one)].map(({ given }) => given.get("val")?.toLowerCase()));
     const otherColour =
       drawn.some(({ colour }, i) => !colours[i]?.includes(colour.slice(1).toLowerCase())) ||
+      drawing.all.some(isAltered) ||
       (type === "bar" && series.some((one) => !isFilled(one)));
+    const unread = drawing.all.some((one) => isTurned(one) || (WORDS_IN.includes(one.name) && isFaint(one)));
     return [
       ...said(literal || !isSame(here, wanted), `the chart "${title}" draws other cells than the workbook's`),
       ...said(title !== "" && !all.includes(title), "a chart has another title", title, shortened(all, 60)),
       ...said(strange.length > 0, `the chart "${title}" says "${shortened(strange[0] ?? "", 60)}"`, "", strange[0]),
       ...said(otherKind, `the chart "${title}" is drawn in another way than the workbook's`),
       ...said(drawing.leftOut || (drawn.length > 1 && !drawing.legend), `a part of the chart "${title}" is not shown`),
+      ...said(isLaidOtherwise(drawing.all), `a part of the chart "${title}" is tiny, out of the chart or over another`),
+      ...said(unread, `words of the chart "${title}" are turned or hard to see`),
+      ...said(isLabelled(drawing.all), `words or numbers are written on what the chart "${title}" draws`),
       ...said(drawing.filledIn, `the chart "${title}" has a picture or a pattern in it`),
       ...said(bent, `an axis of the chart "${title}" was set by hand`),
       ...said(otherFormat, `the chart "${title}" shows its numbers in another format`),

@@ -62,6 +62,10 @@ const KINDS: readonly (readonly [string, Make])[] = [
     ),
   ],
   [
+    "columns of the plan's chart behind each other",
+    (file) => file.change("xl/charts/chart1.xml", /(<c:gapWidth [^>]*>)/, '$1<c:overlap val="100"/>'),
+  ],
+  [
     "a chart of the plan with another title",
     (file) => file.change("xl/charts/chart1.xml", /<a:t>[^<]+<\/a:t>/, "<a:t>Approved</a:t>"),
   ],

@@ -5,6 +5,7 @@ import { EXAMPLE_ENTRIES } from "../../../src/workbook/audit/example";
 import { calculatedAudits } from "../../support/templates";
 import { BOOK_KINDS } from "./book-kinds";
 import { CELL_KINDS } from "./cell-kinds";
+import { CHART_KINDS } from "./chart-kinds";
 import { FOURTH_KINDS } from "./fourth-kinds";
 import { FURTHER_KINDS } from "./further-kinds";
 import { LOOK_KINDS } from "./kinds";
@@ -34,6 +35,7 @@ async function proof(): Promise<void> {
     ...FURTHER_KINDS,
     ...PACKED_KINDS,
     ...FOURTH_KINDS,
+    ...CHART_KINDS,
   ]) {
     const { found: good, said } = await found(copy, forgery);
     told(good, forgery.kind, said);
