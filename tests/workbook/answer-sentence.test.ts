@@ -44,7 +44,7 @@ const CASES: [what: string, facts: AnswerFacts, says: string][] = [
   [
     "the cause has a place",
     { ...UNEVEN, parts: "", cause: { ...CAUSE, cause: "one weak head", where: "head 10 at 3.0, 6.0 m" } },
-    "Block 7: mend first, then test again; until then set 68 min (2 × 34). Cause: one weak head, head 10 at 3.0, 6.0 m (82 %).",
+    "Block 7: mend head 10 first, then test again; until then set 68 min (2 × 34). Cause: one weak head, head 10 at 3.0, 6.0 m (82 %).",
   ],
   [
     "the cause is wind, which nobody mends",

@@ -110,7 +110,8 @@ function whatToDo(facts: AnswerFacts): string {
   const { setting, lack, uneven, cause, zero, high, ofThisBed } = facts;
   if (high) return `no setting yet: ${highWords(high)}.`;
   const known = !zero && cause !== undefined && cause.cause !== NO_CAUSE && cause.certain;
-  const mend = FIRST[cause?.cause ?? ""] ?? "mend first, then test again";
+  const head = /^head \d+/.exec(cause?.where ?? "")?.[0];
+  const mend = FIRST[cause?.cause ?? ""] ?? `mend ${head ? `${head} ` : ""}first, then test again`;
   if (!setting) {
     const why = zero ? `${zeroWords(zero)}: unread, blocked head or typing error?` : `${lack}.`;
     return `${uneven && known ? `${mend}; ` : ""}no setting yet: ${why.replace(/([?.])\.$/, "$1")}`;
