@@ -19,7 +19,7 @@ const plan = () => pane().locator(".picture svg").first();
 describe("planning a layout in a browser", () => {
   test("the worker searches under a pump limit, and the best opens in the plan", async () => {
     await pane().getByText("Pressure, cell, depth, pump").click();
-    await pane().getByLabel("Side of a cell").fill("0.5");
+    await pane().getByLabel("Grid of the calculation").fill("0.5");
     await pane().getByLabel("Flow of the pump").fill("6000");
     await press("Search");
     await pane().getByText("within every limit.").waitFor();

@@ -40,7 +40,7 @@ async function open(names: Record<string, Area> = {}, cells: Record<string, Inpu
 async function small() {
   await page.type("Bed width", "8");
   await page.type("Bed length", "12");
-  await page.type("Side of a cell", "0.5");
+  await page.type("Grid of the calculation", "0.5");
   await page.shows("24 cans: 4 across");
 }
 
@@ -216,7 +216,7 @@ describe("planning a layout", () => {
   it("plans cans, says what they would read, and fills the Cans sheet without touching readings", async () => {
     const host = await open(PLACES, { B2: 7 });
     await small();
-    await page.shows("With these cans, by area, you would measure SC");
+    await page.shows("By area, these cans would give SC");
     await page.press("Fill the places of the Cans sheet");
     await page.shows("The Cans sheet holds 1 reading,");
     await page.press("Change the places");

@@ -27,7 +27,7 @@ const HOW: Readonly<Record<string, string>> = {
   "BED.CAUSES":
     "the overlap of the heads fitted to the catches under nine causes, each weighted by exp(-score/3) of its squared misfit, its throw and what its search costs; cannot tell under 60 %, under 16 cans, where the fit leaves clearly more than reading error, or where one misread can, other part circles, several weak heads, a strong head or one that does not turn fit better",
   "BED.INTERVAL":
-    "240 whole beds drawn, from a generator with a fixed seed, given the catches: linear normal models of the heads' overlap (9 profiles, 10 throws, outputs and throws of the heads, drift, smooth unevenness, error of reading), each as often as its likelihood says; median and quantiles of the index of the drawn beds, widened by 4 % of 100 less CU, 3 % of 100 less DU or 0.6 % of the mean, as one standard deviation",
+    "240 whole beds drawn given the catches, from a generator with a fixed seed. Each is of a linear normal model of the heads' overlap (9 profiles, 10 throws, outputs and throws of the heads, drift, smooth unevenness, error of reading), drawn as often as its likelihood says. Given are median and quantiles of the index, widened by a standard deviation of 4 % of 100 less CU, 3 % of 100 less DU or 0.6 % of the mean",
   "ETO.PENMAN": "FAO-56 Penman-Monteith reference evapotranspiration (Allen and others 1998, eq. 6)",
 };
 

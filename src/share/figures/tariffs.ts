@@ -49,7 +49,7 @@ function sharesByHour(inputs: AuditInputs, hours: readonly Stated[][], minutes: 
     price: 0,
   }));
   if (bands.some(({ start }, index) => index > 0 && bands[index - 1]!.end !== start)) {
-    throw new InputError("from", "be where the last hours end", "another time");
+    throw new InputError("from", "be the time at which the line above ends", "another time");
   }
   if (!(minutes > 0 && minutes <= MINUTES_A_DAY)) throw new InputError("run_time", "be at most a day", minutes);
   const start = minuteOf(inputs.value("Run_Start"));

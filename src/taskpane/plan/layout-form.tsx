@@ -89,7 +89,7 @@ export function LayoutForm({ entries, problem, change }: Props) {
         <div className="fields pairs">
           {text("statedPressure", "Pressure of that flow [kPa]", "blank where it is that of the heads")}
           {text("pressure", "Pressure at the heads [kPa]", "flow goes with its square root")}
-          {text("cell", "Side of a cell [m]")}
+          {text("cell", "Grid of the calculation [m]")}
           {text("depth", "Net depth wanted [mm]", "for the run time")}
           {text("pump", "Flow of the pump [L/h]", "blank where it does not matter")}
         </div>

@@ -35,7 +35,7 @@ export function layoutSheet(entries: LayoutEntries): Input[][] {
     ["Heads are", arrangement, "border, inset, centre, staggered"],
     ["Arcs", arcs, "full, matched, unmatched"],
     ["Rate against distance", measured ? "as measured, columns E and F" : entries.shape],
-    ["Side of a cell", cell, "m"],
+    ["Grid of the calculation", cell, "m"],
   ];
   const compareRow = Math.max(FACTS_END, PROFILE_ROW + points.length) + 1;
   const coverageRow = compareRow + COMPARE_ROWS + 3;

@@ -16,7 +16,7 @@ function coefficientWords(read: CanIndices, bed: CanIndices): string {
   const [one, other] = [read.driestCoefficient, bed.driestCoefficient];
   const of = (value: number | typeof DRY_SPOTS) => (value === DRY_SPOTS ? "dry spots" : `SC ${figure(value)}`);
   const real = other === DRY_SPOTS ? "has dry spots" : `has ${figure(other)}`;
-  return `${of(one)} where the bed ${real}`;
+  return `${of(one)} (the bed ${real})`;
 }
 
 const points = (read: number, real: number) => {
@@ -31,4 +31,4 @@ function readWords(read: CanIndices, bed: CanIndices): string {
 
 /** What a plan of cans would read of the layout, by area as an audit with places does. */
 export const canWords = ({ bed, weighted }: CanPlanError): string =>
-  `With these cans, by area, you would measure ${readWords(weighted, bed)}.`;
+  `By area, these cans would give ${readWords(weighted, bed)}.`;

@@ -180,7 +180,7 @@ export const COVERAGE: SheetSpec = {
     {
       at: `A${LAST_ROW + 2}:${LAST_COLUMN}${LAST_ROW + 2}`,
       kind: "said",
-      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head is on the can's ground: heads 1 to ${MOST_HEADS}, as typed on Heads, else by the layout of Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
+      value: `The bed from above, rates in mm/h, axes in metres from the left and the top edge. ${MARKS.driest} driest can, ${MARKS.wettest} wettest can, ${MARKS.head} a head is in the can's area: heads 1 to ${MOST_HEADS}, at the places on Heads; where those are blank, by the layout on Block. x: not read. ${BELOW_0}: typed below 0; Data checks on Cans say where.`,
     },
     ...sourceLabels(),
     ...sourceCells(),

@@ -31,7 +31,7 @@ const LINES: [label: string, name: string, formula: string, format?: string][] =
   ],
   ["Area of all cans together [m²]", "Weighed_Area_m2", `IF(Positions_Known,SUM(${column("I")}),0)`, "0.0"],
   [
-    "Mean reading by area [mL]",
+    "Area-weighted mean reading [mL]",
     "Weighted_Reading",
     `IF(Weighed_Area_m2>0,SUM(${column("J")})/Weighed_Area_m2,"")`,
     "0.00",
@@ -68,7 +68,7 @@ const LINES: [label: string, name: string, formula: string, format?: string][] =
     'IF(Valve_Beds>1,"all "&Valve_Beds&" beds on the valve, taken as alike","this bed")',
   ],
   [
-    "Run of the valve over that of this bed",
+    "Valve run / this bed's run, at least 1",
     "Valve_Factor",
     "IF(N(Other_Beds_Run_min)>0,IF(ISNUMBER(Result_Run_Time_min),MAX(1,Other_Beds_Run_min/Result_Run_Time_min),Result_Run_Time_min),1)",
     "0.000",
