@@ -3,6 +3,7 @@ import { cellAt } from "../../cells/box";
 import type { Snapshot } from "../../hosts/snapshot";
 import { type AnswerFacts, MOST_WIND_ms, savingWords, toRepeat } from "../../workbook/answer/answer-sentence";
 import type { BedVerdict } from "../../workbook/bed/bed-verdict";
+import { capital } from "../../workbook/form/capital";
 import type { SpeakingCheck } from "../readings/read-checks";
 import { cellText } from "../workbook/named";
 
@@ -47,8 +48,6 @@ const DOUBTS: ReadonlySet<string> = new Set([
   ...["Readings", "Positions", "Pots", "Can opening", "Blank places", "Rate", "Cans against heads", "Clock"],
   ...["A very wet can", "A very dry can", "Places of heads", "Throw and spacing", "Caught / metered"],
 ]);
-
-const capital = (words: string) => `${words[0]!.toUpperCase()}${words.slice(1)}`;
 
 /** Where it is typed what makes a test one to repeat. */
 function repeatedAt({ notValid, wind }: AnswerFacts): string {

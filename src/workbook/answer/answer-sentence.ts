@@ -1,6 +1,7 @@
 import type { ControllerSetting } from "../../core/application/controller-setting";
 import { FEWEST } from "../../core/summary/verdict";
 import { weightWords } from "../bed/weight-words";
+import { capital } from "../form/capital";
 import { rateWords } from "./rate-words";
 import { shown } from "./shown";
 
@@ -103,7 +104,7 @@ function whyUneven({ parts, cause, looking, zero, high }: AnswerFacts): string {
     return seen ? ` ${seen}; the cause is ${looking ? "being looked for" : "not known yet"}.` : "";
   const lead = `${cause.cause}${cause.where ? `, ${cause.where}` : ""} (${weightWords(cause.weight)})`;
   const told = cause.certain ? `cause: ${lead}` : `the cause is not certain; leading: ${lead}`;
-  return ` ${seen ? `${seen}; ${told}` : `${told[0]!.toUpperCase()}${told.slice(1)}`}.`;
+  return ` ${seen ? `${seen}; ${told}` : capital(told)}.`;
 }
 
 function whatToDo(facts: AnswerFacts): string {
@@ -148,7 +149,7 @@ const fewWords = (cans: number) =>
 /** The answer of an audit in one line: what to do first, how long to run, why it is uneven, what mending saves. */
 export function answerSentence(facts: AnswerFacts): string {
   const start = facts.block ? `${facts.block}: ` : "";
-  const begun = (words: string) => (start ? `${start}${words}` : `${words[0]!.toUpperCase()}${words.slice(1)}`);
+  const begun = (words: string) => (start ? `${start}${words}` : capital(words));
   if (facts.cans === 0) return begun("no readings yet.");
   const repeat = toRepeat(facts);
   if (repeat) return begun(repeat);

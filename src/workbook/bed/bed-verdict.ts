@@ -2,6 +2,7 @@ import { type BedCauses, causes, type Doubt, headsInReach } from "../../core/bed
 import { measuredWords } from "../../core/bed/causes/measured-words";
 import { headName, nextCheck, placeName, whereOf } from "../../core/bed/causes/next-check";
 import { type BedInput, readBed } from "../../core/bed/read-bed";
+import { capital } from "../form/capital";
 import type { WorkbookBed } from "./bed-of-workbook";
 import { insideWords } from "./outer-heads";
 import { weightWords } from "./weight-words";
@@ -63,7 +64,7 @@ function told(found: BedCauses): string {
   const { cause, weight } = found.causes[0]!;
   const where = whereIn(found, found.causes[0]!);
   const lead = `${cause}${where ? `, ${where}` : ""} (${weightWords(weight)})`;
-  if (found.doubts.length === 0) return `${lead[0]!.toUpperCase()}${lead.slice(1)}.`;
+  if (found.doubts.length === 0) return `${capital(lead)}.`;
   return `Cannot tell: ${found.doubts.map((doubt) => whyNot(doubt, found)).join("; ")}. Leading: ${lead}.`;
 }
 

@@ -27,7 +27,8 @@ export function insideWords({ heads, width, length }: ReadBed): string {
   const inside = sides.filter(({ least }) => least > SAME_m);
   if (inside.length === 0) return "";
   const outer = heads.filter((_, k) => inside.some(({ distances, least }) => distances[k]! - least < SAME_m));
-  const [near, far] = [inside.map(({ least }) => least)].flatMap((all) => [Math.min(...all), Math.max(...all)]);
-  const by = metres(near!) === metres(far!) ? metres(near!) : `${metres(near!)} to ${metres(far!)}`;
+  const all = inside.map(({ least }) => least);
+  const [near, far] = [metres(Math.min(...all)), metres(Math.max(...all))];
+  const by = near === far ? near : `${near} to ${far}`;
   return `by ${by} m: heads ${numberList(outer.map(({ number }) => number))}`;
 }

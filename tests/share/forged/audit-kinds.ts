@@ -1,0 +1,20 @@
+import { BOOK_KINDS } from "./book-kinds";
+import { CELL_KINDS } from "./cell-kinds";
+import { CHART_KINDS } from "./chart-kinds";
+import { FOURTH_KINDS } from "./fourth-kinds";
+import { FURTHER_KINDS } from "./further-kinds";
+import { LOOK_KINDS } from "./kinds";
+import { PACKED_KINDS } from "./packed-kinds";
+import { SHEET_KINDS } from "./sheet-kinds";
+
+/** Every kind of forged audit; `npm run proof:forged` tries all of them, and those that openpyxl makes. */
+export const AUDIT_KINDS = [
+  ...LOOK_KINDS,
+  ...BOOK_KINDS,
+  ...CELL_KINDS,
+  ...SHEET_KINDS,
+  ...FURTHER_KINDS,
+  ...PACKED_KINDS,
+  ...FOURTH_KINDS,
+  ...CHART_KINDS,
+];
