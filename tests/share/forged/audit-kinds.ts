@@ -1,6 +1,9 @@
 import { BOOK_KINDS } from "./book-kinds";
 import { CELL_KINDS } from "./cell-kinds";
 import { CHART_KINDS } from "./chart-kinds";
+import { DRAWING_KINDS } from "./drawing-kinds";
+import { EVIDENCE_KINDS } from "./evidence-kinds";
+import { FILE_KINDS } from "./file-kinds";
 import { FOURTH_KINDS } from "./fourth-kinds";
 import { FURTHER_KINDS } from "./further-kinds";
 import { LOOK_KINDS } from "./kinds";
@@ -11,8 +14,11 @@ import { SHEET_KINDS } from "./sheet-kinds";
 export const AUDIT_KINDS = [
   ...LOOK_KINDS,
   ...BOOK_KINDS,
+  ...EVIDENCE_KINDS,
   ...CELL_KINDS,
   ...SHEET_KINDS,
+  ...DRAWING_KINDS,
+  ...FILE_KINDS,
   ...FURTHER_KINDS,
   ...PACKED_KINDS,
   ...FOURTH_KINDS,

@@ -1,12 +1,8 @@
 import type { ForgedFile } from "./forged-file";
 import type { Forgery } from "./kinds";
+import { accusingNobody, addedSheet, at, forgeries, type Kind, MAIN, OFFICE } from "./makes";
 
-const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
-const MAIN = "xl/workbook.xml";
 const RELS = "xl/_rels/workbook.xml.rels";
-
-const at = (name: string, make: (file: ForgedFile, sheet: string, address: string) => void) => (file: ForgedFile) =>
-  make(file, ...file.place(name));
 
 const formulaIn = (name: string, formula: string) =>
   at(name, (file, sheet, address) =>
@@ -19,7 +15,7 @@ const formulaKind = (name: string, attributes: string) =>
 const carried = (kind: string, part: string) => (file: ForgedFile) =>
   file.related(MAIN, "rId90", `${OFFICE}/${kind}`, part, "<x/>");
 
-const BOOK: readonly (readonly [string, (file: ForgedFile) => void])[] = [
+const BOOK: readonly Kind[] = [
   ["days counted from 1904", (file) => file.inBook("<workbookPr ", '<workbookPr date1904="1" ')],
   ["precision as displayed", (file) => file.inBook("<calcPr ", '<calcPr fullPrecision="0" ')],
   [
@@ -222,11 +218,6 @@ const BOOK: readonly (readonly [string, (file: ForgedFile) => void])[] = [
   ],
 ];
 
-const sheetLike = (name: string, rows: string) => (file: ForgedFile) => {
-  const xml = `<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>${rows}</sheetData></worksheet>`;
-  file.related(MAIN, "rId96", `${OFFICE}/worksheet`, "worksheets/sheet96.xml", xml);
-  file.inBook("</sheets>", `<sheet name="${name}" sheetId="96" r:id="rId96"/></sheets>`);
-};
 const LIKE: readonly (readonly [string, string])[] = [
   ["a sheet with a Cyrillic letter", "R\u0435port"],
   ["a sheet with a blank behind its name", "Report "],
@@ -235,65 +226,14 @@ const LIKE: readonly (readonly [string, string])[] = [
   ["a sheet named as the last one", "Final report"],
 ];
 
-const onEvidence = (label: string, column: string, value: string | number) => (file: ForgedFile) => {
-  const xml = file.parts.get(file.part("Evidence"))!;
-  const row = new RegExp(`<c r="A(\\d+)"[^>]*><is><t[^>]*>${label.replace(/[[\]()]/g, "\\$&")}`).exec(xml)![1]!;
-  if (typeof value === "number") file.value("Evidence", `${column}${row}`, value);
-  else file.text("Evidence", `${column}${row}`, value);
-};
-const EVIDENCE: readonly (readonly [string, (file: ForgedFile) => void])[] = [
-  ["a figure on Evidence", onEvidence("CU (Christiansen)", "D", 92)],
-  ["a limit on Evidence", onEvidence("CU (Christiansen)", "E", "at least 50")],
-  ["a definition on Evidence", onEvidence("CU (Christiansen)", "B", "something else")],
-  ["the hash", onEvidence("SHA-256", "B", "0".repeat(64))],
-  ["the code on Evidence", onEvidence("Code of this copy", "B", "0000 0000 0000 0000")],
-  ["the day of the copy in words", onEvidence("Day of the copy", "C", "2020-01-01")],
-  ["the version on Evidence", onEvidence("Made with Canfall", "B", "9.9")],
-  ["a heading on Evidence", (file) => file.text("Evidence", "A2", "Approved by the authority.")],
-  ["a reading on the list alone", onEvidence("Cans_Readings", "D", 41)],
-  [
-    "a line that takes a figure out of the check",
-    (file) => {
-      const [sheet, address] = file.place("Used_CU");
-      const text = file.parts.get(file.part("Evidence"))!;
-      const row = /<c r="A(\d+)"[^>]*><is><t[^>]*>none: all formulas are native ones/.exec(text)![1]!;
-      file.onSheet(
-        "Evidence",
-        new RegExp(`<row r="${row}"[\\s\\S]*?</row>`),
-        `<row r="${row}"><c r="A${row}" t="inlineStr"><is><t>${sheet}!${address}</t></is></c><c r="B${row}" t="inlineStr"><is><t>CANFALL.CU.CHRISTIANSEN(Cans_Readings)</t></is></c><c r="D${row}"><v>92</v></c></row>`,
-      );
-      file.inBook(
-        "</definedNames>",
-        `<definedName name="Evidence_Formulas">Evidence!$A$${row}:$F$${row}</definedName></definedNames>`,
-      );
-      file.value(sheet, address, 92);
-    },
-  ],
-  [
-    "white text on Evidence",
-    (file) =>
-      file.look("Evidence", "A3", { font: (font) => font.replace(/(<sz [^>]*\/>)/, '$1<color rgb="FFFFFFFF"/>') }),
-  ],
-  ["a hidden row on Evidence", (file) => file.onSheet("Evidence", '<row r="3"', '<row hidden="1" r="3"')],
-  [
-    "text beside Evidence",
-    (file) =>
-      file.onSheet(
-        "Evidence",
-        "</sheetData>",
-        '<row r="2000"><c r="H2000" t="inlineStr"><is><t>Approved</t></is></c></row></sheetData>',
-      ),
-  ],
-];
-
-const NAMED: readonly (readonly [string, (file: ForgedFile) => void])[] = [
+const NAMED: readonly Kind[] = [
   ["manual calculation", (file) => file.inBook("<calcPr ", '<calcPr calcMode="manual" ')],
   ["formulas that may refer to themselves", (file) => file.inBook("<calcPr ", '<calcPr iterate="1" ')],
-  ["a sheet of one's own", sheetLike("My notes", "")],
+  ["a sheet of one's own", addedSheet("My notes", "<sheetData/>")],
 ];
 
 export const BOOK_KINDS: readonly Forgery[] = [
-  ...[...BOOK, ...EVIDENCE].map(([kind, make]): Forgery => ({ kind, make })),
-  ...LIKE.map(([kind, name]): Forgery => ({ kind, make: sheetLike(name, "") })),
-  ...NAMED.map(([kind, make]): Forgery => ({ kind, make, named: true })),
+  ...forgeries(BOOK),
+  ...forgeries(LIKE.map(([kind, name]): Kind => [kind, addedSheet(name, "<sheetData/>")])),
+  ...accusingNobody(NAMED),
 ];

@@ -1,20 +1,9 @@
 import type { CellLook, ForgedFile } from "./forged-file";
 import type { Forgery } from "./kinds";
+import { CHART, forgeries, type Kind, look, type Make, OFFICE, sheet } from "./makes";
 
-const OFFICE = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
 const STYLES = "xl/styles.xml";
-const CHART = "xl/charts/chart1.xml";
-type Make = (file: ForgedFile) => void;
-type Kind = readonly [string, Make];
 
-const sheet =
-  (name: string, from: string | RegExp, to: string): Make =>
-  (file) =>
-    file.onSheet(name, from, to);
-const look =
-  (name: string, change: CellLook): Make =>
-  (file) =>
-    file.look(...file.place(name), change);
 const border = (sides: string): CellLook => ({
   border: `<border>${sides}<diagonal/></border>`,
 });
@@ -210,4 +199,4 @@ const DRAWN: readonly Kind[] = [
 ];
 
 /** A fourth round, tried on 29 November 2026. */
-export const FOURTH_KINDS: readonly Forgery[] = [...LOOKS, ...SHEETS, ...DRAWN].map(([kind, make]) => ({ kind, make }));
+export const FOURTH_KINDS: readonly Forgery[] = forgeries([...LOOKS, ...SHEETS, ...DRAWN]);
