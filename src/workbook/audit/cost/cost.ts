@@ -1,7 +1,7 @@
 import { joined } from "../../form/entry-lines";
 import type { SheetSpec } from "../../form/sheet-spec";
 import { AMOUNT_LINES } from "./amounts";
-import { CHART, CHART_LAST, KINDS, UPGRADE, WORKING, YEAR } from "./places";
+import { AMOUNTS, CHART, CHART_LAST, KINDS, UPGRADE, WORKING, YEAR } from "./places";
 import { PRICE_AREAS, PRICES } from "./prices";
 import { SAVING } from "./saving";
 import { UPGRADE_LINES } from "./upgrade";
@@ -22,7 +22,7 @@ export const COST: SheetSpec = {
   landscape: true,
   printed: `A1:H${CHART_LAST}`,
   repeated: "1:1",
-  pageEnds: [YEAR - 1, UPGRADE - 1],
+  pageEnds: [AMOUNTS - 1, YEAR - 1, UPGRADE - 1],
   areas: PRICE_AREAS,
   cells: [
     { at: "A1:H1", kind: "title", value: "Cost" },

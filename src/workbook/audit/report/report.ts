@@ -18,6 +18,8 @@ const TOP = NAMES_TOP + NAME_ROWS + 1;
 /** The first row below the names, of what the bed is. */
 export const FACTS_TOP = TOP;
 const PICTURE_LEFT = 5;
+/** About as wide [characters] as its rows are high. */
+const PICTURE_CELL = 2.9;
 const WHITE = "#ffffff";
 const ALL = "A:X";
 const LEGEND = TOP + MOST_ALONG;
@@ -33,7 +35,7 @@ const SCALE = `$Z$${TOP}`;
 const reached = (count: "COLUMN" | "ROW", from: number) =>
   `MAX(1,SUMPRODUCT(MAX((Coverage_Rates<>"")*(${count}(Coverage_Rates)-${from - 1}))))`;
 const scale: CellSpec[] = [
-  { at: `Z${TOP - 1}`, kind: "note", value: "Cells of the picture that a can takes each way" },
+  { at: `Z${TOP - 1}`, kind: "note", value: "Cells for a can" },
   {
     at: `Z${TOP}`,
     kind: "working",
@@ -99,23 +101,23 @@ export const REPORT: SheetSpec = {
   name: "Report",
   roomy: true,
   printed: `A1:X${SIGNATURES + 3}`,
-  pageEnds: [WATER_TOP - 1],
+  pageEnds: [COUNTING],
   hidden: ["Y:Z"],
-  widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => 2.4), 3, 40],
+  widths: [28, 18, 26, 6, ...Array.from({ length: MOST_ACROSS }, () => PICTURE_CELL), 3, 40],
   heights: {
     2: 30,
     3: 44,
     4: 28,
-    [COUNTING]: 36,
+    [COUNTING]: 26,
     [METHOD_ROW + 1]: 26,
     [SIGNATURES]: 30,
     [SIGNATURES + 1]: 24,
     [COMPARISON_TOP + 1]: 26,
     ...tall(WARNING, 2, 26),
     ...tall(NAMES_TOP + 1, NAME_ROWS - 1, NAME_HEIGHT),
-    ...tall(MEASURES_TOP + 1, MEASURES.rows - 1, 46),
+    ...tall(MEASURES_TOP + 1, MEASURES.rows - 1, 36),
     ...tall(ACTIONS_TOP + 1, ACTIONS.rows - 1, 26),
-    ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14.5])),
+    ...Object.fromEntries(Array.from({ length: MOST_ALONG }, (_, index) => [TOP + index, 14])),
   },
   cells: [
     { at: inRow(ALL, 1), kind: "title", value: "Report of a block audit" },

@@ -115,8 +115,8 @@ export const DEMAND: SheetSpec = {
       [TOP_ROW, CAPTURE_ROW, COEFFICIENT_ROW, AREA_ROW, RAINED_ROW, TAKE_UP_ROW].map((line) => [line, 28]),
     ),
     [NOTE_ROW]: 44,
-    [LITRE_ROW]: 44,
-    [MILLIMETRE_ROW]: 44,
+    [LITRE_ROW]: 57,
+    [MILLIMETRE_ROW]: 71,
     [DEPTH_FROM - 1]: 30,
     [USE_FROM - 1]: 30,
     [HOW_FROM - 1]: 30,
@@ -124,7 +124,7 @@ export const DEMAND: SheetSpec = {
     ...tall(HOW_FROM, 40),
   },
   landscape: true,
-  pageEnds: [CHART_FROM - 2, HOW_FROM - 3],
+  pageEnds: [DEPTH_FROM - 3, CHART_FROM - 2, HOW_FROM - 3],
   cells: [
     { at: "A1:I1", kind: "title", value: "Demand: what the pots need" },
     {

@@ -15,11 +15,11 @@ export const TAKE_UP_ROW = RAINED_ROW + 1;
 export const NOTE_ROW = TAKE_UP_ROW + 1;
 export const LITRE_ROW = NOTE_ROW + 1;
 export const MILLIMETRE_ROW = LITRE_ROW + 1;
-/** Rows of January in the three tables of the sheet. */
+/** Rows of January in the three tables of the sheet, and the first row of the chart between them. */
 export const DEPTH_FROM = MILLIMETRE_ROW + 4;
-export const CHART_FROM = DEPTH_FROM + 13;
-export const USE_FROM = CHART_FROM + 30;
-export const HOW_FROM = USE_FROM + 15;
+export const USE_FROM = DEPTH_FROM + 15;
+export const CHART_FROM = USE_FROM + 13;
+export const HOW_FROM = CHART_FROM + 30;
 
 const at = (group: number, row: number) => `${GROUP_COLUMNS[group]}$${row}`;
 const filled = (group: number) => `COUNTA(${at(group, NAME_ROW)}:${at(group, NOTE_ROW)})`;

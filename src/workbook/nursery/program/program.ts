@@ -77,7 +77,7 @@ export const PROGRAM: SheetSpec = {
     shade(area("R:R", FIRST_PAIR, LAST_PAIR), `$R${FIRST_PAIR}`),
   ],
   landscape: true,
-  pages: 3,
+  pages: 2,
   printed: `A1:R${LAST_BLOCK}`,
   hidden: ["S:W"],
   repeated: `${HEADINGS}:${HEADINGS}`,

@@ -101,7 +101,7 @@ export const WINDOW_CELLS: readonly CellSpec[] = [
     align: "left",
     formula: `IF(Hours_Wrong>0,"put the hours right",W${LAST_WINDOW})`,
   },
-  { at: "U17", kind: "working", value: "wrong lines of hours" },
+  { at: "U17", kind: "working", align: "left", value: "wrong lines of hours" },
   {
     at: "V17",
     kind: "working",

@@ -192,5 +192,5 @@ export const REGISTER: SheetSpec = {
   frozenRows: HEADINGS,
   frozenColumns: 3,
   pagesAcross: 2,
-  pageEnds: [LAST_LINE],
+  pageEnds: [FIRST_LINE + REGISTER_LINES / 2 - 1, LAST_LINE],
 };

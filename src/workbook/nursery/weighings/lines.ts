@@ -8,7 +8,7 @@ export const LAST_LINE = FIRST_LINE + 59;
 export const ofLines = (letter: string): string => `$${letter}$${FIRST_LINE}:$${letter}$${LAST_LINE}`;
 
 /** Rows of January in the three tables beside the lines, by group and month. */
-export const MEAN_FROM = 5;
+export const MEAN_FROM = FIRST_LINE + 2;
 export const ERROR_FROM = MEAN_FROM + 15;
 export const COUNT_FROM = ERROR_FROM + 15;
 /** Column of the month in those tables, and those of the groups. */

@@ -72,7 +72,7 @@ export const WEIGHINGS: SheetSpec = {
   widths: [20, 9, 10, 10, 9, 10, 40, 12, 11, 3, 12, 12, 12, 12, 12, 12, 12],
   heights: { 2: 32, 4: 62 },
   landscape: true,
-  pages: 2,
+  pageEnds: [COUNT_FROM - 3],
   frozenRows: 4,
   cells: [
     { at: "A1:Q1", kind: "title", value: "Weighings" },
