@@ -6,12 +6,23 @@ export interface Term {
   readonly not: readonly RegExp[];
 }
 
-const term = (name: string, meaning: string, ...not: readonly RegExp[]): Term => ({ term: name, meaning, not });
+const term = <Name extends string>(name: Name, meaning: string, ...not: readonly RegExp[]) => ({
+  term: name,
+  meaning,
+  not,
+});
 
 /** Start of the terms: those of the trade where it has one. */
-export const GLOSSARY: readonly Term[] = [
+export const GLOSSARY = [
+  term("application rate", "depth of the water that falls in an hour [mm/h]"),
+  term("CU", "coefficient of uniformity: 100 % where all cans are equal, lower the further they are from their mean"),
+  term("DU", "distribution uniformity: what the driest quarter gets, in % of the mean"),
+  term(
+    "SC",
+    "scheduling coefficient: run so many times as long as for the mean, and the driest can (or quarter) gets its depth",
+  ),
   term("head", "a sprinkler", /\bspinners?\b/i),
-  term("throw", "wetted radius: how far a head wets [m]"),
+  term("throw", "wetted radius: how far a head wets"),
   term("spacing", "distance from head to head, or from row to row [m]", /\bheads apart\b/i),
   term("part circles", "heads that wet less than a full circle; matched: their flow is in proportion to the arc"),
   term("profile", "rate of one head against the distance from it", /\bflatter pattern\b/i),
@@ -25,7 +36,12 @@ export const GLOSSARY: readonly Term[] = [
   term("calculate", "what a formula does", /\bworked out\b/i, /\bworks out\b/i, /\breckoning\b/i),
   term("leaching fraction", "share of the water that drains from the pot"),
   term("catch can", "a can that is set out to catch the water of a test"),
-];
+] as const satisfies readonly Term[];
+
+export type TermName = (typeof GLOSSARY)[number]["term"];
+
+/** What a term means, in a line. */
+export const meaningOf = (name: TermName): string => GLOSSARY.find(({ term }) => term === name)!.meaning;
 
 /** What is not said anywhere, whatever is meant. */
 export const NOT_SAID: readonly RegExp[] = [/\bfor want of\b/i, /\bendless\b/i, /\bgo(?:es)? by\b/i];

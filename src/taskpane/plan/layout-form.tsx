@@ -1,4 +1,5 @@
 import { Field, Input, Select, Textarea } from "@fluentui/react-components";
+import { meaningOf } from "../../core/figures/glossary";
 import { reachesBorder } from "../../core/layout/heads";
 import { ARCS_WORDS, ARRANGEMENT_WORDS, CHOICE_HINTS, type LayoutEntries, SHAPE_WORDS } from "./layout-entries";
 
@@ -71,7 +72,7 @@ export function LayoutForm({ entries, problem, change }: Props) {
           "the spacing used may be up to 5 % wider, to fit the bed",
         )}
         {text("rowSpacing", "Head spacing along the length [m]")}
-        {text("radius", "Throw [m]", "the maker's figure at the heads' pressure")}
+        {text("radius", "Throw [m]", `${meaningOf("throw")}; the maker's figure at the heads' pressure`)}
         {text("flow", "Flow of a full circle [L/h]")}
         {choice("shape", "Rate against distance", SHAPE_WORDS)}
       </div>

@@ -1,12 +1,23 @@
+import type { TermName } from "../../core/figures/glossary";
 import type { SummaryRow } from "../../core/summary/summary";
+import { Term } from "../parts/term";
 import { symbolOf } from "../parts/verdict";
 import { FigureValue, limitWords } from "./figure-words";
 
-const FIVE = [/^Mean application rate/, /^CU/, /^DU/, /^SC \(driest/, /^SC \(low/];
+const FIVE: readonly (readonly [RegExp, TermName])[] = [
+  [/^Mean application rate/, "application rate"],
+  [/^CU/, "CU"],
+  [/^DU/, "DU"],
+  [/^SC \(driest/, "SC"],
+  [/^SC \(low/, "SC"],
+];
 
 /** The five figures of a test, each with its limit and how it compares. */
 export function FiguresTable({ rows }: { rows: readonly SummaryRow[] }) {
-  const five = FIVE.flatMap((pattern) => rows.find(({ measure }) => pattern.test(measure)) ?? []);
+  const five = FIVE.flatMap(([pattern, term]) => {
+    const row = rows.find(({ measure }) => pattern.test(measure));
+    return row ? [{ row, term }] : [];
+  });
   if (five.length === 0) return null;
   return (
     <table className="five">
@@ -26,9 +37,11 @@ export function FiguresTable({ rows }: { rows: readonly SummaryRow[] }) {
         </tr>
       </thead>
       <tbody>
-        {five.map((row) => (
+        {five.map(({ row, term }) => (
           <tr key={row.measure}>
-            <th scope="row">{row.measure}</th>
+            <th scope="row">
+              <Term of={term} shown={row.measure} />
+            </th>
             <td className="right">
               <FigureValue row={row} without="" />
             </td>

@@ -4,6 +4,7 @@ import { Failure } from "../parts/failure";
 import { figure } from "../parts/figure";
 import { NamedChoice } from "../parts/named-choice";
 import { NamedField } from "../parts/named-field";
+import { Term } from "../parts/term";
 import type { Act } from "../workbook/act";
 import { type NamedCells, numberIn, textIn } from "../workbook/named";
 import { useNamed } from "../workbook/use-named";
@@ -32,14 +33,11 @@ const NAMES = [...ANSWERS, ...GROUP_NAMES, ...RUN_TIME_FIELDS.map(({ name }) => 
 /** One line for each answer that the workbook has; a bare text says what is still needed. */
 function lines(found: NamedCells): string[] {
   const of = (name: string) => numberIn(found[name]);
-  const [net, times, gross] = [of("Net_Depth_mm"), of("Run_Multiplier"), of("Gross_Depth_mm")];
+  const [net, gross] = [of("Net_Depth_mm"), of("Gross_Depth_mm")];
   const [count, each, elapsed] = [of("Pulse_Count"), of("Pulse_min"), of("Pulses_Elapsed_min")];
   const [between, pots] = [of("Between_Pots_Share"), of("Pots_Drained_Share")];
   const [drained, litres] = [of("Mean_Drained_Share"), of("Bed_Litres_A_Day")];
   return [
-    net !== undefined && times !== undefined
-      ? `${RUN_TIME.NET_DEPTH.short} ${figure(net)} mm; multiplier ${figure(times)}`
-      : "",
     gross !== undefined ? `${RUN_TIME.GROSS_DEPTH.name} ${figure(gross)} mm` : "",
     count !== undefined && count > 1 && each !== undefined && elapsed !== undefined
       ? `In ${count} pulses of ${figure(each)} min, ${figure(elapsed)} min from start to end`
@@ -56,6 +54,7 @@ function lines(found: NamedCells): string[] {
 function Planned({ found }: { found: NamedCells }) {
   const minutes = numberIn(found.Result_Run_Time_min);
   const valve = numberIn(found.Valve_Run_min) ?? minutes;
+  const [net, times] = [numberIn(found.Net_Depth_mm), numberIn(found.Run_Multiplier)];
   return (
     <div className="driest" role="status">
       {minutes === undefined ? (
@@ -67,6 +66,12 @@ function Planned({ found }: { found: NamedCells }) {
           Run for <strong>{figure(valve!)} min</strong> a day
           {valve! > minutes &&
             `: the longest run of the beds on the valve. This bed alone needs ${figure(minutes)} min`}
+        </p>
+      )}
+      {net !== undefined && times !== undefined && (
+        <p>
+          {RUN_TIME.NET_DEPTH.short} {figure(net)} mm; <Term of="run-time multiplier" shown="multiplier" />{" "}
+          {figure(times)}
         </p>
       )}
       {lines(found).map((line) => (
