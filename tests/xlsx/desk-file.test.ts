@@ -15,6 +15,11 @@ const FORMULAS: [typed: string, stored: string][] = [
   ],
   ["=SORT(UNIQUE(A1:A9))", "_xlfn._xlws.SORT(_xlfn.UNIQUE(A1:A9))"],
   ["=IF(A1=\"CANFALL.MAR(\",1,'SORT(1)'!A1)", "IF(A1=\"CANFALL.MAR(\",1,'SORT(1)'!A1)"],
+  ['=TEXTSPLIT("LET(x",",")&NORM.S.DIST(A1,TRUE)', '_xlfn.TEXTSPLIT("LET(x",",")&_xlfn.NORM.S.DIST(A1,TRUE)'],
+  [
+    '=LET(x,A1,f,LAMBDA(n,n*X),IF(x>0,f(x),"x")&x!A1)',
+    '_xlfn.LET(_xlpm.x,A1,_xlpm.f,_xlfn.LAMBDA(_xlpm.n,_xlpm.n*_xlpm.X),IF(_xlpm.x>0,_xlpm.f(_xlpm.x),"x")&x!A1)',
+  ],
   ["=STDEV.S(A1:A9)/STDEV(A1:A9)", "_xlfn.STDEV.S(A1:A9)/STDEV(A1:A9)"],
 ];
 

@@ -46,6 +46,8 @@ export interface BookCell {
   input: Input;
   /** What the file says its formula gave. */
   cached?: Cell;
+  /** The same of all cells that its formula fills, where these are several. */
+  body?: Cell[][];
   look?: Look;
 }
 
@@ -152,6 +154,10 @@ export interface OwnName {
 export interface Book {
   sheets: BookSheet[];
   names: BookName[];
+  /** Names of the whole workbook that the desk can't calculate with. */
+  unknownNames: string[];
+  /** Whether the file asks whoever opens it to calculate all of it, so that its figures need not be right. */
+  asksCalculation: boolean;
 }
 
 /** What is new in a cell: only what is given changes; a formula's value is the file's cached one. */

@@ -12,10 +12,11 @@ import { dynamicMark } from "../patch/dynamic-arrays";
 import { importSheets } from "../patch/import-sheets";
 import { leaningOn } from "../patch/leaning";
 import { leftBehind } from "../patch/shift-parts";
+import { differ, isSigned, removeSignatures } from "../patch/signatures";
 import { anchoredKinds } from "./anchored";
 import type { Book, BookChange, Shift } from "./book";
 import { checkForDesk } from "./desk-limits";
-import { namesOf, ownNamesOf } from "./names";
+import { namesOf, ownNamesOf, unknownNamesOf } from "./names";
 import { drawnPictures } from "./picture";
 import { sheetOf } from "./read";
 import { isUsual, usualPackage } from "./usual-package";
@@ -39,8 +40,10 @@ function readable(bytes: Uint8Array, parts: ReadonlyMap<string, Uint8Array>): Ui
   return zipSync({ ...Object.fromEntries(parts), ...Object.fromEntries(empty) }, { level: 0 });
 }
 
+const isOn = (given = ""): boolean => ["1", "true", "on"].includes(given);
+
 const file1904 = ({ workbook }: FilePackage): boolean =>
-  ["1", "true", "on"].includes(childOf(workbook, isMain, "workbookPr")?.given.get("date1904") ?? "");
+  isOn(childOf(workbook, isMain, "workbookPr")?.given.get("date1904"));
 
 async function byLibrary(bytes: Uint8Array): Promise<Workbook> {
   installChartSupport();
@@ -66,6 +69,9 @@ async function loaded(source: FilePackage, bytes: Uint8Array): Promise<Workbook>
 
 /** A workbook file that keeps all that it holds, shown or not, from opening to saving. */
 export class XlsxFile {
+  /** Whether sheets of another file came since it was opened or saved. */
+  private grown = false;
+
   private constructor(
     private readonly source: FilePackage,
     /** The part of the sheet behind each key. */
@@ -74,7 +80,12 @@ export class XlsxFile {
   ) {}
 
   static blank(): XlsxFile {
-    return new XlsxFile(openPackage(blankFile()), new Map(), { sheets: [], names: [] });
+    return new XlsxFile(openPackage(blankFile()), new Map(), {
+      sheets: [],
+      names: [],
+      unknownNames: [],
+      asksCalculation: false,
+    });
   }
 
   static async open(bytes: Uint8Array): Promise<XlsxFile> {
@@ -84,7 +95,12 @@ export class XlsxFile {
     const workbook = await loaded(source, bytes);
     opened += 1;
     const sheets = new Map<string, string>();
-    const content: Book = { sheets: [], names: namesOf(source.names) };
+    const content: Book = {
+      sheets: [],
+      names: namesOf(source.names),
+      unknownNames: unknownNamesOf(source.names),
+      asksCalculation: isOn(childOf(source.workbook, isMain, "calcPr")?.given.get("fullCalcOnLoad")),
+    };
     for (const [place, { name, part, sheetId, kind }] of source.sheets.entries()) {
       if (kind !== "worksheet") continue;
       const sheet = workbook.getWorksheet(name);
@@ -99,7 +115,8 @@ export class XlsxFile {
   }
 
   book(): Book {
-    return { sheets: [...this.content.sheets], names: [...this.content.names] };
+    const { sheets, names } = this.content;
+    return { ...this.content, sheets: [...sheets], names: [...names] };
   }
 
   /** Takes in all sheets of another file with its defined names; answers them under their keys here. */
@@ -111,11 +128,13 @@ export class XlsxFile {
       mark ??= dynamicMark(parts, main);
       return mark;
     };
+    this.grown = true;
     const fresh = importSheets(parts, main, other.source, dynamic);
     this.source.parts = parts;
     for (const [key, part] of other.sheets) this.sheets.set(key, fresh.get(part)!);
     this.content.sheets.push(...other.content.sheets);
     this.content.names.push(...other.content.names);
+    this.content.unknownNames.push(...other.content.unknownNames);
     return other.book();
   }
 
@@ -142,12 +161,30 @@ export class XlsxFile {
     return part === undefined ? [] : leaningOn(this.source.parts, this.source.main, part);
   }
 
+  private losesSignature(parts: Map<string, Uint8Array>): boolean {
+    return this.isSigned && (this.grown || differ(parts, this.source.parts));
+  }
+
+  get isSigned(): boolean {
+    return isSigned(this.source.parts);
+  }
+
+  /** Whether the file is signed and saving what changed would change what was signed. */
+  wouldLoseSignature(change: BookChange): boolean {
+    if (!this.isSigned) return false;
+    const parts = new Map(this.source.parts);
+    patchBook(parts, this.source.main, new Map(this.sheets), change);
+    return this.losesSignature(parts);
+  }
+
   /** The file as it was opened, with what changed since put into its parts; where that fails, nothing is changed. */
   async save(change: BookChange): Promise<Uint8Array> {
     const { main } = this.source;
     const parts = new Map(this.source.parts);
     const sheets = new Map(this.sheets);
     patchBook(parts, main, sheets, change);
+    if (this.losesSignature(parts)) removeSignatures(parts);
+    this.grown = false;
     const bytes = zipSync(Object.fromEntries(parts));
     this.source.parts = parts;
     this.sheets = sheets;

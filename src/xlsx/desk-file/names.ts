@@ -36,6 +36,12 @@ export function namesOf(names: readonly DefinedName[]): BookName[] {
   });
 }
 
+/** The defined names of the whole workbook that the desk can't calculate with. */
+export const unknownNamesOf = (names: readonly DefinedName[]): string[] =>
+  names.flatMap(({ name, text, local }) =>
+    local === undefined && !name.startsWith("_xlnm.") && shown(text) === undefined ? [name] : [],
+  );
+
 /** The defined names of one sheet, by its place in the file from 0; print areas and the like are none to calculate with. */
 export function ownNamesOf(names: readonly DefinedName[], sheet: number): OwnName[] {
   return names

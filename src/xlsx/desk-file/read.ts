@@ -1,7 +1,8 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
-import type { Cell } from "../../cells/cell";
+import type { Cell, Input } from "../../cells/cell";
 import { columnLetters, columnNumber } from "../../cells/letters";
-import { addressParts } from "../../cells/sheet-area";
+import { cellAt } from "../../cells/places";
+import { addressParts, areaOf } from "../../cells/sheet-area";
 import type { FileCell, SheetContent } from "../parts/file-cell";
 import type { BookCell, BookNote, BookPicture, BookSheet, Look } from "./book";
 import { colourOf } from "./colour";
@@ -29,17 +30,34 @@ function days(text: string): number | string {
   return Number.isNaN(time) ? text : (time - DAY_0) / DAY_MS;
 }
 
-/** What is typed in a cell, and what its formula gave; days of a file that counts them from 1904 are `late`. */
+/** What a cell shows; days of a file that counts them from 1904 are `late`. */
+function shownIn({ value: held, error, given }: FileCell, late: boolean): Cell {
+  if (error !== undefined) return { error };
+  if (given.get("t") === "d" && typeof held === "string") return days(held);
+  return late && typeof held === "number" ? held + DAYS_TO_1904 : held;
+}
+
+/** What is typed in a cell, and what its formula gave. */
 function contentOf(cell: FileCell, late: boolean): Pick<BookCell, "input" | "cached"> {
-  const { formula = "", value: held, error, given } = cell;
-  const counted = late && typeof held === "number" ? held + DAYS_TO_1904 : held;
-  const value = given.get("t") === "d" && typeof held === "string" ? days(held) : counted;
-  const shown: Cell = error === undefined ? value : { error };
+  const { formula = "", error } = cell;
+  const shown = shownIn(cell, late);
   if (formula !== "") return { input: typedFormula(formula), cached: shown };
-  return { input: error ?? value ?? "" };
+  return { input: error ?? (shown as Input) ?? "" };
 }
 
 const NOTHING = { input: "" };
+
+/** What the cells show that a formula fills. */
+function bodyOf(fills: string, held: SheetContent["cells"], late: boolean): Cell[][] {
+  const area = areaOf(fills, "");
+  if (!area) return [];
+  return Array.from({ length: area.bottom - area.top + 1 }, (_, i) =>
+    Array.from({ length: area.right - area.left + 1 }, (_, j) => {
+      const cell = held.get(cellAt(area.top + i, area.left + j));
+      return cell ? shownIn(cell, late) : null;
+    }),
+  );
+}
 
 function cellsOf(sheet: Worksheet, held: SheetContent["cells"], from1904: boolean): BookCell[] {
   const bodies = new Set<string>();
@@ -61,10 +79,12 @@ function cellsOf(sheet: Worksheet, held: SheetContent["cells"], from1904: boolea
     const cell = held.get(address);
     const look = looks.get(address);
     const shown = cell && !bodies.has(address) && !covered.has(address);
-    const content = shown ? contentOf(cell, from1904 && showsDays(look?.format)) : NOTHING;
+    const late = from1904 && showsDays(look?.format);
+    const content = shown ? contentOf(cell, late) : NOTHING;
     if (content.input === "" && !look) continue;
     const { row, column } = addressParts(address);
-    cells.push({ row: row - 1, column: column - 1, ...content, ...(look && { look }) });
+    const body = shown && cell.fills?.includes(":") && bodyOf(cell.fills, held, late);
+    cells.push({ row: row - 1, column: column - 1, ...content, ...(look && { look }), ...(body && { body }) });
   }
   return cells;
 }

@@ -45,14 +45,23 @@ const CONTENT_OF: Readonly<Record<string, string>> = {
   sharedStrings: `${SHEET_CONTENT}.sharedStrings+xml`,
 };
 
-/** The kind of content of each part that the file gives one of its own. */
+/** The kind of content of each part that the file gives one, of its own or, where that says something, by its extension. */
 function contentTypes(parts: ReadonlyMap<string, Uint8Array>): ReadonlyMap<string, string> {
   const types = new Map<string, string>();
-  const list = childrenOf(xmlTree(textOf(parts, CONTENT_TYPES)), (space) => space === CONTENT_TYPES_SPACE, "Override");
-  for (const { given } of list) {
+  const root = xmlTree(textOf(parts, CONTENT_TYPES));
+  const listed = (name: string) => childrenOf(root, (space) => space === CONTENT_TYPES_SPACE, name);
+  for (const { given } of listed("Override")) {
     const part = given.get("PartName")?.toLowerCase() ?? "";
     if (types.has(part)) throw new InputError("the file", "give each part one kind of content", part);
     types.set(part, given.get("ContentType") ?? "");
+  }
+  for (const { given } of listed("Default")) {
+    const [end, type = ""] = [`.${given.get("Extension")?.toLowerCase()}`, given.get("ContentType")];
+    if (!type.startsWith(SHEET_CONTENT)) continue;
+    for (const name of parts.keys()) {
+      const part = `/${name.toLowerCase()}`;
+      if (part.endsWith(end) && !types.has(part)) types.set(part, type);
+    }
   }
   return types;
 }

@@ -52,8 +52,12 @@ export function unzipped(bytes: Uint8Array): Map<string, Uint8Array> {
 }
 
 function holdsWorkbook(types: Uint8Array): boolean {
-  const list = childrenOf(xmlTree(decoded(types)), (space) => space === CONTENT_TYPES_SPACE, "Override");
-  return list.some(({ given }) => given.get("ContentType") === WORKBOOK_TYPE);
+  const root = xmlTree(decoded(types));
+  return ["Override", "Default"].some((name) =>
+    childrenOf(root, (space) => space === CONTENT_TYPES_SPACE, name).some(
+      ({ given }) => given.get("ContentType") === WORKBOOK_TYPE,
+    ),
+  );
 }
 
 const inMb = (size: number): number => Math.round((10 * size) / MB) / 10;

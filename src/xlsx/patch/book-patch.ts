@@ -3,6 +3,7 @@ import { onlyRelation, relationsOf, textOf } from "../parts/relations";
 import { removeParts } from "../parts/remove-parts";
 import { sharedStrings } from "../parts/shared-strings";
 import { dynamicMark } from "./dynamic-arrays";
+import { removeLostSlicers } from "./lost-slicers";
 import { askCalculation, patchNames } from "./names";
 import { patchPictures } from "./pictures";
 import { renameReferences } from "./renamed-references";
@@ -10,7 +11,11 @@ import { deleteSheet, nameSheet, newSheet, orderSheets } from "./sheet-list";
 import { patchSheet, type SheetTools } from "./sheet-patch";
 import { shiftSheet } from "./shift-parts";
 import { Styles } from "./styles";
+import { nameColumns } from "./table-headers";
 import { type Parts, writePart } from "./write-part";
+
+/** Parts that say where formulas are, which programs make anew. */
+const LISTS_OF_FORMULAS = ["calcChain", "volatileDependencies"];
 
 /** Brings the list of sheets to what the desk has: deleted, added, renamed, moved. */
 function patchSheets(parts: Parts, main: string, sheets: Map<string, string>, change: BookChange): boolean {
@@ -45,6 +50,7 @@ function patchSheets(parts: Parts, main: string, sheets: Map<string, string>, ch
 /** Puts what changed at the desk into the parts of a file; all else in them stays byte for byte. */
 export function patchBook(parts: Parts, main: string, sheets: Map<string, string>, change: BookChange): void {
   let formulas = patchSheets(parts, main, sheets, change);
+  if (formulas) removeLostSlicers(parts, main);
   for (const { key, name, shifts = [] } of change.sheets) {
     for (const shift of shifts) shiftSheet(parts, sheets.get(key)!, name, shift);
     if (shifts.length > 0) formulas = true;
@@ -63,14 +69,15 @@ export function patchBook(parts: Parts, main: string, sheets: Map<string, string
       return mark;
     },
   };
-  for (const sheet of change.sheets) {
-    const at = sheets.get(sheet.key)!;
+  for (const given of change.sheets) {
+    const at = sheets.get(given.key)!;
+    const sheet = { ...given, cells: nameColumns(parts, at, given.cells) };
     if (patchSheet(parts, at, sheet, tools)) formulas = true;
     if (sheet.pictures) patchPictures(parts, at, sheet.pictures);
   }
   const after = styles?.text();
   if (part !== undefined && after !== undefined && after !== before) writePart(parts, part, after);
   patchNames(parts, main, change.addedNames, change.removedNames);
-  if (formulas) removeParts(parts, main, ({ kind }) => kind === "calcChain");
+  if (formulas) removeParts(parts, main, ({ kind }) => LISTS_OF_FORMULAS.includes(kind));
   if (change.stale) askCalculation(parts, main);
 }

@@ -3,7 +3,7 @@ import { columnLetters } from "../../cells/letters";
 import { cellAt } from "../../cells/places";
 import { addressParts, areaOf } from "../../cells/sheet-area";
 import type { CellChange } from "../desk-file/book";
-import { callsOurs, storedFormula } from "../desk-file/formula";
+import { callsOurs, storedFormula, typedFormula } from "../desk-file/formula";
 import type { Edit } from "../parts/edits";
 import type { FileCell, FileRow, SheetContent } from "../parts/file-cell";
 import { cellText, formulaText } from "./cell-text";
@@ -43,7 +43,8 @@ export class CellEdits {
   /** Whether a formula came, went or changed. */
   formulas = false;
   private readonly changes = new Map<string, PlannedChange>();
-  private readonly added: NewCell[] = [];
+  /** The cells that are new, row and column from 1. */
+  readonly added: NewCell[] = [];
 
   constructor(
     private readonly xml: string,
@@ -69,7 +70,7 @@ export class CellEdits {
 
   /** Whether a formula in a cell is the one that the file holds there, with a rectangle to fill. */
   private isFiled(input: unknown, cell: FileCell | undefined): cell is FileCell & { fills: string } {
-    return cell?.fills !== undefined && typeof input === "string" && storedFormula(input) === cell.formula;
+    return cell?.fills !== undefined && typeof input === "string" && typedFormula(cell.formula ?? "") === input;
   }
 
   /** A formula whose rectangle is fixed in the file keeps it: cells that it has no value for show #N/A. */
@@ -145,6 +146,9 @@ export class CellEdits {
     if (style > 0) given.set("s", String(style));
     else given.delete("s");
     const { input, value = null } = change;
+    // a value with looks or a picture of its own, which the desk does not know, goes with its formula
+    if (input === undefined && !change.look && !change.own && cell?.given.has("vm"))
+      return this.xml.slice(cell.start, cell.end);
     if (input === undefined) return this.kept(cell, given, change);
     const fills = typeof input === "string" && isFormula(input) ? this.fills(address, change, input) : undefined;
     if (this.isFiled(input, cell) && cell.formulaPlace && samePlaces(fills, cell.fills)) {

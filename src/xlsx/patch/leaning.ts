@@ -7,7 +7,7 @@ import type { Parts } from "./write-part";
 type Leaning = (part: string) => boolean;
 
 /** The elements of a name in a part, by the value of one of their attributes. */
-const held = (parts: Parts, part: string, name: string, attribute: string): string[] =>
+export const held = (parts: Parts, part: string, name: string, attribute: string): string[] =>
   [...within(xmlTree(decoded(parts.get(part)!)))].flatMap((one) =>
     one.name === name ? (one.given.get(attribute) ?? []) : [],
   );

@@ -5,7 +5,7 @@ import { sheetContent } from "../parts/sheet-cells";
 import { xmlTree } from "../parts/xml-tree";
 import { CellEdits } from "./cell-edits";
 import { withRows } from "./row-shape";
-import { columnEdits, columnStyle, frozenEdits, mergeEdits } from "./sheet-shape";
+import { columnEdits, columnStyle, dimensionEdits, frozenEdits, mergeEdits } from "./sheet-shape";
 import type { Styles } from "./styles";
 import { type Parts, writePart } from "./write-part";
 
@@ -34,7 +34,7 @@ export function patchSheet(parts: Parts, part: string, change: SheetChange, tool
       dynamic: tools.dynamic,
     });
     cells.take(change.cells);
-    edits.push(...cells.edits);
+    edits.push(...cells.edits, ...dimensionEdits(root, cells.added));
     formulas = cells.formulas;
   }
   edits.push(...columnEdits(root, widths, columnsHidden));

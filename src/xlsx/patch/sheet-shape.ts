@@ -1,4 +1,5 @@
 import { cellAt } from "../../cells/places";
+import { areaOf } from "../../cells/sheet-area";
 import type { Frozen, Place } from "../desk-file/book";
 import { type Edit, tagEdit } from "../parts/edits";
 import { escapedAttribute } from "../parts/escaped";
@@ -97,6 +98,20 @@ export function frozenEdits(xml: string, root: XmlElement, { rows, columns }: Fr
   const inside = pane + kept.map(({ start, end }) => xml.slice(start, end)).join("");
   const open = tagEdit(view, {}).text.replace(/\/>$/, ">");
   return [{ start: view.start, end: view.end, text: `${open}${inside}</${p}sheetView>` }];
+}
+
+/** The edit that states a larger used range, which some programs read no further than; none where it holds all cells. */
+export function dimensionEdits(root: XmlElement, cells: readonly { row: number; column: number }[]): Edit[] {
+  const stated = childOf(root, isMain, "dimension");
+  const area = areaOf(stated?.given.get("ref") ?? "", "");
+  if (!stated || !area || cells.length === 0) return [];
+  let { top, left, bottom, right } = area;
+  for (const { row, column } of cells) {
+    [top, bottom] = [Math.min(top, row), Math.max(bottom, row)];
+    [left, right] = [Math.min(left, column), Math.max(right, column)];
+  }
+  const same = top === area.top && left === area.left && bottom === area.bottom && right === area.right;
+  return same ? [] : [tagEdit(stated, { ref: `${cellAt(top, left)}:${cellAt(bottom, right)}` })];
 }
 
 /** What comes before the merged cells in a sheet's part. */

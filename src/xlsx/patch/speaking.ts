@@ -4,6 +4,7 @@ import type { XmlElement } from "../parts/xml-tree";
 /** Elements whose text is a formula or a reference, wherever they are. */
 const FORMULAS = new Set([
   "f",
+  "nf",
   "formula",
   "formula1",
   "formula2",
