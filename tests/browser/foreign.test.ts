@@ -3,7 +3,8 @@ import { unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
 import { foreignParts } from "../foreign/foreign-parts";
-import { type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
+import { signedParts } from "../foreign/signed-parts";
+import { bytesOf, type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
 
 const BOOK = "xl/workbook.xml";
 const SHEET = "xl/worksheets/sheet1.xml";
@@ -80,6 +81,8 @@ describe("a file of another program at the desk", () => {
     expect(text(SHEET)).toContain('<row r="4" ht="30" customHeight="1"'); // 40 px are 30 points
     expect(text(SHEET)).toMatch(/<row r="13" hidden="1"/);
     expect(text("xl/charts/chart1.xml")).toContain("<c:f>'Bed 7'!$A$2:$A$6</c:f>");
+    // a conditional format fills A2; the new cells below it have its bold letters, not that fill
+    expect(text("xl/styles.xml")).not.toMatch(/<fgColor rgb="FFFFC7CE"/i);
     const { cells } = openBook(file).sheets[0]!;
     expect(["B2", "B5", "D6"].map((address) => cells.get(address)?.formula)).toEqual(["A2*2", "A5*2", "SUM(A2:A6)"]);
     expect(["A5", "D6"].map((address) => cells.get(address)?.value)).toEqual([30, 90]);
@@ -112,5 +115,18 @@ describe("a file of another program at the desk", () => {
       .toBe("Save under another name");
     const [download] = await Promise.all([desk.page.waitForEvent("download"), desk.page.keyboard.press("Enter")]);
     expect(download.suggestedFilename()).toBe("columns (2).xlsx");
+  });
+
+  test("says that a signature is lost before it saves a signed file that changed", async () => {
+    const desk = await all.open();
+    await openFile(desk, zipSync(signedParts()), "signed.xlsx");
+    await desk.write("A2", 25, "Bed 7");
+    await desk.page.evaluate(() => window.desk.host.bytes()); // as the journal takes the file meanwhile
+    await desk.page.getByRole("button", { name: "Save .xlsx" }).click();
+    await desk.page.getByText("so the signature is left out: sign the file again").waitFor();
+    const button = desk.page.getByRole("button", { name: "Save under this name" });
+    const [download] = await Promise.all([desk.page.waitForEvent("download"), button.click()]);
+    expect(Object.keys(unzipSync(await bytesOf(download))).join()).not.toContain("_xmlsignatures");
+    await savedFile(desk); // which asks nothing any more
   });
 });

@@ -3,6 +3,8 @@ export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: 
   failures: ["browser/fixes", "failures:"],
   endless: ["browser/fixes", "endless:"],
   "whole-ranges": ["browser/fixes", "whole-ranges:"],
+  "kept-values": ["browser/beyond", "kept-values:"],
+  "inserted-looks": ["browser/foreign", "is saved with rows that were inserted"],
   circles: ["browser/fixes", "circles:"],
   "range-ends": ["browser/fixes", "range-ends:"],
   "empty-texts": ["browser/fixes", "empty-texts:"],

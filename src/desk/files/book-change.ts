@@ -3,7 +3,7 @@ import type { BookChange, BookName, CellChange, Look, SheetChange } from "../../
 import { DAYS_TO_1904, showsDays } from "../../xlsx/desk-file/day-format";
 import type { BookState, CellState, SheetState } from "./book-state";
 import { pictureOf } from "./drawings";
-import { fittedRows, insertedRows, type ShiftsBySheet, shiftedState } from "./shifted-state";
+import { fittedRows, insertedRows, renamedState, type ShiftsBySheet, shiftedState } from "./shifted-state";
 
 const alike = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
@@ -20,10 +20,11 @@ const seen = ({ name, alternative, source, sheetTransform: { from, to } }: DeskD
 const isFormula = (input: unknown): input is string => typeof input === "string" && input.startsWith("=");
 
 /**
- * Whether the desk can't calculate a formula that the file's own program can: it lacks a function or name, or the formula
- * speaks of a table's columns, as in Heads[Flow].
+ * Whether the desk can't calculate a formula that the file's own program can: it shows the file's value, or it lacks a
+ * function or name, or the formula speaks of a table's columns, as in Heads[Flow].
  */
-function isBeyond({ input, value }: CellState): boolean {
+function isBeyond({ input, value, kept }: CellState): boolean {
+  if (kept) return true;
   if (!isFormula(input) || value === null || typeof value !== "object") return false;
   return value.error === "#NAME?" || input.replace(/"[^"]*"|'[^']*'/g, "").includes("[");
 }
@@ -51,7 +52,8 @@ function cellChange(before: CellState | undefined, after: CellState, from1904: b
   const { row, column, input, value, spill } = after;
   const beyond = isBeyond(after);
   // the grid leaves a formula that it can't read as it was when rows or columns come and go
-  const unmoved = beyond && before !== undefined && sameInput(before.unmoved, input);
+  // and one that shows the file's value is the file's, however the grid has spelt it since
+  const unmoved = before !== undefined && (after.kept || (beyond && sameInput(before.unmoved, input)));
   const same = sameInput(before?.input ?? "", input) || unmoved;
   // a format that the grid took over belongs to formulas that are new here, not to those of the file
   const was = before ? ownLook(before) : {};
@@ -120,7 +122,7 @@ export function bookChange(
   shifts: ShiftsBySheet = new Map(),
   { stale = false, from1904 = false } = {},
 ): BookChange {
-  const before = opened && shiftedState(opened, shifts);
+  const before = opened && renamedState(shiftedState(opened, shifts), after);
   const names = before?.names ?? [];
   const sheets = after.sheets.map((sheet) => {
     const old = before?.sheets.find(({ key }) => key === sheet.key);

@@ -7,6 +7,7 @@ import type { DeskDrawing } from "../../hosts/desk/drawing";
 import { bookOf, type Grid, type Sheet } from "../../hosts/desk/grid";
 import { bookNames } from "../../hosts/desk/names";
 import type { BookName, Frozen, Look, Place } from "../../xlsx/desk-file/book";
+import { isKept } from "../univer-fixes/formulas/kept-values";
 import type { DerivedFormats } from "./derived-formats";
 import { lookOfStyle } from "./looks";
 
@@ -21,6 +22,8 @@ export interface CellState {
   look: Look;
   /** Whether the format of its look comes from the cells that its formula reads. */
   derived?: true;
+  /** Whether it shows what the file says, since the desk can't calculate its formula. */
+  kept?: true;
 }
 
 export interface SheetState {
@@ -66,6 +69,7 @@ function cellState({ grid, formats }: Known, sheet: Sheet, all: SheetCells, row:
     input,
     value: all.value(row, column),
     look: lookOfStyle(own),
+    ...(isKept(data) && { kept: true }),
     ...(formats.has(sheet.getSheetId(), row, column, own) && { derived: true }),
     ...(spread && {
       spill: cells(grid, { sheet: sheet.getSheetName(), address: sheet.getRange(spread).getA1Notation() }),

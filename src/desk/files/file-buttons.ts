@@ -49,14 +49,17 @@ export function fileButtons(files: Files, { open, save, name }: Parts, { prepare
   });
   save.addEventListener("click", () => {
     void attempt(`Saving ${files.name}`, async () => {
-      const misplaced = files.misplaced();
-      const answer = misplaced === "" ? "same name" : await askBeforeSaving(misplaced);
+      const losses = await files.losses(prepare);
+      const answer = losses === "" ? "same name" : await askBeforeSaving(losses);
       if (answer === "not") return `${files.name}: not saved`;
       if (answer === "other name") files.rename(otherName(files.name));
       files.deliver(await files.save(prepare), files.name);
       saved();
       const missing = files.leftOut();
       if (files.stale) return `${files.name}: saved while figures are out of date; the next program calculates them`;
+      if (missing.length === 0 && files.unsure) {
+        return `${files.name}: saved; the next program calculates what could not be calculated here`;
+      }
       if (missing.length === 0) return files.name;
       return `${files.name}: saved without the ${missing.join(" and ")} that were made here`;
     });

@@ -1,40 +1,29 @@
-import type { IResources, IWorkbookData } from "@univerjs/core";
-import { IEditorBridgeService, ILayoutService } from "@univerjs/preset-sheets-core";
+import type { IWorkbookData } from "@univerjs/core";
 import type { DeskFiles } from "../../hosts/desk/files";
 import { bookOf, type Grid } from "../../hosts/desk/grid";
 import { download } from "../../hosts/download";
+import type { BookChange } from "../../xlsx/desk-file/book";
 import type { XlsxFile } from "../../xlsx/desk-file/desk-file";
-import { checkedZip } from "../../xlsx/parts/safe-file";
 import type { ProtectedCells } from "../protected-cells";
+import { keepFileValues, keepPlaces, keptPlaces } from "../univer-fixes/formulas/kept-values";
 import { bookChange } from "./book-change";
 import { type BookState, bookState } from "./book-state";
 import { DerivedFormats } from "./derived-formats";
+import { joinedParts } from "./joined-parts";
 import { LeftBehind } from "./left-behind";
 import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
 import { madeIn } from "./made-in";
 import { gridWorkbook } from "./open-book";
+import { readXlsx } from "./read-xlsx";
+import { isShareCopy } from "./share-copy";
 import { ShiftedSheets } from "./shifted-sheets";
+import { endTyping, focusGrid, halfTyped } from "./typing";
 
-/** A sheet and names that only share copies have. */
-const EVIDENCE = /^Evidence(_|$)/i;
 const QUESTION = "What you changed here is not saved. Open another file all the same?";
 
 /** How long a file that is handed on waits for its figures, and one that is saved or opened [ms]. */
 const WHOLE_MS = 60_000;
 const FILE_MS = 3000;
-
-/** Both workbooks' parts, each part by sheet or name. */
-function joined(some: IResources = [], more: IResources = []): IResources {
-  const names = new Set([...some, ...more].map(({ name }) => name));
-  const part = (all: IResources, name: string) => JSON.parse(all.find((one) => one.name === name)?.data || "{}");
-  return [...names].map((name) => ({ name, data: JSON.stringify({ ...part(some, name), ...part(more, name) }) }));
-}
-
-export async function readXlsx(bytes: Uint8Array): Promise<XlsxFile> {
-  checkedZip(bytes);
-  const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
-  return XlsxFile.open(bytes);
-}
 
 /** Opens files into the grid and saves them with all that they held. */
 export class Files implements DeskFiles {
@@ -49,6 +38,8 @@ export class Files implements DeskFiles {
   private count = 0;
   /** Whether the last file was made while figures were out of date. */
   stale = false;
+  /** Whether it asks for figures that may follow from what changed, and that the desk can't calculate. */
+  unsure = false;
   private kept: string;
   name = "Canfall.xlsx";
   /** The file as it was opened or saved last; null where there is none that holds what is open. */
@@ -73,7 +64,6 @@ export class Files implements DeskFiles {
 
   /** Whether what was opened says that it is a share copy. */
   private isCopy = false;
-
   /** Its name, and that a share copy is not checked by being opened. */
   get said(): string {
     return this.isCopy
@@ -83,13 +73,7 @@ export class Files implements DeskFiles {
 
   /** True when what is in the grid was neither saved nor opened as it is. */
   changed(): boolean {
-    return this.halfTyped() || madeIn(this.state()) !== this.kept;
-  }
-
-  /** True while a cell is open with text that was not there before. */
-  private halfTyped(): boolean {
-    const editor = this.grid.injector.get(IEditorBridgeService);
-    return editor.isVisible().visible && editor.getEditorDirty();
+    return halfTyped(this.grid) || madeIn(this.state()) !== this.kept;
   }
 
   /** True when nothing would be lost, or the person lets it go. */
@@ -125,9 +109,10 @@ export class Files implements DeskFiles {
     this.count += 1;
     this.cells.forget();
     await this.show(gridWorkbook(book, `file-${this.count}`, name));
+    keepFileValues(this.grid, book);
     this.cells.know(book.sheets);
     this.file = file;
-    this.isCopy = [...book.names, ...book.sheets].some(({ name }) => EVIDENCE.test(name));
+    this.isCopy = isShareCopy(book);
     this.shifted.forget();
     this.behind.clear();
     this.name = name;
@@ -154,6 +139,7 @@ export class Files implements DeskFiles {
     this.file ??= other;
     this.count += 1;
     const id = `file-${this.count}`;
+    const kept = keptPlaces(this.grid);
     const there = open.save();
     const more = gridWorkbook(book, id, this.name);
     await this.show({
@@ -161,8 +147,10 @@ export class Files implements DeskFiles {
       id,
       sheetOrder: [...there.sheetOrder, ...more.sheetOrder!],
       sheets: { ...there.sheets, ...more.sheets! },
-      resources: joined(there.resources, more.resources),
+      resources: joinedParts(there.resources, more.resources),
     });
+    keepFileValues(this.grid, book);
+    keepPlaces(this.grid, kept);
     this.cells.know(book.sheets);
     const state = this.state();
     const added = state.sheets.filter(({ key }) => more.sheetOrder!.includes(key));
@@ -179,16 +167,20 @@ export class Files implements DeskFiles {
 
   /** Gives the keys to the grid. */
   focus(): void {
-    this.grid.injector.get(ILayoutService).focus();
+    focusGrid(this.grid);
   }
 
   deliver(file: Uint8Array, name: string): void {
     download(file, name);
   }
 
-  /** What saving would leave at its old place, or without what it reads, as a sentence; "" where nothing. */
-  misplaced(): string {
+  /** What saving would leave at its old place, without what it reads or unsigned, in words; "" where nothing. */
+  async losses(prepare: () => Promise<void>): Promise<string> {
     this.behind.note(this.file, this.shifted, this.written);
+    if (this.file?.isSigned) {
+      await this.ready(prepare);
+      this.behind.unsigned ||= this.file.wouldLoseSignature(this.change(this.state(), this.file));
+    }
     return this.behind.sentence();
   }
 
@@ -212,15 +204,22 @@ export class Files implements DeskFiles {
     return calculation.settledWithin(limit);
   }
 
+  private change(state: BookState, { from1904 }: XlsxFile): BookChange {
+    return bookChange(this.written, state, this.shifted.shifts(), { stale: this.stale, from1904 });
+  }
+
   private async write(limit: number): Promise<{ bytes: Uint8Array; state: BookState }> {
     this.stale = !(await this.current(limit));
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
     this.file ??= XlsxFile.blank();
     const state = this.state();
     this.behind.note(this.file, this.shifted, this.written);
-    const bytes = await this.file.save(
-      bookChange(this.written, state, this.shifted.shifts(), { stale: this.stale, from1904: this.file.from1904 }),
-    );
+    const change = this.change(state, this.file);
+    this.unsure =
+      change.stale === true && state.sheets.some(({ cells }) => [...cells.values()].some(({ kept }) => kept));
+    const { isSigned } = this.file;
+    const bytes = await this.file.save(change);
+    this.behind.unsigned ||= isSigned && !this.file.isSigned;
     this.hasShifted ||= this.shifted.shifts().size > 0;
     this.shifted.written();
     this.written = state;
@@ -233,10 +232,14 @@ export class Files implements DeskFiles {
     return bytes;
   }
 
+  private async ready(prepare: () => Promise<void>): Promise<void> {
+    await endTyping(this.grid);
+    if (await this.grid.calculation.settledWithin(FILE_MS)) await prepare();
+  }
+
   /** @param prepare Writes what the file is to keep, once figures follow what was typed */
   async save(prepare: () => Promise<void>): Promise<Uint8Array> {
-    if (this.halfTyped()) await bookOf(this.grid).endEditingAsync(true);
-    if (await this.grid.calculation.settledWithin(FILE_MS)) await prepare();
+    await this.ready(prepare);
     const { bytes, state } = await this.write(FILE_MS);
     this.kept = madeIn(state);
     this.base = bytes;

@@ -5,10 +5,16 @@ import type { ShiftedSheets } from "./shifted-sheets";
 
 const inWords = (sheet: string, kinds: Iterable<string>) => `in ${sheet}: ${[...kinds].join(", ")}`;
 
+const UNSIGNED =
+  "The file is digitally signed. What is saved is not what was signed, so the signature is left out: sign the file again.";
+
 /** What of the opened file can't go along with rows, columns and sheets that came, went or moved. */
 export class LeftBehind {
   private readonly inSheets = new Map<string, Set<string>>();
   private readonly ofDeleted = new Map<string, { sheet: string; kinds: string[] }>();
+
+  /** Whether the signature of the file is, or would be, left out. */
+  unsigned = false;
 
   constructor(private readonly grid: Grid) {}
 
@@ -42,6 +48,7 @@ export class LeftBehind {
         `Rows or columns were inserted, deleted or moved. In the file these stay at their old place: ${placed.join("; ")}.`,
       lost.length > 0 &&
         `Sheets were deleted. In the file these have nothing to read any more: ${lost.map(({ sheet, kinds }) => `${kinds.join(", ")} of ${sheet}`).join("; ")}.`,
+      this.unsigned && UNSIGNED,
     ]
       .filter(Boolean)
       .join(" ");
@@ -50,5 +57,6 @@ export class LeftBehind {
   clear(): void {
     this.inSheets.clear();
     this.ofDeleted.clear();
+    this.unsigned = false;
   }
 }

@@ -2,7 +2,8 @@ import { bookOf, type Grid } from "../../hosts/desk/grid";
 import type { Host } from "../../hosts/host";
 import type { XlsxFile } from "../../xlsx/desk-file/desk-file";
 import { EXAMPLE_READINGS } from "./example";
-import { type Files, readXlsx } from "./files";
+import type { Files } from "./files";
+import { readXlsx } from "./read-xlsx";
 
 interface Example {
   name: string;

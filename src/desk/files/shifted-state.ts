@@ -1,4 +1,5 @@
 import type { Place, Shift } from "../../xlsx/desk-file/book";
+import { renamedFormula } from "../../xlsx/patch/renamed-references";
 import { shiftedFormula, shiftedPlace, shiftedSpan } from "../../xlsx/patch/shift";
 import type { BookState, CellState, SheetState } from "./book-state";
 
@@ -67,6 +68,24 @@ export function shiftedState(state: BookState, all: ShiftsBySheet): BookState {
       if (moved) sheets = sheets.map((sheet) => followed(sheet, moved, shift));
     }
   }
+  return { ...state, sheets };
+}
+
+/** The same with formulas that speak of renamed sheets by their new names. */
+export function renamedState(state: BookState, after: BookState): BookState {
+  const renames = new Map<string, string>();
+  for (const { key, name } of state.sheets) {
+    const now = after.sheets.find((one) => one.key === key)?.name ?? name;
+    if (now !== name) renames.set(name.toLowerCase(), now);
+  }
+  if (renames.size === 0) return state;
+  const renamed = (cell: CellState): CellState =>
+    typeof cell.input === "string" && cell.input.startsWith("=")
+      ? { ...cell, input: renamedFormula(cell.input, renames) }
+      : cell;
+  const sheets = state.sheets.map((sheet) => {
+    return { ...sheet, cells: new Map([...sheet.cells].map(([at, cell]) => [at, renamed(cell)])) };
+  });
   return { ...state, sheets };
 }
 

@@ -12,6 +12,8 @@ import type { FunctionMetadata } from "./metadata";
 import { guarded } from "./results";
 
 const NAMESPACE = "CANFALL";
+/** Functions of the grid that ask other machines, which no page of ours does. */
+const REACHING_OUT = ["IMAGE"];
 
 class DeskFunction extends BaseFunction {
   override needsReferenceObject = true;
@@ -54,5 +56,6 @@ export function registerFunctions(injector: Injector, known: FunctionMetadata[],
     if (!work) throw new Error(`function ${metadata.id} must be associated`);
     service.registerExecutors(new DeskFunction(metadata, work, blank));
   }
+  service.unregisterExecutors(...REACHING_OUT);
   service.registerDescriptions(...known.map(described));
 }

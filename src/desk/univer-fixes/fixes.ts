@@ -2,6 +2,7 @@ import type { Grid } from "../../hosts/desk/grid";
 import { barNames } from "./drawing/bar-names";
 import { barRoles } from "./drawing/bar-roles";
 import { drawing } from "./drawing/drawing";
+import { insertedLooks } from "./drawing/inserted-looks";
 import { shades } from "./drawing/shades";
 import type { Fix } from "./fix";
 import { calculation } from "./formulas/calculation";
@@ -14,6 +15,7 @@ import { emptyTexts } from "./formulas/empty-texts";
 import { endless } from "./formulas/endless";
 import { failures } from "./formulas/failures";
 import { formulaCache } from "./formulas/formula-cache";
+import { keptValues } from "./formulas/kept-values";
 import { oldValues } from "./formulas/old-values";
 import { ownNamesFix } from "./formulas/own-names";
 import { parsedFormulas } from "./formulas/parsed-formulas";
@@ -46,10 +48,12 @@ export const FIXES: Fix[] = [
   rangeEnds,
   oldValues,
   spillErrors,
+  keptValues,
   emptyTexts,
   plainTexts,
   dependencies,
   drawing,
+  insertedLooks,
   editing,
   formulaCache,
   changedNames,

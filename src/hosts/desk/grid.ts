@@ -17,7 +17,7 @@ export interface DeskCalculation {
   /** A calculation ended without its figures. */
   failed(reason: string): void;
   /** Something to say of the figures as long as it is true; "" takes it back. */
-  say(about: "failure" | "circle", sentence: string): void;
+  say(about: "failure" | "circle" | "kept", sentence: string): void;
   /** From now on tells whether figures have been out of date for a while, and what there is to say of them. */
   follow(told: (late: boolean, sentences: string[]) => void): void;
 }

@@ -119,7 +119,7 @@ class Calculation implements DeskCalculation {
     );
   }
 
-  say(about: "failure" | "circle", sentence: string): void {
+  say(about: "failure" | "circle" | "kept", sentence: string): void {
     if ((this.said.get(about) ?? "") === sentence) return;
     if (sentence) this.said.set(about, sentence);
     else this.said.delete(about);

@@ -2,6 +2,8 @@ import { FormulaDependencyGenerator, type FormulaDependencyTree } from "@univerj
 import { columnLetters } from "../../../cells/letters";
 import { bookOf, type Grid } from "../../../hosts/desk/grid";
 import type { Fix } from "../fix";
+import { circling } from "./circling";
+import { hasFileValue } from "./kept-values";
 
 type Tree = Pick<FormulaDependencyTree, "treeId" | "row" | "column" | "subUnitId" | "unitId"> & {
   toRTreeItem(): object;
@@ -18,6 +20,39 @@ interface Order {
 }
 
 const order = FormulaDependencyGenerator.prototype as unknown as Order;
+
+type Links = (readonly [from: number, to: number])[];
+
+/** The formulas to which one of the others leads, again and again. */
+function ledTo(ids: ReadonlySet<number>, links: Links): Set<number> {
+  const left = new Set(ids);
+  const inside = links.filter(([from, to]) => left.has(from) && left.has(to));
+  const waiting = new Map([...left].map((id) => [id, 0]));
+  const next = new Map<number, number[]>();
+  for (const [from, to] of inside) {
+    waiting.set(to, waiting.get(to)! + 1);
+    const others = next.get(from);
+    if (others) others.push(to);
+    else next.set(from, [to]);
+  }
+  const free = [...left].filter((id) => waiting.get(id) === 0);
+  for (let id = free.pop(); id !== undefined; id = free.pop()) {
+    left.delete(id);
+    for (const to of next.get(id) ?? []) {
+      waiting.set(to, waiting.get(to)! - 1);
+      if (waiting.get(to) === 0) free.push(to);
+    }
+  }
+  return left;
+}
+
+/** The formulas that lie in circles, or between two of them. */
+function inCircles(due: Tree[], readers: (tree: Tree) => Tree[]): Tree[] {
+  const links: Links = due.flatMap((tree) => readers(tree).map((reader) => [tree.treeId, reader.treeId] as const));
+  const back: Links = links.map(([from, to]) => [to, from]);
+  const left = ledTo(ledTo(new Set(due.map(({ treeId }) => treeId)), links), back);
+  return due.filter(({ treeId }) => left.has(treeId));
+}
 
 /** The formulas of the first circle that can be reached from those that are due. */
 function circleFrom(due: Tree[], readers: (tree: Tree) => Tree[]): Tree[] {
@@ -51,11 +86,14 @@ function place(grid: Grid, { subUnitId, row, column }: Tree): string {
 
 const MOST_NAMED = 5;
 
-function inWords(places: string[]): string {
+function inWords(places: string[], kept: boolean): string {
   const named = [...new Set(places)].slice(0, MOST_NAMED).join(", ");
-  return places.length === 1
-    ? `${named} refers to itself: change its formula, until then its figure means nothing`
-    : `Formulas refer to each other in a circle: ${named}${places.length > MOST_NAMED ? ", …" : ""}. Change one of them, until then their figures mean nothing`;
+  if (places.length === 1) {
+    const then = kept ? "it keeps the file's value" : "change its formula, until then its figure means nothing";
+    return `${named} refers to itself: ${then}`;
+  }
+  const then = kept ? "They keep the file's values" : "Change one of them, until then their figures mean nothing";
+  return `Formulas refer to each other in a circle: ${named}${places.length > MOST_NAMED ? ", …" : ""}. ${then}`;
 }
 
 /** Names the cells, until one of them is changed so that the circle is gone. */
@@ -70,10 +108,12 @@ export const circles: Fix = {
     order._checkIsCycleDependency = function (due) {
       const found = check.call(this, due);
       if (found) {
-        known = circleFrom(due, (tree) => {
+        const readers = (tree: Tree) => {
           const ids = this._dependencyManagerService.searchDependency(tree.toRTreeItem());
           return [...ids].flatMap((id) => this._dependencyTreeCache.get(id) ?? []);
-        });
+        };
+        known = circleFrom(due, readers);
+        circling.know(inCircles(due, readers));
       } else {
         const ofBook = this._currentConfigService.getFormulaData();
         const formula = (one: Tree) => ofBook[one.unitId]?.[one.subUnitId]?.[one.row]?.[one.column];
@@ -84,8 +124,18 @@ export const circles: Fix = {
           (one) => !formula(one) || again.has([one.unitId, one.subUnitId, one.row, one.column].join(" ")),
         );
         if (gone) known = [];
+        if (known.length === 0) circling.know([]);
       }
-      grid.calculation.say("circle", known.length > 0 ? inWords(known.map((one) => place(grid, one))) : "");
+      const kept = known.every((one) => hasFileValue(grid, one.subUnitId, one.row, one.column));
+      grid.calculation.say(
+        "circle",
+        known.length > 0
+          ? inWords(
+              known.map((one) => place(grid, one)),
+              kept,
+            )
+          : "",
+      );
       return found;
     };
   },

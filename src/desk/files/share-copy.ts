@@ -1,0 +1,8 @@
+import type { Book } from "../../xlsx/desk-file/book";
+
+/** A sheet and names that only share copies have. */
+const EVIDENCE = /^Evidence(_|$)/i;
+
+/** Whether a workbook says that it is a share copy. */
+export const isShareCopy = ({ names, sheets }: Book): boolean =>
+  [...names, ...sheets].some(({ name }) => EVIDENCE.test(name));
