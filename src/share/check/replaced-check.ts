@@ -2,7 +2,8 @@ import { cellAt, placesOf } from "../../cells/places";
 import { areaOf, placeName } from "../../cells/sheet-area";
 import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { ourCalls } from "../calls";
-import type { Evidence, EvidenceFormula } from "../copy/evidence";
+import type { Evidence } from "../copy/evidence";
+import type { ReplacedLine } from "../copy/evidence-rows";
 import { nativeCells, nativeFormula, type SpillOf } from "../copy/native-formula";
 import { changed, type Finding, saying } from "../finding";
 import { readable } from "../looks/shown";
@@ -13,7 +14,7 @@ import { evidencePlace } from "./evidence-check";
 const MOST_READINGS = 20_000;
 
 /** Rectangles that the old formulas filled, by the key of their first cells, as far as Evidence lists their cells. */
-function spills(formulas: readonly EvidenceFormula[]): Map<string, string> {
+function spills(formulas: readonly ReplacedLine[]): Map<string, string> {
   const filled = new Map<string, { first: string; last: string }>();
   for (const { place, old } of formulas) {
     const at = evidencePlace(place);
@@ -35,13 +36,13 @@ function cellsOf(book: FileBook, sheet: string): (readings: string) => string[] 
 }
 
 /** Whether a formula is the native twin of an old one, for its whole or for one cell of its spill. */
-function isTwin(book: FileBook, sheet: string, { old, formula }: EvidenceFormula, spillOf: SpillOf): boolean {
+function isTwin(book: FileBook, sheet: string, { old, formula }: ReplacedLine, spillOf: SpillOf): boolean {
   const native = nativeFormula(old, spillOf);
   if (native && native.formula !== old && sameFormula(native.formula, formula, sheet)) return true;
   return nativeCells(old, cellsOf(book, sheet))?.some((each) => sameFormula(each, formula, sheet)) ?? false;
 }
 
-function cellOf(book: FileBook, { place }: EvidenceFormula) {
+function cellOf(book: FileBook, { place }: ReplacedLine) {
   const at = evidencePlace(place);
   return { at, cell: at && book.sheets.find(({ name }) => name === at.sheet)?.cells.get(at.address) };
 }

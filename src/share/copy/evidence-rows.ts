@@ -80,6 +80,7 @@ const inDigits = (value: Stated): Stated => (typeof value === "number" ? Number(
 
 /** A cell whose formula called the add-in, as the list names it. */
 export interface ReplacedLine {
+  /** `Cans!B7`. */
   place: string;
   old: string;
   formula: string;

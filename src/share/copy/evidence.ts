@@ -1,18 +1,7 @@
 import type { Stated } from "../../cells/stated";
 import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
-import { EVIDENCE, namedValue } from "./evidence-rows";
+import { EVIDENCE, namedValue, type ReplacedLine } from "./evidence-rows";
 import type { TypedInput } from "./input-list";
-
-/** A line of the Evidence sheet's list of replaced formulas. */
-export interface EvidenceFormula {
-  /** `Cans!B7`. */
-  place: string;
-  old: string;
-  formula: string;
-  value: Stated;
-  note: string;
-  fills: string;
-}
 
 /** What the Evidence sheet of a copy says. */
 export interface Evidence {
@@ -20,7 +9,7 @@ export interface Evidence {
   day: Stated;
   hash: string;
   inputs: Pick<TypedInput, "name" | "row" | "column" | "value">[];
-  formulas: EvidenceFormula[];
+  formulas: ReplacedLine[];
 }
 
 /** The rows of a named list, each with its columns from the first. */

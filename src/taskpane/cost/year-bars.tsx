@@ -1,5 +1,6 @@
 import { COSTS } from "../../core/figures/costs";
-import { INK, PAPER, PICTURE_WIDTH, Picture } from "../map/picture/plot";
+import { LevelLines, levelsTo } from "../map/picture/levels";
+import { INK, PAPER, Picture } from "../map/picture/plot";
 import type { NamedCells } from "../workbook/named";
 import { costOf, KINDS, money, type Span } from "./read-costs";
 
@@ -23,12 +24,6 @@ const LOOKS = [
 
 const SPANS: readonly Span[] = ["Now", "After"];
 
-/** The tick step of 1, 2 or 5 times a power of ten that needs at most six ticks. */
-function stepTo(most: number): number {
-  const power = 10 ** Math.floor(Math.log10(most / 6));
-  return [1, 2, 5, 10].map((part) => part * power).find((step) => most / step <= 6)!;
-}
-
 const likely = (found: NamedCells, span: Span) =>
   KINDS.map((kind, index) => ({
     number: index + 1,
@@ -50,10 +45,8 @@ export function barWords(found: NamedCells): string {
 export function YearBars({ found, title }: { found: NamedCells; title: string }) {
   const totals = SPANS.map((span) => costOf(found, "Total", span).likely ?? 0);
   const most = Math.max(...totals, 1);
-  const step = stepTo(most);
-  const top = step * Math.ceil(most / step - 1e-9);
-  const y = (value: number) => BOTTOM - (value / top) * (BOTTOM - TOP);
-  const ticks = Array.from({ length: Math.round(top / step) + 1 }, (_, index) => Number((index * step).toPrecision(6)));
+  const levels = levelsTo(most, { left: LEFT, top: TOP, bottom: BOTTOM });
+  const { y } = levels;
   return (
     <Picture
       title={title}
@@ -61,18 +54,7 @@ export function YearBars({ found, title }: { found: NamedCells; title: string })
       words={barWords(found)}
       height={LEGEND_FROM + LEGEND_LINE * KINDS.length}
     >
-      {ticks.map((value) => (
-        <g key={value}>
-          <path
-            d={`M${LEFT},${y(value)}H${PICTURE_WIDTH - 14}`}
-            stroke="#c8c8c8"
-            strokeWidth={value === 0 ? 1.5 : 0.6}
-          />
-          <text x={LEFT - 7} y={y(value) + 4} textAnchor="end" fill={INK}>
-            {value.toLocaleString("en-AU")}
-          </text>
-        </g>
-      ))}
+      <LevelLines {...levels} />
       {SPANS.map((span, column) => {
         const left = LEFT + 50 + column * 150;
         let under = 0;

@@ -1,5 +1,6 @@
 import { RUN_TIME } from "../../core/figures/run-time";
 import { MONTHS } from "../../workbook/nursery/months";
+import { LevelLines, levelsTo } from "../map/picture/levels";
 import { INK, PICTURE_WIDTH, Picture } from "../map/picture/plot";
 import { figure } from "../parts/figure";
 import { titleOf } from "./missing";
@@ -24,12 +25,6 @@ const LOOKS = [
 ] as const;
 
 const lookOf = (group: Group) => LOOKS[(group.number - 1) % LOOKS.length]!;
-
-/** The tick step of 1, 2 or 5 times a power of ten that needs at most six ticks. */
-function stepTo(most: number): number {
-  const power = 10 ** Math.floor(Math.log10(most / 6));
-  return [1, 2, 5, 10].map((part) => part * power).find((step) => most / step <= 6)!;
-}
 
 function Mark({ x, y, look }: { x: number; y: number; look: (typeof LOOKS)[number] }) {
   const paint = { fill: look.filled ? look.colour : "#ffffff", stroke: look.colour, strokeWidth: 1.5 };
@@ -56,11 +51,9 @@ export function yearWords(groups: readonly Group[]): string {
 /** The net depth of each group through the year; a month without one is a gap. */
 export function YearChart({ groups, title }: { groups: readonly Group[]; title: string }) {
   const most = Math.max(1, ...groups.flatMap(({ depths }) => depths.filter((depth) => typeof depth === "number")));
-  const step = stepTo(most);
-  const top = step * Math.ceil(most / step - 1e-9);
   const x = (month: number) => LEFT + ((month + 0.5) / MONTHS.length) * (RIGHT - LEFT);
-  const y = (depth: number) => BOTTOM - (depth / top) * (BOTTOM - TOP);
-  const ticks = Array.from({ length: Math.round(top / step) + 1 }, (_, index) => Number((index * step).toPrecision(6)));
+  const levels = levelsTo(most, { left: LEFT, top: TOP, bottom: BOTTOM });
+  const { y } = levels;
   return (
     <Picture
       title={title}
@@ -68,14 +61,7 @@ export function YearChart({ groups, title }: { groups: readonly Group[]; title: 
       words={yearWords(groups)}
       height={LEGEND_FROM + LEGEND_LINE * groups.length}
     >
-      {ticks.map((depth) => (
-        <g key={depth}>
-          <path d={`M${LEFT},${y(depth)}H${RIGHT}`} stroke="#c8c8c8" strokeWidth={depth === 0 ? 1.5 : 0.6} />
-          <text x={LEFT - 7} y={y(depth) + 4} textAnchor="end" fill={INK}>
-            {depth}
-          </text>
-        </g>
-      ))}
+      <LevelLines {...levels} />
       {MONTHS.map((month, index) => (
         <text key={month} x={x(index)} y={BOTTOM + 16} textAnchor="middle" fill={INK}>
           {month.slice(0, 3)}

@@ -42,10 +42,15 @@ export function plotOf({ left, top, right, bottom }: Ground): Plot {
   };
 }
 
-function ticks(low: number, high: number): number[] {
-  const rough = (high - low) / 6 || 1;
+/** The step of 1, 2 or 5 times a power of ten that divides a span into six at most. */
+export function stepOf(span: number): number {
+  const rough = span / 6 || 1;
   const power = 10 ** Math.floor(Math.log10(rough));
-  const step = [1, 2, 5, 10].map((part) => part * power).find((each) => each >= rough)!;
+  return [1, 2, 5, 10].map((part) => part * power).find((each) => each >= rough)!;
+}
+
+function ticks(low: number, high: number): number[] {
+  const step = stepOf(high - low);
   const first = Math.ceil(low / step - 1e-9);
   const last = Math.floor(high / step + 1e-9);
   return Array.from({ length: last - first + 1 }, (_, index) => Number(((first + index) * step).toPrecision(6)));
