@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import { Component, type ReactNode } from "react";
-import { isMissing } from "./parts/words";
+import { isMissing } from "./parts/task/words";
 
 const KEY = "canfall-loaded-again";
 

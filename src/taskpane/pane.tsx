@@ -5,7 +5,7 @@ import { FIRST_STEP } from "./first-step";
 import type { FunctionInfo } from "./help/function-info";
 import "./pane.css";
 import { useAnswer } from "./answer/use-answer";
-import { Failure } from "./parts/failure";
+import { Failure } from "./parts/task/failure";
 import { useDark } from "./parts/use-dark";
 import { useSheetFollows } from "./sheet-follows";
 import { SlowNotice } from "./slow-notice";

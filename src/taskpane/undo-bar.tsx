@@ -1,6 +1,6 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../hosts/host";
-import { TaskLine } from "./parts/task-line";
+import { TaskLine } from "./parts/task/task-line";
 import type { Undo } from "./workbook/use-undo";
 
 /** Takes back what the pane did last, whichever step did it. */

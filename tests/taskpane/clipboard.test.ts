@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { copyPicture, copyTable, tableForms } from "../../src/taskpane/parts/clipboard";
+import { copyPicture, copyTable, tableForms } from "../../src/taskpane/parts/files/clipboard";
 
 const ROWS = [
   ["Block", "Minutes"],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { droppedFiles, workbooksAmong } from "../../src/taskpane/parts/dropped-files";
+import { droppedFiles, workbooksAmong } from "../../src/taskpane/parts/files/dropped-files";
 
 const file = (name: string) => new File(["x"], name);
 const entryOf = (name: string) => ({ isFile: true, file: (done: (file: File) => void) => done(file(name)) });

@@ -2,7 +2,7 @@
 import { lazy, Suspense } from "react";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { MissingPart } from "../../src/taskpane/missing-part";
-import { words } from "../../src/taskpane/parts/words";
+import { words } from "../../src/taskpane/parts/task/words";
 import { screen } from "../support/screen";
 
 /** As webpack names what it throws where a file is gone. */

@@ -1,10 +1,10 @@
 // @vitest-environment jsdom
 import { afterEach, describe, expect, it } from "vitest";
 import type { Host } from "../../src/hosts/host";
-import { PictureActions } from "../../src/taskpane/parts/picture-actions";
-import { TableActions } from "../../src/taskpane/parts/table-actions";
-import { TaskLine } from "../../src/taskpane/parts/task-line";
-import { useTask } from "../../src/taskpane/parts/use-task";
+import { PictureActions } from "../../src/taskpane/parts/files/picture-actions";
+import { TableActions } from "../../src/taskpane/parts/files/table-actions";
+import { TaskLine } from "../../src/taskpane/parts/task/task-line";
+import { useTask } from "../../src/taskpane/parts/task/use-task";
 import type { Act } from "../../src/taskpane/workbook/act";
 import { memoryHost } from "../support/memory-host";
 import { screen } from "../support/screen";

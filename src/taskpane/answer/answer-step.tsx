@@ -11,7 +11,7 @@ import { useMap } from "../map/use-map";
 import { WholeBedSection } from "../map/whole-bed-section";
 import { NoAudit } from "../new-audit/no-audit";
 import { CellLink } from "../parts/cell-link";
-import { Failure } from "../parts/failure";
+import { Failure } from "../parts/task/failure";
 import { DataChecks } from "../readings/data-checks";
 import { SPEAKING_CHECKS } from "../readings/read-checks";
 import { ShownReadings } from "../readings/shown-readings";

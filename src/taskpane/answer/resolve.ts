@@ -3,8 +3,8 @@ import { boxOf, parseArea, reference } from "../../cells/box";
 import type { Cell } from "../../cells/cell";
 import { InputError } from "../../core/errors";
 import type { Snapshot, Wanted } from "../../hosts/snapshot";
-import { insteadOfPercent, plainNumber } from "../parts/typed-number";
-import { words } from "../parts/words";
+import { insteadOfPercent, plainNumber } from "../parts/fields/typed-number";
+import { words } from "../parts/task/words";
 import type { Entry } from "./entries";
 
 /** A setting after reading: its value, the cell that it came from, or what is wrong with it; none of them when blank. */

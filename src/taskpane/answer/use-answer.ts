@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Area } from "../../cells/area";
 import type { Host } from "../../hosts/host";
-import { words } from "../parts/words";
+import { words } from "../parts/task/words";
 import { refreshOf } from "../workbook/refresh";
 import { type Answer, answerFor, answerWants } from "./answer";
 import { type Entries, NO_ENTRIES } from "./entries";

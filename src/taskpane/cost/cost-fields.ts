@@ -1,6 +1,6 @@
 import { ENTRIES, type EntryName } from "../../core/figures/entries";
 import { entryLabel } from "../../core/figures/entry";
-import { entryReader } from "../parts/entry-reader";
+import { entryReader } from "../parts/fields/entry-reader";
 
 /** An input of the sheets Cost and Water and cost. */
 export interface CostField {

@@ -1,6 +1,6 @@
 import { GROUP_ENTRIES } from "../../core/figures/entries";
 import { entryLabel } from "../../core/figures/entry";
-import { entryReader } from "../parts/entry-reader";
+import { entryReader } from "../parts/fields/entry-reader";
 
 const asked = <Name extends keyof typeof GROUP_ENTRIES>(name: Name, hint = "") => ({
   name,

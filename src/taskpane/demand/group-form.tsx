@@ -1,7 +1,7 @@
 import { Field, Select } from "@fluentui/react-components";
 import { useState } from "react";
-import { NamedChoice } from "../parts/named-choice";
-import { NamedField } from "../parts/named-field";
+import { NamedChoice } from "../parts/fields/named-choice";
+import { NamedField } from "../parts/fields/named-field";
 import type { StepProps } from "../step";
 import { FACTS } from "./group-facts";
 import { titleOf } from "./missing";

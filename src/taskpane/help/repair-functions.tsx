@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../../hosts/host";
-import { TaskLine } from "../parts/task-line";
-import { useTask } from "../parts/use-task";
+import { TaskLine } from "../parts/task/task-line";
+import { useTask } from "../parts/task/use-task";
 import type { Act } from "../workbook/act";
 import { repair } from "./repair";
 

@@ -2,7 +2,7 @@ import { Field, Input, Select } from "@fluentui/react-components";
 import { useId, useState } from "react";
 import { positive } from "../../core/checks";
 import { InputError } from "../../core/errors";
-import { numberOf } from "../parts/typed-number";
+import { numberOf } from "../parts/fields/typed-number";
 import type { StepProps } from "../step";
 import type { Spacings, Way } from "./find-source";
 import { MapPicture } from "./picture/map-picture";

@@ -3,7 +3,7 @@ import { type Seen, seen } from "../../core/pattern/seen";
 import type { Host } from "../../hosts/host";
 import type { Snapshot } from "../../hosts/snapshot";
 import type { Answer } from "../answer/answer";
-import { words } from "../parts/words";
+import { words } from "../parts/task/words";
 import type { Reading } from "../workbook/reading";
 import { useWatched } from "../workbook/use-watched";
 import type { Ask } from "./bed/bed-messages";

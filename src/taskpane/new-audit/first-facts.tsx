@@ -2,10 +2,10 @@ import { ASKED_FIRST, ENTRIES, type EntryName } from "../../core/figures/entries
 import { entryLabel } from "../../core/figures/entry";
 import type { Host } from "../../hosts/host";
 import { CANOPY_OVER, WALK_THROUGH } from "../../workbook/audit/block/lines";
-import { entryReader } from "../parts/entry-reader";
-import { Failure } from "../parts/failure";
-import { NamedChoice } from "../parts/named-choice";
-import { NamedField } from "../parts/named-field";
+import { entryReader } from "../parts/fields/entry-reader";
+import { NamedChoice } from "../parts/fields/named-choice";
+import { NamedField } from "../parts/fields/named-field";
+import { Failure } from "../parts/task/failure";
 import type { Act } from "../workbook/act";
 import { useNamed } from "../workbook/use-named";
 

@@ -1,9 +1,9 @@
 import { Button, Link } from "@fluentui/react-components";
 import type { Host } from "../../hosts/host";
-import type { Question } from "../parts/question";
-import { TaskLine } from "../parts/task-line";
-import { useTask } from "../parts/use-task";
-import { words } from "../parts/words";
+import type { Question } from "../parts/task/question";
+import { TaskLine } from "../parts/task/task-line";
+import { useTask } from "../parts/task/use-task";
+import { words } from "../parts/task/words";
 import type { Act } from "../workbook/act";
 import { readNamed } from "../workbook/named";
 import { addSheets } from "./new-sheets";

@@ -7,7 +7,7 @@ import type { Host } from "../../hosts/host";
 import { MONTHS } from "../../workbook/nursery/months";
 import { programOf } from "../../workbook/nursery/program/entries";
 import type { ProgramSheet } from "../../workbook/nursery/program/stated-program";
-import { Failure } from "../parts/failure";
+import { Failure } from "../parts/task/failure";
 import { readNow } from "../workbook/reading";
 import { shortWords } from "./night-words";
 import { PROGRAM_SHEET } from "./program-sheet";

@@ -1,4 +1,4 @@
-import { type Run, workRun } from "../parts/work-run";
+import { type Run, workRun } from "../parts/task/work-run";
 import type { Ask, Said } from "./night-messages";
 import { nightWork } from "./night-work";
 

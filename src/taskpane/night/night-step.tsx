@@ -7,7 +7,7 @@ import { MONTHS } from "../../workbook/nursery/months";
 import type { StatedProgram } from "../../workbook/nursery/program/entries";
 import { NurseryPlan } from "../new-audit/nursery-plan";
 import { Cautions } from "../parts/cautions";
-import { Failure } from "../parts/failure";
+import { Failure } from "../parts/task/failure";
 import type { StepProps } from "../step";
 import { readNow } from "../workbook/reading";
 import { useWatched } from "../workbook/use-watched";

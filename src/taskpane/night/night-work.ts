@@ -1,7 +1,7 @@
 import { nightSteps } from "../../core/program/fit-night";
 import { remedies } from "../../core/program/remedies";
 import { twelveMonths } from "../../core/program/twelve-months";
-import { words } from "../parts/words";
+import { words } from "../parts/task/words";
 import type { Ask, Said } from "./night-messages";
 
 /** Does what is asked, step by step; the last thing said is that it is done or that it failed. */

@@ -3,7 +3,7 @@ import { useEffect, useState } from "react";
 import type { Night } from "../../core/program/fit-night";
 import type { Program } from "../../core/program/program";
 import type { Remedy } from "../../core/program/remedies";
-import { Failure } from "../parts/failure";
+import { Failure } from "../parts/task/failure";
 import { remedyWords } from "./night-words";
 import { useRun } from "./use-run";
 

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { words } from "../parts/words";
+import { words } from "../parts/task/words";
 import type { Ask, Said } from "./night-messages";
 import { nightRun, type Run } from "./night-run";
 

@@ -4,7 +4,7 @@ import type { Plan } from "../../core/layout/coverage";
 import { reachesBorder } from "../../core/layout/heads";
 import { flowAtPressure } from "../../core/layout/pressure";
 import { measuredProfile, namedProfile, type Profile } from "../../core/layout/profile";
-import { numberOf } from "../parts/typed-number";
+import { numberOf } from "../parts/fields/typed-number";
 import type { LayoutEntries } from "./layout-entries";
 
 /** The flow at the heads' pressure. */

@@ -1,7 +1,7 @@
 import { reference } from "../../cells/box";
 import type { Host } from "../../hosts/host";
 import { CellLink } from "../parts/cell-link";
-import { Failure } from "../parts/failure";
+import { Failure } from "../parts/task/failure";
 import { useWatched } from "../workbook/use-watched";
 import { SPEAKING_CHECKS, type SpeakingCheck } from "./read-checks";
 

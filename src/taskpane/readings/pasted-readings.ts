@@ -1,7 +1,7 @@
 import type { Input } from "../../cells/cell";
 import { zeroOrMore } from "../../core/checks";
 import { InputError } from "../../core/errors";
-import { numberOf } from "../parts/typed-number";
+import { numberOf } from "../parts/fields/typed-number";
 
 /** What was pasted: a row of cans in each line, and their places where those were given. */
 export interface Pasted {

@@ -3,7 +3,7 @@ import type { Host } from "../../hosts/host";
 import { TEST_CAUTIONS } from "../../workbook/cautions";
 import { NoAudit } from "../new-audit/no-audit";
 import { Cautions } from "../parts/cautions";
-import { Failure } from "../parts/failure";
+import { Failure } from "../parts/task/failure";
 import { CountTable } from "../results/measure-table";
 import type { StepProps } from "../step";
 import type { Act } from "../workbook/act";

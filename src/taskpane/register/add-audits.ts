@@ -3,7 +3,7 @@ import type { Input } from "../../cells/cell";
 import { isoDay } from "../../cells/day-number";
 import { type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
 import type { Host } from "../../hosts/host";
-import type { Question } from "../parts/question";
+import type { Question } from "../parts/task/question";
 import type { Act } from "../workbook/act";
 import { readNow } from "../workbook/reading";
 import { type Write, writeAll } from "../workbook/writes";

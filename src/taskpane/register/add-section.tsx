@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Host } from "../../hosts/host";
-import { TaskLine } from "../parts/task-line";
-import { useTask } from "../parts/use-task";
+import { TaskLine } from "../parts/task/task-line";
+import { useTask } from "../parts/task/use-task";
 import { CheckedFiles } from "../share/checked-files";
 import { useCheckedFiles } from "../share/use-checked-files";
 import type { Act } from "../workbook/act";

@@ -6,7 +6,7 @@ import { MEASURES } from "../../core/figures/measures";
 import { plainName, type RegisteredAudit, sameBlock } from "../../core/register/registered-audit";
 import type { Host } from "../../hosts/host";
 import type { Filled } from "../../hosts/snapshot";
-import type { Question } from "../parts/question";
+import type { Question } from "../parts/task/question";
 import type { Act } from "../workbook/act";
 import { type Reading, readNow } from "../workbook/reading";
 import { type Write, writeAll } from "../workbook/writes";

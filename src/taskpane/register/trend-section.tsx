@@ -1,5 +1,5 @@
 import type { Host } from "../../hosts/host";
-import { NamedChoice } from "../parts/named-choice";
+import { NamedChoice } from "../parts/fields/named-choice";
 import type { Act } from "../workbook/act";
 import { textIn } from "../workbook/named";
 import { useNamed } from "../workbook/use-named";

@@ -1,6 +1,6 @@
 import { ASKED_FIRST, ENTRIES, type EntryName } from "../../core/figures/entries";
 import { entryLabel } from "../../core/figures/entry";
-import { entryReader } from "../parts/entry-reader";
+import { entryReader } from "../parts/fields/entry-reader";
 
 /** An input of the workbook's Run time sheet. */
 export type RunTimeField =

@@ -1,9 +1,9 @@
 import { RUN_TIME } from "../../core/figures/run-time";
 import type { Host } from "../../hosts/host";
-import { Failure } from "../parts/failure";
+import { NamedChoice } from "../parts/fields/named-choice";
+import { NamedField } from "../parts/fields/named-field";
 import { figure } from "../parts/figure";
-import { NamedChoice } from "../parts/named-choice";
-import { NamedField } from "../parts/named-field";
+import { Failure } from "../parts/task/failure";
 import { Term } from "../parts/term";
 import type { Act } from "../workbook/act";
 import { type NamedCells, numberIn, textIn } from "../workbook/named";

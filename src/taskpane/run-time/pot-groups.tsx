@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../../hosts/host";
 import { figure } from "../parts/figure";
-import { TaskLine } from "../parts/task-line";
-import { useTask } from "../parts/use-task";
+import { TaskLine } from "../parts/task/task-line";
+import { useTask } from "../parts/task/use-task";
 import { cellText, type NamedCells, numberIn, textIn } from "../workbook/named";
 
 const GROUPS = [1, 2, 3, 4] as const;

@@ -1,5 +1,5 @@
 import type { CheckedFile } from "../../share/copy-report";
-import { words } from "../parts/words";
+import { words } from "../parts/task/words";
 import { copyTools } from "./copy-tools";
 
 const LARGEST_BYTES = 20_000_000;

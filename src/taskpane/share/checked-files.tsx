@@ -1,6 +1,6 @@
 import { Button, Spinner } from "@fluentui/react-components";
-import { DropZone } from "../parts/drop-zone";
-import { Failure } from "../parts/failure";
+import { DropZone } from "../parts/files/drop-zone";
+import { Failure } from "../parts/task/failure";
 import type { useCheckedFiles } from "./use-checked-files";
 
 interface Props {

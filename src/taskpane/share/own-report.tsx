@@ -5,8 +5,8 @@ import { dayNumber, isoDay } from "../../cells/day-number";
 import type { Host } from "../../hosts/host";
 import type { CopyReport } from "../../share/copy-report";
 import { filledIn } from "../../share/report/filled-in";
-import { TaskLine } from "../parts/task-line";
-import { useTask } from "../parts/use-task";
+import { TaskLine } from "../parts/task/task-line";
+import { useTask } from "../parts/task/use-task";
 import { OwnReportView } from "./own-report-view";
 
 const PRINTING = "printing-own-report";

@@ -5,10 +5,10 @@ import type { Host } from "../../hosts/host";
 import type { CheckedFile } from "../../share/copy-report";
 import { statedFigure } from "../../share/register-row";
 import { figure } from "../parts/figure";
-import { TableActions } from "../parts/table-actions";
-import { TaskLine } from "../parts/task-line";
+import { TableActions } from "../parts/files/table-actions";
+import { TaskLine } from "../parts/task/task-line";
+import { useTask } from "../parts/task/use-task";
 import { useRevealed } from "../parts/use-revealed";
-import { useTask } from "../parts/use-task";
 import type { Act } from "../workbook/act";
 import { copyTools } from "./copy-tools";
 

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import type { CheckedFile } from "../../share/copy-report";
-import { workbooksAmong } from "../parts/dropped-files";
-import { words } from "../parts/words";
+import { workbooksAmong } from "../parts/files/dropped-files";
+import { words } from "../parts/task/words";
 import { checkFiles } from "./check-files";
 import { makeReady } from "./copy-tools";
 

@@ -2,7 +2,7 @@ import type { Area } from "../../cells/area";
 import { boxOf, cellAt, reference, spill } from "../../cells/box";
 import type { Input } from "../../cells/cell";
 import type { Host } from "../../hosts/host";
-import type { Question } from "../parts/question";
+import type { Question } from "../parts/task/question";
 import type { Act } from "./act";
 import { unknownFunctions } from "./unknown-functions";
 import { writeAll } from "./writes";

@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useState } from "react";
 import type { Host } from "../../hosts/host";
-import { useTask } from "../parts/use-task";
+import { useTask } from "../parts/task/use-task";
 import type { Act } from "./act";
 import { refreshOf } from "./refresh";
 

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "react";
 import type { Host } from "../../hosts/host";
-import { words } from "../parts/words";
+import { words } from "../parts/task/words";
 import type { Reading } from "./reading";
 import { refreshOf } from "./refresh";
 

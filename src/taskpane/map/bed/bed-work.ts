@@ -6,7 +6,7 @@ import { bedsDrawn, wholeBedOf } from "../../../core/bed/interval/whole-bed";
 import { type ReadBed, readBed } from "../../../core/bed/read-bed";
 import { InputError } from "../../../core/errors";
 import { verdictOf } from "../../../workbook/bed/bed-verdict";
-import { words } from "../../parts/words";
+import { words } from "../../parts/task/words";
 import type { Ask, FittedGround, Said } from "./bed-messages";
 
 /** Reads a bed, quick parts first; the last thing said is that it is done or that it failed. */

@@ -1,5 +1,5 @@
 import type { ReadOfBed } from "../../../workbook/answer/kept-answer";
-import { workRun } from "../../parts/work-run";
+import { workRun } from "../../parts/task/work-run";
 import type { Ask, Said } from "./bed-messages";
 import { BED_WORK } from "./bed-run";
 

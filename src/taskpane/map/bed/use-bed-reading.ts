@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { words } from "../../parts/words";
-import { type Run, workRun } from "../../parts/work-run";
+import { words } from "../../parts/task/words";
+import { type Run, workRun } from "../../parts/task/work-run";
 import type { Ask, Said } from "./bed-messages";
 import { BED_WORK } from "./bed-run";
 

@@ -1,8 +1,8 @@
 import { Button, Field, Select } from "@fluentui/react-components";
 import { useRef, useState } from "react";
-import { PictureActions } from "../../parts/picture-actions";
-import { TaskLine } from "../../parts/task-line";
-import { useTask } from "../../parts/use-task";
+import { PictureActions } from "../../parts/files/picture-actions";
+import { TaskLine } from "../../parts/task/task-line";
+import { useTask } from "../../parts/task/use-task";
 import type { StepProps } from "../../step";
 import type { BedReading } from "../bed/use-bed-reading";
 import { BedMap } from "../bed-map";

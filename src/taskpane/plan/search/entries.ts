@@ -3,7 +3,7 @@ import type { Arcs, Arrangement } from "../../../core/layout/heads";
 import type { LayoutBasis } from "../../../core/layout/multiplier";
 import { namedProfile, type ShapeName } from "../../../core/layout/profile";
 import type { PricedHead, SearchInput } from "../../../core/layout/search/input";
-import { numberOf } from "../../parts/typed-number";
+import { numberOf } from "../../parts/fields/typed-number";
 import type { LayoutEntries } from "../layout-entries";
 import { optionalQuantity } from "../layout-plan";
 

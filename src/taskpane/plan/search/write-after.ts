@@ -3,7 +3,7 @@ import { DRY_SPOTS } from "../../../core/layout/judgement";
 import { type LayoutBasis, layoutMultiplier } from "../../../core/layout/multiplier";
 import type { Candidate } from "../../../core/layout/search/search";
 import type { Host } from "../../../hosts/host";
-import type { Question } from "../../parts/question";
+import type { Question } from "../../parts/task/question";
 import type { Act } from "../../workbook/act";
 import { readNamed, textIn } from "../../workbook/named";
 import { writeAll } from "../../workbook/writes";

@@ -1,7 +1,7 @@
 import { InputError } from "../../../core/errors";
 import type { Plan } from "../../../core/layout/coverage";
 import type { SearchInput } from "../../../core/layout/search/input";
-import { words } from "../../parts/words";
+import { words } from "../../parts/task/words";
 import type { Ask, Found, Planned, Said } from "./messages";
 import { PlanService } from "./service";
 

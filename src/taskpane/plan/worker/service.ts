@@ -5,7 +5,7 @@ import { judgement } from "../../../core/layout/judgement";
 import type { SearchInput } from "../../../core/layout/search/input";
 import { finalistPatches, ranking } from "../../../core/layout/search/ranking";
 import { type Candidate, search } from "../../../core/layout/search/search";
-import { words } from "../../parts/words";
+import { words } from "../../parts/task/words";
 import type { Ask, Planned, Said } from "./messages";
 
 /** Share of the bed that the driest patch covers at least. */

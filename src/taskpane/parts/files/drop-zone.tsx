@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { type DragEvent, useRef, useState } from "react";
+import { words } from "../task/words";
 import { droppedFiles } from "./dropped-files";
-import { words } from "./words";
 
 interface Props {
   /** What the files are, and what for: `Copies to check`. */

@@ -1,8 +1,8 @@
 import { Button } from "@fluentui/react-components";
-import type { Host } from "../../hosts/host";
+import type { Host } from "../../../hosts/host";
+import type { Task } from "../task/use-task";
 import { copyPicture } from "./clipboard";
 import { saveInBrowser } from "./table-actions";
-import type { Task } from "./use-task";
 
 interface Props {
   host: Host;

@@ -1,12 +1,12 @@
 import { Field, Input } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
-import { reference } from "../../cells/box";
-import type { Input as Typed } from "../../cells/cell";
-import type { Host } from "../../hosts/host";
-import type { Act } from "../workbook/act";
-import { type NamedCell, textIn } from "../workbook/named";
-import { writeAll } from "../workbook/writes";
-import { words } from "./words";
+import { reference } from "../../../cells/box";
+import type { Input as Typed } from "../../../cells/cell";
+import type { Host } from "../../../hosts/host";
+import type { Act } from "../../workbook/act";
+import { type NamedCell, textIn } from "../../workbook/named";
+import { writeAll } from "../../workbook/writes";
+import { words } from "../task/words";
 
 interface Props {
   host: Host;

@@ -1,5 +1,5 @@
-import type { Stated } from "../../cells/stated";
-import { harmless } from "../../share/csv";
+import type { Stated } from "../../../cells/stated";
+import { harmless } from "../../../share/csv";
 
 const plain = (value: Stated): string => String(harmless(value) ?? "").replace(/[\t\r\n]+/g, " ");
 const escaped = (text: string) => text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;");

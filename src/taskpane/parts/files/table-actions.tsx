@@ -1,13 +1,13 @@
 import { Button } from "@fluentui/react-components";
-import { cellAt, spill } from "../../cells/box";
-import type { Stated } from "../../cells/stated";
-import type { Host } from "../../hosts/host";
-import { csvOf } from "../../share/csv";
-import { freeName } from "../plan/cans/free-name";
-import type { Act } from "../workbook/act";
-import { newSheet } from "../workbook/new-sheet";
+import { cellAt, spill } from "../../../cells/box";
+import type { Stated } from "../../../cells/stated";
+import type { Host } from "../../../hosts/host";
+import { csvOf } from "../../../share/csv";
+import { freeName } from "../../plan/cans/free-name";
+import type { Act } from "../../workbook/act";
+import { newSheet } from "../../workbook/new-sheet";
+import type { Task } from "../task/use-task";
 import { copyTable } from "./clipboard";
-import type { Task } from "./use-task";
 
 type Rows = readonly (readonly Stated[])[];
 

@@ -1,11 +1,11 @@
 import { Field, Select } from "@fluentui/react-components";
-import { reference } from "../../cells/box";
-import type { Host } from "../../hosts/host";
-import type { Act } from "../workbook/act";
-import { type NamedCell, textIn } from "../workbook/named";
-import { writeAll } from "../workbook/writes";
-import { TaskLine } from "./task-line";
-import { useTask } from "./use-task";
+import { reference } from "../../../cells/box";
+import type { Host } from "../../../hosts/host";
+import type { Act } from "../../workbook/act";
+import { type NamedCell, textIn } from "../../workbook/named";
+import { writeAll } from "../../workbook/writes";
+import { TaskLine } from "../task/task-line";
+import { useTask } from "../task/use-task";
 
 interface Props {
   host: Host;

@@ -1,5 +1,5 @@
-import { within } from "../../core/checks";
-import type { Entry } from "../../core/figures/entry";
+import { within } from "../../../core/checks";
+import type { Entry } from "../../../core/figures/entry";
 import { typedNumber } from "./typed-number";
 
 /** Reads a typed number within an entry's bounds, which the workbook's own checks hold for what is typed into cells only. */

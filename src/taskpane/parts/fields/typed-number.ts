@@ -1,4 +1,4 @@
-import { InputError } from "../../core/errors";
+import { InputError } from "../../../core/errors";
 
 /** Three digits after a comma could be thousands, so those are asked for again. */
 const DECIMAL_COMMA = /^(-?\d*),(\d{1,2})$/;
