@@ -23,6 +23,8 @@ export default defineConfig({
     hookTimeout: 300_000,
     expect: { poll: { timeout: 20_000 } },
     maxWorkers: 2,
+    // tests make much that is soon thrown away: with more room for it, collecting takes a sixth less of the time
+    execArgv: ["--max-semi-space-size=128", "--single-threaded-gc"],
     deps: {
       // for the tests of the pane: Fluent is thousands of modules, which each test file would load one by one
       optimizer: {
