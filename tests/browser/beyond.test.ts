@@ -39,6 +39,16 @@ test("kept-values: what the desk can't calculate keeps the file's value, and wha
     .waitFor();
 });
 
+test("brackets: a formula with a bracket that is not closed is an error of its cell, and others are calculated", async () => {
+  const desk = await all.open();
+  await openFile(desk, zipSync(beyondParts()), "open.xlsx");
+  for (const [i, open] of ["=SUM(Heads[", "=Heads[[[", "=A1]", "=[@Flow", "='a[b"].entries()) {
+    await desk.write("F1", open, "Secret");
+    await desk.write("F2", `=A1+${i}`, "Secret");
+    expect(await desk.read("F2", "Secret"), open).toEqual([[5 + i]]); // A1 is 5
+  }
+});
+
 test("such formulas go along with rows and a sheet's new name as the file's own program would let them", async () => {
   const desk = await all.open();
   await openFile(desk, zipSync(beyondParts()), "moved.xlsx");

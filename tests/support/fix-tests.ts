@@ -1,5 +1,6 @@
 /** The test that fails where a fix is left out, by the fix: a file below tests, and a part of its title where it has others too. */
 export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: string]>> = {
+  brackets: ["browser/beyond", "brackets:"],
   failures: ["browser/fixes", "failures:"],
   endless: ["browser/fixes", "endless:"],
   "whole-ranges": ["browser/fixes", "whole-ranges:"],

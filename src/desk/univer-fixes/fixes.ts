@@ -5,6 +5,7 @@ import { drawing } from "./drawing/drawing";
 import { insertedLooks } from "./drawing/inserted-looks";
 import { shades } from "./drawing/shades";
 import type { Fix } from "./fix";
+import { brackets } from "./formulas/brackets";
 import { calculation } from "./formulas/calculation";
 import { changedNames } from "./formulas/changed-names";
 import { circles } from "./formulas/circles";
@@ -39,6 +40,7 @@ import { typedValues } from "./typing/typed-values";
 export const FIXES: Fix[] = [
   calculation,
   failures,
+  brackets,
   endless,
   wholeRanges,
   circles,
