@@ -2,6 +2,7 @@ import { zipSync } from "fflate";
 import { foreignParts } from "./foreign-parts";
 import { HOSTILE, type HostileFile } from "./hostile-files";
 import { type Kind, PART_KINDS } from "./hostile-kinds";
+import { NEWER_KINDS } from "./hostile-newer";
 import type { Draw } from "./hostile-pieces";
 
 /** Mulberry32: the same files in each run. */
@@ -41,7 +42,7 @@ const ARCHIVE_KINDS: Kind[] = [
   ],
   ["no archive", (draw) => Uint8Array.from({ length: draw(3000) }, () => draw(256))],
 ];
-const KINDS = [...PART_KINDS, ...ARCHIVE_KINDS];
+const KINDS = [...PART_KINDS, ...ARCHIVE_KINDS, ...NEWER_KINDS];
 
 /** A file that no program should write: the known ones come first, then kinds of damage drawn again and again. */
 export function hostileFile(number: number, seed = 16): HostileFile {
