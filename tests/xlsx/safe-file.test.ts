@@ -85,6 +85,11 @@ describe("a file from outside", () => {
       'the file must be an unbroken .xlsx workbook, got "a part packed in an unknown way"',
     ],
     [
+      "a part of whose packing its own header says something else",
+      listed(zip({}), 10, 0),
+      'the file must be an unbroken .xlsx workbook, got "a part that is packed in two ways"',
+    ],
+    [
       "a file cut off",
       zip({ "xl/a.xml": strToU8("hello") }).slice(0, -30),
       'the file must be an unbroken .xlsx workbook, got "an archive without an end"',

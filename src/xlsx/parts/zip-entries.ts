@@ -25,6 +25,10 @@ const LISTED_BYTES = 46;
 const LOCAL_BYTES = 30;
 const LONGEST_COMMENT = 0xffff;
 const ENCRYPTED = 1;
+/** The sizes stand behind the part, not in front of it. */
+const SIZES_BEHIND = 8;
+/** Stands for a size that is given in a longer field. */
+const LONG_SIZE = 0xffffffff;
 const STORED = 0;
 const DEFLATED = 8;
 
@@ -58,6 +62,7 @@ export function zipEntries(bytes: Uint8Array): ZipEntry[] {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const end = endOfArchive(view);
   const entries: ZipEntry[] = [];
+  const spans: Span[] = [];
   const names = new Set<string>();
   let at = view.getUint32(end + 16, true);
   if (listEnd(view, end) !== at + view.getUint32(end + 12, true)) throw broken("a list of parts in another place");
@@ -71,19 +76,51 @@ export function zipEntries(bytes: Uint8Array): ZipEntry[] {
     if (view.getUint16(at + 8, true) & ENCRYPTED) throw new InputError("the file", "have no password", name);
     const method = view.getUint16(at + 10, true);
     if (method !== STORED && method !== DEFLATED) throw broken("a part packed in an unknown way");
+    const local = view.getUint32(at + 42, true);
+    const data = dataOf(bytes, view, name, local, view.getUint32(at + 20, true));
+    if (!saysTheSame(view, at, local)) throw broken("a part that is packed in two ways");
+    spans.push({ start: local, end: data.byteOffset - bytes.byteOffset + data.length });
     entries.push({
       name,
       deflated: method === DEFLATED,
       crc: view.getUint32(at + 16, true),
       size: view.getUint32(at + 24, true),
-      data: dataOf(bytes, view, name, view.getUint32(at + 42, true), view.getUint32(at + 20, true)),
+      data,
     });
     const extra = at + LISTED_BYTES + nameBytes;
     if (givesOtherName(view, extra, view.getUint16(at + 30, true))) throw broken("a part with a second name");
     at = extra + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
   }
   if (at !== listEnd(view, end)) throw broken("parts that its list does not count");
+  if (holdsUnlisted(view, spans, view.getUint32(end + 16, true))) throw broken("a part that its list does not name");
   return entries;
+}
+
+/** Where a part lies in the archive, with the header in front of it. */
+interface Span {
+  start: number;
+  end: number;
+}
+
+/** Whether the header in front of a part says of its packing what the archive's list says. */
+function saysTheSame(view: DataView, listed: number, local: number): boolean {
+  const flags = view.getUint16(local + 6, true);
+  if (flags & ENCRYPTED || view.getUint16(local + 8, true) !== view.getUint16(listed + 10, true)) return false;
+  if (flags & SIZES_BEHIND) return true;
+  return [0, 4, 8].every((at) => {
+    const said = view.getUint32(local + 14 + at, true);
+    return said === view.getUint32(listed + 16 + at, true) || (at > 0 && said === LONG_SIZE);
+  });
+}
+
+/** Whether between the listed parts lies the header of another one, which programs that go by headers read. */
+function holdsUnlisted(view: DataView, spans: readonly Span[], list: number): boolean {
+  let from = 0;
+  for (const { start, end } of [...spans, { start: list, end: list }].sort((one, other) => one.start - other.start)) {
+    for (let at = from; at + 4 <= start; at += 1) if (view.getUint32(at, true) === LOCAL) return true;
+    from = Math.max(from, end);
+  }
+  return false;
 }
 
 /** Where the list of parts ends: before the archive's end, or before the longer form of it. */
