@@ -1,4 +1,4 @@
-import { ROUND, ROUNDUP } from "@formulajs/formulajs";
+import { ROUND, ROUNDDOWN, ROUNDUP } from "@formulajs/formulajs";
 import { describe, expect, it } from "vitest";
 import { rounded, surelyRounded } from "../../src/share/native/arguments";
 import { Unsure } from "../../src/share/native/value";
@@ -17,8 +17,9 @@ it("a half that binary digits only come near is not judged: LibreOffice gives 37
 describe("rounding of what was typed", () => {
   it.each([0, 1, 3, -1])("to %d digits is that of a general library of spreadsheet functions", (digits) => {
     for (const value of [...DRAWN, ...TINY_AND_LARGE]) {
-      expect(rounded(value, digits, false) + 0, `${value}`).toBeCloseTo(ROUND(value, digits) as number, 9);
-      expect(rounded(value, digits, true) + 0, `${value}`).toBeCloseTo(ROUNDUP(value, digits) as number, 9);
+      expect(rounded(value, digits, "nearest") + 0, `${value}`).toBeCloseTo(ROUND(value, digits) as number, 9);
+      expect(rounded(value, digits, "down") + 0, `${value}`).toBeCloseTo(ROUNDDOWN(value, digits) as number, 9);
+      expect(rounded(value, digits, "up") + 0, `${value}`).toBeCloseTo(ROUNDUP(value, digits) as number, 9);
     }
   });
 
@@ -28,6 +29,6 @@ describe("rounding of what was typed", () => {
     [1.005, 2, 1.01],
     [0.15, 1, 0.2],
   ])("takes halves of decimal digits away from 0: %d", (value, digits, expected) => {
-    expect(rounded(value, digits, false)).toBe(expected);
+    expect(rounded(value, digits, "nearest")).toBe(expected);
   });
 });

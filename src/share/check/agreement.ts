@@ -14,14 +14,19 @@ export function sameNumber(one: number, other: number): boolean {
   return Math.abs(one - other) <= Math.max(NOTHING, TOLERANCE * Math.max(Math.abs(one), Math.abs(other)));
 }
 
-/** Some programs keep logical values as 1 and 0, and drop blanks at the end of a text. */
-const plain = (value: Stated) =>
-  typeof value === "boolean" ? Number(value) : typeof value === "string" ? value.trimEnd() : (value ?? "");
+/** Whether a text is another one but for blanks at its end, which some programs drop and none adds. */
+export const sameText = (stated: string, own: string): boolean =>
+  stated === own || (own.startsWith(stated) && own.trimEnd() === stated.trimEnd());
 
-/** Whether two values of cells are the same; a blank cell is the same as an empty text. */
-export function sameValue(one: Stated, other: Stated): boolean {
-  if (typeof one === "number" && typeof other === "number") return sameNumber(one, other);
-  return plain(one) === plain(other);
+/** Some programs keep logical values as 1 and 0. */
+const plain = (value: Stated) => (typeof value === "boolean" ? Number(value) : (value ?? ""));
+
+/** Whether what a cell states is what it should; a blank cell is the same as an empty text. */
+export function sameValue(stated: Stated, own: Stated): boolean {
+  if (typeof stated === "number" && typeof own === "number") return sameNumber(stated, own);
+  if (typeof stated === "string" && typeof own === "string") return sameText(stated, own);
+  if (typeof stated === "boolean" && typeof own === "number") return false;
+  return plain(stated) === plain(own);
 }
 
 /** Whether what a file states is what the readings give; null where they cannot give a figure, which takes known words. */

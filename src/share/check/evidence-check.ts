@@ -17,7 +17,7 @@ import { sameValue } from "./agreement";
 type Placed = { name: string; row: number; column: number; value: Stated };
 
 const keyOf = ({ name, row, column }: Placed) => `${name}\n${row}\n${column}`;
-const differs = (one: Stated, other: Stated) => typeof one !== typeof other || !sameValue(one, other);
+const differs = (now: Stated, listed: Stated) => typeof now !== typeof listed || !sameValue(now, listed);
 
 /** A value by its cell, and by what it is: `The reading in Cans!G10 (row 5, column 1 of the cans)`. */
 function whatOf(book: FileBook, { name, row, column }: Placed): string {

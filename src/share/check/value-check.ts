@@ -10,31 +10,29 @@ import { readable } from "../looks/shown";
 import { type FormulaCell, formulaCells } from "../native/formula-cells";
 import { NativeValues } from "../native/native-values";
 import { NativeError, type Scalar, Unsure } from "../native/value";
-import { shortened } from "../shortened";
-import { sameNumber, sameValue } from "./agreement";
+import { sameNumber, sameText, sameValue } from "./agreement";
 
 /** A number within a text; the decimal sign depends on the settings of the machine that calculated it. */
 const NUMBER = /\d+(?:[.,]\d+)?/g;
-const MOST_SHOWN = 90;
 
-/** Whether two texts say the same, the numbers in them alike but for rounding. */
-function sameWords(one: string, other: string): boolean {
-  if (one.trimEnd() === other.trimEnd()) return true;
-  if (one.replace(NUMBER, "0") !== other.replace(NUMBER, "0")) return false;
+/** Whether a text says what another does, the numbers in them alike but for rounding. */
+function sameWords(stated: string, own: string): boolean {
+  if (sameText(stated, own)) return true;
+  if (!sameText(stated.replace(NUMBER, "0"), own.replace(NUMBER, "0"))) return false;
   const numbers = (text: string) => (text.match(NUMBER) ?? []).map((digits) => Number(digits.replace(",", ".")));
-  const others = numbers(other);
-  return numbers(one).every((number, i) => sameNumber(number, others[i]!));
+  const others = numbers(own);
+  return numbers(stated).every((number, i) => sameNumber(number, others[i]!));
 }
 
 function same(given: Scalar, stated: Stated): boolean {
-  if (typeof given === "string" && typeof stated === "string") return sameWords(given, stated);
-  return given instanceof NativeError || sameValue(given, stated) || (given === 0 && stated === null);
+  if (typeof given === "string" && typeof stated === "string") return sameWords(stated, given);
+  return given instanceof NativeError || sameValue(stated, given) || (given === 0 && stated === null);
 }
 
-const scalarWords = (value: Scalar | undefined, format: string) =>
+const scalarWords = (value: Stated | undefined, format: string) =>
   value === null || value === undefined || value === ""
     ? "nothing"
-    : `"${typeof value === "number" ? readable(value, format) : shortened(String(value), MOST_SHOWN)}"`;
+    : `"${typeof value === "number" ? readable(value, format) : readable(value)}"`;
 
 function valueAt(values: NativeValues, sheet: string, { row, column }: FormulaCell): Scalar | undefined {
   try {
@@ -66,7 +64,7 @@ export function valueFindings(
     if (!cells) return [];
     return formulaCells(spec).flatMap((own) => {
       const { address, key, name } = own;
-      if (replaced.has(key) || (name && figures.has(name))) return [];
+      if (replaced.has(key) || (name && (figures.get(name) ?? null) !== null)) return [];
       const cell = cells.get(address);
       const given = valueAt(values, spec.name, own);
       if (given === undefined || (cell?.error === undefined && same(given, cell?.value ?? null))) return [];

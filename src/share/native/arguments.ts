@@ -122,9 +122,10 @@ function shifted(value: number, places: number): number {
 }
 
 /** Rounds decimal digits, not binary ones: halves go away from 0, or all of the rest does. */
-export function rounded(value: number, digits: number, up: boolean): number {
+export function rounded(value: number, digits: number, way: "nearest" | "up" | "down"): number {
   const size = shifted(Number(Math.abs(value).toPrecision(15)), digits);
-  const whole = up ? Math.ceil(Number(size.toPrecision(15))) : Math.round(size);
+  const sure = Number(size.toPrecision(15));
+  const whole = way === "up" ? Math.ceil(sure) : way === "down" ? Math.floor(sure) : Math.round(size);
   return Math.sign(value) * shifted(whole, -digits);
 }
 
@@ -134,7 +135,7 @@ export function surelyRounded(value: number, digits: number): number {
   const nearest = Math.round(twice);
   const isHalf = nearest % 2 === 1;
   if (isHalf && twice !== nearest && Math.abs(twice - nearest) <= 1e-12 * nearest) throw new Unsure();
-  return rounded(value, digits, false);
+  return rounded(value, digits, "nearest");
 }
 
 /** Whether a value meets a criterion such as `>=0.5`. */

@@ -21,20 +21,25 @@ import {
   sum,
   surelyRounded,
 } from "./arguments";
+import { formatted, monthsLater } from "./formatted";
 import { alike, compared, NativeError, numberOf, textOf, truthOf } from "./value";
 
 /** The functions that the audit's formulas use, IF apart. */
 export const NATIVE: Readonly<Record<string, Native>> = {
   ABS: each((x) => Math.abs(numberOf(x))),
+  ACOS: each((x) => Math.acos(numberOf(x))),
   ADDRESS: (given, cells) => `${columnLetters(numberAt(given, 1, cells))}${numberAt(given, 0, cells)}`,
   AND: (given, cells) => flat(given, cells).every(truthOf),
   AVEDEV: statistic((values) => mean(values.map((value) => Math.abs(value - mean(values))))),
   AVERAGE: statistic(mean),
   CHOOSE: (given, cells) => given[numberAt(given, 0, cells)] ?? new NativeError("#VALUE!"),
   COLUMN: ([of]) => [counter(area(of).left, area(of).right)],
+  COS: each((x) => Math.cos(numberOf(x))),
   COUNT: (given, cells) => flat(given, cells).filter((cell) => typeof cell === "number").length,
   COUNTA: (given, cells) => flat(given, cells).filter((cell) => cell !== null).length,
   COUNTIF: ([of, criterion], cells) => flat([of!], cells).filter(meets(first(criterion, cells))).length,
+  EDATE: each((day, months) => monthsLater(numberOf(day), numberOf(months))),
+  EXP: each((x) => Math.exp(numberOf(x))),
   INDEX: index,
   INT: each((x) => Math.floor(numberOf(x))),
   ISERROR: each((x) => x instanceof NativeError),
@@ -49,6 +54,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
   LEN: each((text) => textOf(text).length),
   LOOKUP: ([wanted, among, results], cells) =>
     flat([results!], cells)[place(first(wanted, cells), flat([among!], cells), false)] ?? null,
+  LOWER: each((text) => textOf(text).toLowerCase()),
   MATCH: (given, cells) =>
     place(first(given[0], cells), flat([given[1]!], cells), given.length > 2 && numberAt(given, 2, cells) === 0) + 1,
   MAX: statistic((values) => (values.length === 0 ? 0 : values.reduce((high, value) => Math.max(high, value)))),
@@ -72,7 +78,8 @@ export const NATIVE: Readonly<Record<string, Native>> = {
   PI: () => Math.PI,
   RIGHT: each((text, count = 1) => (numberOf(count) === 0 ? "" : textOf(text).slice(-numberOf(count)))),
   ROUND: each((x, digits) => surelyRounded(numberOf(x), numberOf(digits))),
-  ROUNDUP: each((x, digits) => rounded(numberOf(x), numberOf(digits), true)),
+  ROUNDDOWN: each((x, digits) => rounded(numberOf(x), numberOf(digits), "down")),
+  ROUNDUP: each((x, digits) => rounded(numberOf(x), numberOf(digits), "up")),
   ROW: ([of]) => counter(area(of).top, area(of).bottom).map((row) => [row]),
   SEARCH: each((wanted, text, from = 1) => {
     const at = textOf(text)
@@ -81,6 +88,7 @@ export const NATIVE: Readonly<Record<string, Native>> = {
     if (at < 0) throw new NativeError("#VALUE!");
     return at + 1;
   }),
+  SIN: each((x) => Math.sin(numberOf(x))),
   SMALL: ([of, at], cells) => {
     const sorted = ascending(numbers([of!], cells));
     return each((k) => nth(sorted, numberOf(k)))([at!], cells);
@@ -102,6 +110,8 @@ export const NATIVE: Readonly<Record<string, Native>> = {
     })([criterion!], cells);
   },
   SUMPRODUCT: (given, cells) => sum(products(given, cells)),
+  TAN: each((x) => Math.tan(numberOf(x))),
+  TEXT: each((value, pattern) => formatted(numberOf(value), textOf(pattern))),
   TRIM: each((text) => textOf(text).trim().replace(/ +/g, " ")),
   UPPER: each((text) => textOf(text).toUpperCase()),
   VALUE: each((text) => numberOf(text)),

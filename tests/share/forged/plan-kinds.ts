@@ -33,6 +33,14 @@ const KINDS: readonly (readonly [string, Make])[] = [
   ["what the weather gives", value("Weather_ET0", 1.23, 6)],
   ["the rain that counts", value("Weather_Rain", 0.5, 6)],
   ["the demand of a month", value("Demand_Depths", 1.5, 6)],
+  ["a word in place of the demand of a month", text("Demand_Depths", "fine", 6)],
+  [
+    "a word in place of what the demand's formula gives",
+    (file) =>
+      file.cell(...cellOf(file, "Demand_Depths", 6, 0), (tag) =>
+        tag.replace("<c ", '<c t="str" ').replace(/<v>[^<]*/, "<v>fine"),
+      ),
+  ],
   ["a weighing", value("Weighings_Typed", 999, 0, 3)],
   ["the mean of weighings", value("Weighed_Mean_mL", 12, 6)],
   ["what a leaching test gives", value("Leaching_Measured", 0.1)],
