@@ -98,13 +98,18 @@ function sheetFindings(
   });
 }
 
+/** A place that is the same from whichever cell it is asked for. */
+const FIXED = /^\$[A-Z]{1,3}\$\d+(:\$[A-Z]{1,3}\$\d+)?$/;
+const isFixed = (text: string) => FIXED.test(text.slice(text.lastIndexOf("!") + 1).trim());
+
 function nameFindings(spec: SheetSpec, book: FileBook): Finding[] {
   return templateOf(spec).names.flatMap(({ name, leads }) => {
     const area = namedArea(book, name);
     const is = book.names.get(name) ?? "nowhere";
     const said = (what: string) => [saying("changed", name, `The name ${name} ${what}.`, leads, is)];
     if (!area) return said("is missing or leads nowhere");
-    return absolute(area) === leads ? [] : said("leads to another place");
+    if (absolute(area) !== leads) return said("leads to another place");
+    return isFixed(is) ? [] : said("leads to another place from each cell that asks for it");
   });
 }
 

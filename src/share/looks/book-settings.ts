@@ -1,6 +1,6 @@
 import { isMain } from "../../xlsx/parts/namespaces";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, within } from "../../xlsx/parts/xml-tree";
+import { childOf, childrenOf, within, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { added, changed, type Finding, misleading } from "../finding";
 import { shortened } from "../shortened";
 import { carriedFindings } from "./carried";
@@ -12,6 +12,7 @@ const FILE = "the file";
 const REACHING_OUT =
   /\b(WEBSERVICE|RTD|DDE|DDEAUTO|CALL|REGISTER|EXEC|IMPORTXML|IMPORTDATA|IMAGE|STOCKHISTORY|CUBE\w+|FILTERXML|SQL\.REQUEST|INFO)\s*\(|\|'?[^'"]*'?!|\[\d+\]/i;
 const STRINGS = /"(?:[^"]|"")*"/g;
+const reachesOut = (formula: string) => REACHING_OUT.test(formula.replace(STRINGS, '""'));
 
 /** Names of the workbook's own that are given twice, for one sheet only, or lead out of the file. */
 function nameFindings({ allNames }: FileBook, own: ReadonlySet<string>): Finding[] {
@@ -26,6 +27,9 @@ function nameFindings({ allNames }: FileBook, own: ReadonlySet<string>): Finding
     if (ours && twice) return [changed(`the name ${name}`, "is given twice", "", text)];
     if (/\[\d+\]|\|/.test(text.replace(STRINGS, ""))) {
       return [misleading(`the name ${name}`, "leads to another file", "", shortened(text, 60))];
+    }
+    if (reachesOut(text)) {
+      return [misleading(`the name ${name}`, "fetches something from outside the file", "", shortened(text, 60))];
     }
     if (/^_xlnm\.(?!Print_|_?FilterDatabase|Extract|Criteria)/i.test(name)) {
       return [misleading(`the name ${name}`, "runs something when the file is opened", "", shortened(text, 60))];
@@ -64,6 +68,11 @@ const LEAST_TABS = 50;
 const FAR_OFF = 30_000;
 const isFarOff = (view: ReadonlyMap<string, string>) =>
   ["xWindow", "yWindow"].some((side) => Math.abs(Number(view.get(side) ?? 0)) > FAR_OFF && !on(view.get("minimized")));
+/** No window is so small that somebody reads in it [20ths of a point]. */
+const LEAST_WINDOW = 2000;
+const isTiny = (view: ReadonlyMap<string, string>) =>
+  ["windowWidth", "windowHeight"].some((side) => Number(view.get(side) ?? LEAST_WINDOW) < LEAST_WINDOW);
+const SCROLLS = ["showHorizontalScroll", "showVerticalScroll"];
 
 function settingFindings({ workbook }: FileBook): Finding[] {
   const given = (name: string) => childOf(workbook, isMain, name)?.given;
@@ -77,6 +86,10 @@ function settingFindings({ workbook }: FileBook): Finding[] {
       misleading(FILE, "counts days from 1904: each date shows four years later", "1900", "1904"),
     ),
     ...said(
+      off(given("workbookPr")?.get("dateCompatibility")),
+      misleading(FILE, "counts days by another calendar, of which programs know one or the other"),
+    ),
+    ...said(
       off(calc?.get("fullPrecision")),
       misleading(FILE, "calculates with figures as they are displayed, not as they are"),
     ),
@@ -84,14 +97,29 @@ function settingFindings({ workbook }: FileBook): Finding[] {
       (calc?.get("calcMode") ?? "auto") !== "auto",
       added(FILE, "calculates only when it is told to", "automatic", "manual"),
     ),
+    ...said(
+      calc?.get("refMode") === "R1C1",
+      added(FILE, "calls its columns by numbers, so that B12 is R12C2", "A1", "R1C1"),
+    ),
+    ...said(
+      given("fileSharing") !== undefined,
+      added(
+        FILE,
+        `asks to be opened for reading only, in the name of "${shortened(given("fileSharing")?.get("userName") ?? "", 60)}"`,
+      ),
+    ),
     ...said(on(calc?.get("iterate")), added(FILE, "allows formulas that refer to themselves")),
     ...said(
       views.some((view) => off(view.get("showSheetTabs")) || Number(view.get("tabRatio") ?? 600) < LEAST_TABS),
       misleading(FILE, "does not show the tabs of its sheets"),
     ),
     ...said(
-      views.some((view) => (view.get("visibility") ?? "visible") !== "visible" || isFarOff(view)),
+      views.some((view) => (view.get("visibility") ?? "visible") !== "visible" || isFarOff(view) || isTiny(view)),
       misleading(FILE, "opens out of sight"),
+    ),
+    ...said(
+      views.some((view) => SCROLLS.some((bar) => off(view.get(bar)))),
+      misleading(FILE, "has no bars to scroll to what is out of sight"),
     ),
     ...said((given("workbookPr")?.get("showObjects") ?? "all") !== "all", misleading(FILE, "does not show its charts")),
     ...said(
@@ -132,10 +160,23 @@ function ambiguousFindings({ workbook }: FileBook): Finding[] {
   return twofold ? [misleading(FILE, "lists parts that only some programs read")] : [];
 }
 
+const IN_RULES = ["formula", "formula1", "formula2"];
+
+/** Rules of a sheet, of any cells, that fetch something from outside the file. */
+function reachingRules(frames: ReadonlyMap<string, XmlElement>): Finding[] {
+  return [...frames].flatMap(([name, frame]) =>
+    [...within(frame)]
+      .filter((one) => IN_RULES.includes(one.name) && reachesOut(one.text))
+      .map(({ text }) =>
+        misleading(name, "a rule fetches something from outside the file", "", shortened(text, 60), "out"),
+      ),
+  );
+}
+
 function reachingFindings({ sheets }: FileBook): Finding[] {
   return sheets.flatMap(({ name, cells }) =>
     [...cells].flatMap(([address, { formula }]) =>
-      formula && REACHING_OUT.test(formula.replace(STRINGS, '""'))
+      formula && reachesOut(formula)
         ? [
             misleading(
               `${name}!${address}`,
@@ -156,6 +197,7 @@ export function bookFindings(
   names: ReadonlySet<string>,
   sheets: ReadonlySet<string>,
   own: readonly OwnSheet[],
+  frames: ReadonlyMap<string, XmlElement>,
 ): Finding[] {
   return [
     ...nameFindings(book, names),
@@ -165,5 +207,6 @@ export function bookFindings(
     ...carriedFindings(book),
     ...ambiguousFindings(book),
     ...reachingFindings(book),
+    ...reachingRules(frames),
   ];
 }

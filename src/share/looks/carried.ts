@@ -44,9 +44,13 @@ const USUAL_RELATIONS = [
   "docMetadata/LabelInfo",
 ];
 const NAMED_RELATIONS: Readonly<Record<string, string>> = {
+  origin: "carries a signature, which this check does not look at",
   thumbnail: "carries a picture of a workbook, which folders show",
   customXml: "carries data of another program",
 };
+/** What may lead out of a file without being fetched when it is opened. */
+const LEADS_OUT = ["hyperlink", "externalLink"];
+
 /** What a file or its workbook points to that a workbook of ours does not. */
 function relationFindings({ parts, main }: FileBook): Finding[] {
   const types = [...relationsOf(parts, ""), ...relationsOf(parts, main)].map(({ type }) => type);
@@ -65,13 +69,19 @@ export function carriedFindings(book: FileBook): Finding[] {
   const from = ["", book.main, ...book.sheets.map(({ part }) => part), ...book.parts.keys()].filter(
     (part, index, all) => all.indexOf(part) === index && !part.endsWith(".rels"),
   );
-  const kinds = new Set(
-    from.flatMap((part) =>
-      relationsOf(book.parts, part).map(({ kind, type }) => kind || (type.split("/").at(-1) ?? "")),
-    ),
+  const relations = from.flatMap((part) =>
+    relationsOf(book.parts, part).map(({ kind, type, part: to }) => ({
+      kind: kind || (type.split("/").at(-1) ?? ""),
+      to,
+    })),
   );
+  const kinds = new Set(relations.map(({ kind }) => kind));
+  const fetched = relations.filter(({ kind, to }) => to === "" && !LEADS_OUT.includes(kind) && !CARRIED[kind]);
   const named = [...book.parts.keys()].some((part) => /vbaProject|activeX|embeddings\//i.test(part));
   const found = [...kinds].flatMap((kind) => (CARRIED[kind] ? [misleading(FILE, `holds ${CARRIED[kind]}`)] : []));
   const hidden = named && found.length === 0 ? [misleading(FILE, "holds macros or embedded objects")] : [];
-  return [...relationFindings(book), ...found, ...hidden];
+  const outside = [...new Set(fetched.map(({ kind }) => kind))].map((kind) =>
+    misleading(FILE, `fetches something from outside when it is opened (${kind.slice(0, 40)})`),
+  );
+  return [...relationFindings(book), ...found, ...hidden, ...outside];
 }

@@ -9,9 +9,10 @@ import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree"
 import { type Finding, misleading } from "../finding";
 import { contrast } from "./colours";
 import type { FileLooks, Look } from "./file-looks";
+import { namesLanguage } from "./languages";
 import { ownLook } from "./own-look";
 import type { OwnSheet } from "./own-sheet";
-import { coloured, IN_QUOTES, isRounding, readable, shownText, shownWidth } from "./shown";
+import { coloured, IN_QUOTES, isRounding, readable, shownText, shownWidth, wordsOf } from "./shown";
 
 const LEAST_CONTRAST = 3;
 const SMALLER = 0.9;
@@ -24,8 +25,8 @@ const HIDING = ["fill", "centerContinuous", "distributed"];
 
 /** The formats of numbers that programs give a cell without one, after those of the cells that it calculates with. */
 const PLAIN_NUMBER = /^(#,##)?0(\.[0#]{1,4})$/;
-/** Formats that repeat a sign up to the width of the cell, show digits of another script or days as each machine does. */
-const STRANGE = /(?<!\\)\*|\[(DBNum|NatNum)|\[\$[^\]-]*-([0-9a-f]{5,}|F[48]00|0*41E)\]/i;
+/** Formats that repeat a sign up to the width of the cell or show digits of another script. */
+const STRANGE = /(?<!\\)\*|\[(DBNum|NatNum)/i;
 const LOGICAL_FORMAT = /^"TRUE";"TRUE";"FALSE"$/i;
 interface Said {
   what: string;
@@ -48,7 +49,7 @@ function isTakenOver(value: number, is: string, seen: Look, read: string | undef
 function otherText(cell: FileCell, own: Look, seen: Look, read: string | undefined): Said | null {
   const value = cell.error === undefined ? cell.value : null;
   if (value === null || own.format === seen.format) return null;
-  if (STRANGE.test(seen.format.replace(IN_QUOTES, ""))) {
+  if (STRANGE.test(seen.format.replace(IN_QUOTES, "")) || namesLanguage(seen.format)) {
     return {
       what: "its number format fills its cell or shows other digits on some machines",
       was: own.format,
@@ -77,6 +78,7 @@ function colourSaid(own: Look, seen: Look): Said | null {
   return { what: "its text has nearly the colour of what is behind it", was: `#${own.colour}`, is: `#${seen.colour}` };
 }
 
+const RECORD = "shows a picture or a record in place of its value";
 const OTHER_PAPER = "has another colour behind it than in the workbook";
 const paperSaid = (own: Look, seen: Look) => seen.fill !== own.fill && seen.fill !== "pattern";
 
@@ -93,6 +95,9 @@ function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined)
     ...said(seen.struck, "its text is struck out"),
     ...said(seen.raised, "its text is raised or lowered"),
     ...said(seen.signs, `its font may show other signs than letters and digits: ${seen.font}`, own.font, seen.font),
+    ...said(seen.hollow && !own.hollow, "its letters are drawn as edges or with a shadow"),
+    ...said(seen.button, "a button lies over it"),
+    ...said(seen.secret && cell.formula !== undefined, "its formula is hidden from the line above the sheet"),
     ...said(seen.crossed, "a line is drawn across it"),
     ...said(seen.edged && !own.edged, "thick lines around it can be read as signs"),
     ...said(seen.turned, "its text is turned"),
@@ -103,9 +108,13 @@ function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined)
     ...said(!seen.wrapped && own.wrapped && !own.shrunk && String(cell.value ?? "").length > 30, "its text is cut off"),
     ...said(cell.rich === true, "pieces of its text have looks of their own"),
     ...said(["1", "true"].includes(cell.given.get("ph") ?? ""), "shows how it is spoken above it"),
-    ...said(cell.given.has("vm"), "shows a picture or a record in place of its value"),
+    ...said(cell.given.has("vm"), RECORD),
   ];
 }
+
+/** What a cell with an empty text shows by its format; "" where that is nothing. */
+const wordsForNothing = ({ value, error }: FileCell, look: Look | undefined): string =>
+  value === "" && error === undefined && look ? wordsOf(look.format) : "";
 
 const isEmpty = (cell: FileCell) => cell.error === undefined && (cell.value ?? "") === "";
 
@@ -124,6 +133,20 @@ export function besideFindings(
   const rows = sheet.rows
     .filter(({ number, style = 0 }) => number <= last.row && !isPlain(style))
     .map(({ number }) => misleading(`${name}, row ${number}`, OTHER_PAPER, "", "", "beside"));
+  const words = [...sheet.cells].flatMap(([address, cell]) => {
+    const said = places.has(address) ? "" : wordsForNothing(cell, cells[Number(cell.given.get("s") ?? 0)]);
+    return said === ""
+      ? []
+      : [
+          misleading(
+            placeName(name, address),
+            `shows "${said}" by its number format, and holds nothing`,
+            "",
+            said,
+            "stray",
+          ),
+        ];
+  });
   const beside = [...sheet.cells].flatMap(([address, { given }]) => {
     if (isPlain(Number(given.get("s") ?? 0)) || places.has(address)) return [];
     const { row, column } = addressParts(address);
@@ -135,7 +158,7 @@ export function besideFindings(
     .map(({ given }) =>
       misleading(`${name}, column ${columnLetters(Number(given.get("min")))}`, OTHER_PAPER, "", "", "beside"),
     );
-  return [...rows, ...columns, ...beside];
+  return [...words, ...rows, ...columns, ...beside];
 }
 
 /** The look that a file gives a cell. */
@@ -160,10 +183,13 @@ export function cellLookFindings(
     const cell = sheet.cells.get(address);
     if (!cell) return [];
     const seen = lookOf(looks, cell);
-    if (isEmpty(cell))
-      return seen && paperSaid(ownLook(spec), seen)
-        ? [misleading(placeName(name, address), OTHER_PAPER, "", "", OTHER_PAPER)]
-        : [];
+    if (isEmpty(cell)) {
+      const said = (what: string, is = "") => [misleading(placeName(name, address), what, "", is, what.split('"')[0]!)];
+      const words = wordsForNothing(cell, seen);
+      if (words !== "") return said(`shows "${words}" by its number format, and holds nothing`, words);
+      if (cell.given.has("vm")) return said(RECORD);
+      return seen && paperSaid(ownLook(spec), seen) ? said(OTHER_PAPER) : [];
+    }
     if (!seen) return [misleading(placeName(name, address), "has a look that the file does not list")];
     return saidOf(cell, ownLook(spec), seen, formatRead(cell)).map(({ what, was, is }) =>
       misleading(placeName(name, address), what, was, is, what.split(/[,:]/)[0]!.replace(/ \S*\d\S*/g, "")),

@@ -1,18 +1,16 @@
-import { areaOf } from "../../cells/sheet-area";
 import { relationsOf, textOf } from "../../xlsx/parts/relations";
-import { cellsIn, type FileBook } from "../../xlsx/parts/workbook-file";
+import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
-import { sameNumber } from "../check/agreement";
 import { added, type Finding, misleading } from "../finding";
 import { shortened } from "../shortened";
 import { areColumnsOtherwise, isAltered, isFaint, isLabelled, isLaidOtherwise, isTurned } from "./chart-looks";
+import { areOddWords, isOddSetting, NO_WORDS, saysOther, strangePart } from "./chart-parts";
+import { isArranged, isFilledWith, keepsOther, rangeOn } from "./chart-series";
 import { contrast } from "./colours";
 import type { OwnSheet } from "./own-sheet";
 
 /** Formats that show a number or a day as it is: no scale, no further digits or words. */
 const PLAIN_FORMAT = /^(General|@|[#,0]*0(\.0+)?|([ymd]|\\?[-/. :])+)?$/i;
-/** A program writes so for a title without words. */
-const NO_WORDS = "None";
 /** Some programs write the name of a series as a formula. */
 const IN_QUOTES = /^".*"$/s;
 const LITERAL = ["numLit", "strLit"];
@@ -110,60 +108,19 @@ function drawnBy({ parts }: FileBook, part: string): Drawn {
   };
 }
 
-const at = (range: string, sheet: string) => {
-  const area = areaOf(range, sheet);
-  return area ? `${area.top} ${area.left} ${area.bottom} ${area.right}` : range;
-};
-
 function ownReferences(own: OwnSheet, index: number): Set<string> {
   return new Set(
     own.charts[index]?.series.flatMap(({ name, across, values }) => [
-      ...(name.startsWith("=") ? [at(name.slice(1), own.name)] : []),
-      at(across, own.name),
-      at(values, own.name),
+      ...(name.startsWith("=") ? [rangeOn(name.slice(1), own.name)] : []),
+      rangeOn(across, own.name),
+      rangeOn(values, own.name),
     ]) ?? [],
   );
 }
 
-/** Whether the numbers that a chart keeps of its cells are theirs. */
-function keepsOther(book: FileBook, series: readonly XmlElement[]): boolean {
-  return series
-    .flatMap((one) => [...within(one)])
-    .some((reference) => {
-      if (reference.name !== "numRef") return false;
-      const inside = [...within(reference)];
-      const area = areaOf(inside.find(({ name }) => name === "f")?.text.trim() ?? "", "");
-      if (!area) return false;
-      const values = new Map(
-        cellsIn(book, area).map(({ row, column, cell }) => [row === 1 ? column - 1 : row - 1, cell.value] as const),
-      );
-      return inside.some((point) => {
-        if (point.name !== "pt") return false;
-        const kept = Number(point.children.find(({ name }) => name === "v")?.text);
-        const value = values.get(Number(point.given.get("idx")));
-        return (
-          typeof value === "number" &&
-          Number.isFinite(kept) &&
-          !sameNumber(Number(kept.toPrecision(9)), Number(value.toPrecision(9)))
-        );
-      });
-    });
-}
-
-/** Whether the columns of a series are filled with one colour that can be seen. */
-function isFilled(series: XmlElement): boolean {
-  const fill = childNamed(childNamed(series, "spPr"), "solidFill");
-  return fill !== undefined && ![...within(fill)].some(({ name }) => name === "alpha");
-}
-
 /** What a chart's references lead to, on the sheet that it should draw. */
 const drawnCells = (references: readonly string[], own: OwnSheet): Set<string> =>
-  new Set(
-    references.map((reference) => {
-      const area = areaOf(reference.includes("!") ? reference.replace(/^(.*)!/, "'$1'!") : reference, own.name);
-      return area?.sheet === own.name ? `${area.top} ${area.left} ${area.bottom} ${area.right}` : reference;
-    }),
-  );
+  new Set(references.map((reference) => rangeOn(reference, own.name)));
 
 const isSame = (one: ReadonlySet<string>, other: ReadonlySet<string>) =>
   one.size === other.size && [...one].every((cells) => other.has(cells));
@@ -184,7 +141,7 @@ export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly st
     const { references, words, bent, literal, laidOver, otherFormat, series, ...drawing } = drawnBy(book, part);
     const here = drawnCells(references, own);
     const wanted = ownReferences(own, index);
-    const { title = "", axes = [], series: drawn = [], type = "bar", stacked } = own.charts[index] ?? {};
+    const { title = "", axes = ["", ""] as const, series: drawn = [], type = "bar", stacked } = own.charts[index] ?? {};
     const said = (when: boolean, what: string, was = "", is = "") =>
       when ? [misleading(own.name, what, was, is)] : [];
     const all = words.join(" ");
@@ -199,10 +156,28 @@ export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly st
     const otherColour =
       drawn.some(({ colour }, i) => !colours[i]?.includes(colour.slice(1).toLowerCase())) ||
       drawing.all.some(isAltered) ||
-      (type === "bar" && series.some((one) => !isFilled(one)));
-    const unread = drawing.all.some((one) => isTurned(one) || (WORDS_IN.includes(one.name) && isFaint(one)));
+      (type === "bar" && drawn.some(({ colour }, i) => !series[i] || !isFilledWith(colour, series[i])));
+    const isOwn = own.charts[index] !== undefined;
+    const arranged = !isOwn || isArranged(own.charts[index]!, own.name, series);
+    const strangely = strangePart(drawing.all);
+    const unread = drawing.all.some(
+      (one) => isTurned(one) || areOddWords(one) || (WORDS_IN.includes(one.name) && isFaint(one)),
+    );
     return [
       ...said(literal || !isSame(here, wanted), `the chart "${title}" draws other cells than the workbook's`),
+      ...said(
+        isSame(here, wanted) && !arranged,
+        `the series of the chart "${title}" are exchanged or in another order`,
+      ),
+      ...said(drawing.all.some(isOddSetting), `the chart "${title}" is set to draw other than the workbook's`),
+      ...said(
+        isOwn && drawing.all.some((one) => saysOther(one, axes)),
+        `an axis of the chart "${title}" has another title`,
+      ),
+      ...said(
+        strangely !== undefined,
+        `the chart "${title}" has a part that the workbook's does not have (${strangely})`,
+      ),
       ...said(title !== "" && !all.includes(title), "a chart has another title", title, shortened(all, 60)),
       ...said(strange.length > 0, `the chart "${title}" says "${shortened(strange[0] ?? "", 60)}"`, "", strange[0]),
       ...said(otherKind, `the chart "${title}" is drawn in another way than the workbook's`),
@@ -220,7 +195,7 @@ export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly st
       ...said(laidOver, `something is laid over the chart "${title}"`),
       ...said(otherColour, `the chart "${title}" draws its series in other colours`),
       ...(keepsOther(book, series)
-        ? [added(own.name, `the chart "${title}" keeps numbers from before its cells changed`)]
+        ? [added(own.name, `the chart "${title}" keeps numbers or words from before its cells changed`)]
         : []),
     ];
   });

@@ -1,10 +1,13 @@
 import { cellAt } from "../../cells/places";
 import { areaOf } from "../../cells/sheet-area";
+import { isMain, isRelations } from "../../xlsx/parts/namespaces";
 import { relationsOf, textOf } from "../../xlsx/parts/relations";
 import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
-import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
+import { childrenOf, within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
 import { added, type Finding, misleading } from "../finding";
+import { shortened } from "../shortened";
 import { chartFindings, inOwnOrder } from "./charts";
+import { FAR, isFarOff } from "./far-beside";
 import type { OwnSheet } from "./own-sheet";
 
 const NOTE = "a note";
@@ -23,6 +26,8 @@ const KNOWN_RELATIONS = [
 interface Placed {
   what: string;
   chart: string | null;
+  /** What its frame says or does beside showing it; "" for nothing. */
+  frame: string;
   /** Cells that it covers; null where its place is not by cells. */
   box: { top: number; left: number; bottom: number; right: number } | null;
 }
@@ -51,18 +56,34 @@ function boxOf(anchor: XmlElement): Placed["box"] {
   };
 }
 
+/** What makes an anchor more than the frame of one chart. */
+const BESIDE_CHART = ["sp", "cxnSp", "grpSp", "contentPart", "AlternateContent"];
+const OFF = ["0", "false"];
+
+/** What the frame of a chart does beside showing it. */
+function frameSaid(inside: readonly XmlElement[]): string {
+  const given = (name: string, of: string) => inside.find((one) => one.name === name)?.given.get(of) ?? "";
+  if (OFF.includes(given("clientData", "fPrintsWithSheet"))) return "is not printed";
+  if (inside.some(({ name }) => name === "hlinkClick" || name === "hlinkHover"))
+    return "leads elsewhere when it is chosen";
+  if (given("graphicFrame", "macro") !== "") return "runs something when it is chosen";
+  const words = given("cNvPr", "descr") || given("cNvPr", "title");
+  return words === "" ? "" : `says "${shortened(words, 60)}" to those who hear it`;
+}
+
 function placedIn({ parts }: FileBook, part: string): Placed[] {
   const relations = relationsOf(parts, part);
   return xmlTree(textOf(parts, part)).children.flatMap((anchor) => {
     const inside = [...within(anchor)];
     if (inside.length > 0 && inside.filter(({ name }) => name === "cNvPr").every(isHidden) && inside.some(isHidden))
       return [];
-    const chart = inside.find(({ name }) => name === "chart");
-    const id = chart && [...chart.raw].find(([name]) => name.endsWith(":id"))?.[1];
+    const charts = inside.filter(({ name }) => name === "chart");
+    const id = charts[0]?.spaced(isRelations, "id");
     const relation = relations.find((one) => one.id === id && one.kind === "chart");
     const picture = inside.some(({ name }) => name === "pic");
-    const more = picture || inside.some(({ name }) => ["sp", "cxnSp", "grpSp", "contentPart"].includes(name));
+    const more = picture || charts.length > 1 || inside.some(({ name }) => BESIDE_CHART.includes(name));
     return {
+      frame: frameSaid(inside),
       what: relation && !more ? "a chart" : picture ? "a picture" : "a drawing or text box",
       chart: more ? null : (relation?.part ?? null),
       box: boxOf(anchor),
@@ -147,17 +168,20 @@ function otherRelations(book: FileBook, own: OwnSheet, sheet: BookSheet): Findin
 }
 
 /** What is drawn over a sheet's cells, and what its charts draw. */
-export function drawingFindings(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[] {
+export function drawingFindings(book: FileBook, own: OwnSheet, sheet: BookSheet, frame: XmlElement): Finding[] {
   const last = {
     row: Math.max(...own.used.map(({ row }) => row)),
     column: Math.max(...own.used.map(({ column }) => column)),
   };
+  const asked = childrenOf(frame, isMain, "drawing").map((one) => one.spaced(isRelations, "id"));
   const placed = relationsOf(book.parts, sheet.part)
-    .filter(({ kind, part }) => kind === "drawing" && book.parts.has(part))
+    .filter(({ id, kind, part }) => kind === "drawing" && asked.includes(id) && book.parts.has(part))
     .flatMap(({ part }) => placedIn(book, part));
-  const charts = placed.flatMap(({ chart, box }) => (chart && book.parts.has(chart) ? [{ chart, box }] : []));
+  const charts = placed.flatMap((one) =>
+    one.chart && book.parts.has(one.chart) ? [{ ...one, chart: one.chart, one }] : [],
+  );
   const kept = inOwnOrder(book, own, charts);
-  const loose = placed.filter(({ chart }) => !chart || !kept.some((one) => one.chart === chart));
+  const loose = placed.filter((placed) => !kept.some(({ one }) => one === placed));
   const boxes = own.charts.map(({ over }) => chartBox(over));
   const moved = kept.filter(({ box }, index) => !isInPlace(boxes[index]!, box));
   return [
@@ -168,9 +192,12 @@ export function drawingFindings(book: FileBook, own: OwnSheet, sheet: BookSheet)
         coversFigures(own, box, last) ||
         boxes.some((chart) => meets(chart, box))
         ? misleading(where, `${what} lies over its cells`, "", "", "over")
-        : added(where, `${what} was put beside its cells`, "", "", "beside");
+        : isFarOff(own, sheet, frame, box.bottom, box.right)
+          ? misleading(where, `${what} ${FAR}`)
+          : added(where, `${what} was put beside its cells`, "", "", "beside");
     }),
     ...moved.map(() => misleading(own.name, "a chart is in another place, or too small to read")),
+    ...kept.flatMap(({ frame: said }) => (said === "" ? [] : [misleading(own.name, `a chart ${said}`)])),
     ...(kept.length < own.charts.length ? [added(own.name, "a chart of the workbook was taken away")] : []),
     ...chartFindings(
       book,

@@ -17,11 +17,15 @@ export interface Look {
   colour: string;
   struck: boolean;
   raised: boolean;
+  /** Its letters are drawn as edges or with a shadow. */
+  hollow: boolean;
   /** `rrggbb`; "pattern" where it is not one colour. */
   fill: string;
   crossed: boolean;
   /** Thick lines around it, which can be read as signs. */
   edged: boolean;
+  /** It has a line or a fill, so that it takes room on a printed page. */
+  drawn: boolean;
   across: string;
   turned: boolean;
   indent: number;
@@ -29,6 +33,10 @@ export interface Look {
   backwards: boolean;
   wrapped: boolean;
   shrunk: boolean;
+  /** A button that opens a list lies over it. */
+  button: boolean;
+  /** Its formula is not shown above the sheet while the sheet is protected. */
+  secret: boolean;
 }
 
 /** Formats that a file need not list and that programs of different countries show in different ways. */
@@ -40,7 +48,8 @@ const SYMBOL_CHARSET = "2";
 /** Fonts whose letters look like letters, as spreadsheet programs offer them; any other may show other signs. */
 const TEXT_FONTS =
   /^(calibri|carlito|aptos|arial|liberation|helvetica|cambria|caladea|times|courier|consolas|segoe ui|tahoma|verdana|georgia|trebuchet|noto s|noto mono|dejavu|roboto|open sans|lato|inter|ubuntu|cantarell|candara|corbel|constantia|franklin|century|garamond|book antiqua|palatino|gill sans|san francisco|menlo|monaco|geneva|lucida|microsoft sans|ms sans|ms p?gothic|ms p?mincho|yu gothic|meiryo|simsun|nsimsun|simhei|microsoft yahei|malgun|gulim|dotum|pmingliu|microsoft jhenghei|sans|serif|system)/i;
-const NOT_LETTERS = /symbol|dings|emoji|icon|barcode/i;
+/** Fonts of signs, those whose lines are far taller than their letters, and lists of several fonts. */
+const NOT_LETTERS = /symbol|dings|emoji|icon|barcode|marlett|math|[;,]/i;
 
 export const on = (value: string | undefined): boolean => value === "1" || value === "true" || value === "on";
 const flag = (element: XmlElement | undefined) => element !== undefined && on(element.given.get("val") ?? "1");
@@ -54,9 +63,16 @@ export interface FileLooks {
   indexed: readonly string[];
   /** Size of the font by which widths of columns are measured [points]. */
   usualSize: number;
+  /** Its days are counted from 1904. */
+  from1904: boolean;
   /** Why the looks can be read in more than one way; "" where they cannot. */
   twofold: string;
 }
+
+const isFilled = (element: XmlElement | undefined) =>
+  (element?.children ?? []).some(
+    ({ name, given }) => name === "gradientFill" || (given.get("patternType") ?? "none") !== "none",
+  );
 
 function fillOf(element: XmlElement | undefined, colour: (of: XmlElement | undefined, auto: string) => string): string {
   const pattern = childOf(element, isMain, "patternFill");
@@ -82,7 +98,7 @@ function themeFonts(theme: XmlElement | null): Record<string, string | undefined
 export const isStrange = (font: string) => NOT_LETTERS.test(font) || !TEXT_FONTS.test(font.trim());
 
 /** The looks of the styles and the theme of a file. */
-export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): FileLooks {
+export function fileLooks({ parts, main, workbook }: Pick<FileBook, "parts" | "main" | "workbook">): FileLooks {
   const relations = relationsOf(parts, main);
   const treeOf = (kind: string) => {
     const part = onlyRelation(relations, kind)?.part;
@@ -107,6 +123,7 @@ export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): Fi
     const font = fonts[given("fontId")];
     const part = (name: string) => childOf(font, isMain, name);
     const border = borders[given("borderId")];
+    const fill = fills[given("fillId")];
     const align = childOf(xf, isMain, "alignment")?.given;
     const named = part("name")?.given.get("val") ?? "Calibri";
     const name = scheme[part("scheme")?.given.get("val") ?? ""] ?? named;
@@ -119,15 +136,19 @@ export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): Fi
       colour: colour(part("color"), "000000"),
       struck: flag(part("strike")),
       raised: !["baseline", undefined].includes(part("vertAlign")?.given.get("val")),
-      fill: fillOf(fills[given("fillId")], colour),
+      hollow: flag(part("outline")) || flag(part("shadow")),
+      fill: fillOf(fill, colour),
       crossed: diagonal !== "none" && (on(border?.given.get("diagonalUp")) || on(border?.given.get("diagonalDown"))),
       edged: SIDES.some((name) => isThick(childOf(border, isMain, name)?.given.get("style"))),
+      drawn: isFilled(fill) || (border?.children ?? []).some((side) => (side.given.get("style") ?? "none") !== "none"),
       across: align?.get("horizontal") ?? "general",
       turned: Number(align?.get("textRotation") ?? 0) !== 0,
       indent: Number(align?.get("indent") ?? 0),
       backwards: align?.get("readingOrder") === "2",
       wrapped: on(align?.get("wrapText")),
       shrunk: on(align?.get("shrinkToFit")),
+      button: on(xf.given.get("pivotButton")),
+      secret: on(childOf(xf, isMain, "protection")?.given.get("hidden")),
     };
   });
   const laid = list("dxfs", "dxf");
@@ -139,7 +160,8 @@ export function fileLooks({ parts, main }: Pick<FileBook, "parts" | "main">): Fi
     Number(childOf(font, isMain, "sz")?.given.get("val") ?? 11),
   );
   const usualSize = sizes.find((size) => size !== 11) ?? 11;
-  return { cells, laid, theme, indexed, usualSize, twofold: twofoldIn(root, themeTree) };
+  const from1904 = on(childOf(workbook, isMain, "workbookPr")?.given.get("date1904"));
+  return { cells, laid, theme, indexed, usualSize, from1904, twofold: twofoldIn(root, themeTree) };
 }
 
 const LARGEST_LAID = 15.4;
@@ -149,6 +171,7 @@ const RAISED = ["superscript", "subscript"];
 /** Whether an element of a conditional format does more than colour: programs write a usual font and size. */
 function isOddLaid({ name, given }: XmlElement): boolean {
   const value = given.get("val") ?? "";
+  if (isThick(given.get("style"))) return true;
   if (name === "sz") return !(Number(value) >= LEAST_LAID && Number(value) <= LARGEST_LAID);
   if (name === "name") return isStrange(value);
   if (name === "vertAlign") return RAISED.includes(value);

@@ -15,7 +15,8 @@ export const footersWanted = (papers: XmlElement | undefined) => [
 const UNREADABLE = /&K(?!000000)[0-9A-F+-]{5,6}|&[1-4](?!\d)|&(3\d|[4-9]\d|\d{3})|&[SXYG]/i;
 const FONT = /&"([^",]*)/g;
 const MOST_LINES = 3;
-const CODE = /\b[0-9a-f]{4}(?: [0-9a-f]{4}){3}\b/;
+/** The code of a copy. */
+export const CODE = /\b[0-9a-f]{4}(?: [0-9a-f]{4}){3}\b/;
 
 /** Whether the words of a header or footer are in signs, in huge or tiny letters, or pushed over the page. */
 const isUnreadable = (text: string): boolean =>

@@ -11,7 +11,8 @@ const NARROW = 0.85;
 const LOW = 0.75;
 const WIDE = 3;
 const USUAL_WIDTH = 8.43;
-const USUAL_HEIGHT = 15;
+const USUAL_DIGITS = 9;
+export const USUAL_HEIGHT = 15;
 const LEAST_HEIGHT = 6;
 /** Programs make a row as tall as its text needs, in a font of their own. */
 const TALLEST = 300;
@@ -24,10 +25,16 @@ interface Column {
   spoken: boolean;
 }
 
-/** The columns of a file by number, as far as the sheet of the workbook uses them. */
-function columnsOf(frame: XmlElement, last: number): Column[] {
+/** The width of columns that are not listed: said itself, or by the digits that they have room for. */
+function usualWidth(frame: XmlElement): number {
   const format = childOf(frame, isMain, "sheetFormatPr")?.given;
-  const usual = Number(format?.get("defaultColWidth") ?? USUAL_WIDTH);
+  const digits = Number(format?.get("baseColWidth") ?? USUAL_DIGITS);
+  return Number(format?.get("defaultColWidth") ?? Math.min(USUAL_WIDTH, digits));
+}
+
+/** The columns of a file by number, as far as the sheet of the workbook uses them. */
+export function columnsOf(frame: XmlElement, last: number): Column[] {
+  const usual = usualWidth(frame);
   const columns = Array.from(
     { length: last },
     (): Column => ({ width: usual, hidden: false, grouped: false, spoken: false }),
@@ -70,6 +77,9 @@ function columnFindings(own: OwnSheet, frame: XmlElement): Finding[] {
 }
 
 function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Finding[] {
+  if (sheet.rows.some(({ number }, i) => i > 0 && number <= sheet.rows[i - 1]!.number)) {
+    return [misleading(own.name, "lists a row twice, of which programs read one or the other")];
+  }
   const used = new Set(own.used.map(({ row }) => row));
   const format = childOf(frame, isMain, "sheetFormatPr")?.given;
   const usual = Number(format?.get("defaultRowHeight") ?? USUAL_HEIGHT);

@@ -13,6 +13,8 @@ const LIKE: Readonly<Record<string, string>> = Object.fromEntries(
   PAIRS.split(" ").map((pair) => [...pair] as [string, string]),
 );
 const FEWEST_ALIKE = 8;
+/** A text that nobody writes by chance as the workbook does. */
+const LONG_TEXT = 12;
 
 /** A text as it looks: letters that look alike are one, signs that cannot be seen are none. */
 export const asSeen = (text: string): string =>
@@ -47,6 +49,30 @@ function alikeCells(sheet: BookSheet, spec: SheetSpec): number {
     .length;
 }
 
+const longTexts = new WeakMap<readonly SheetSpec[], ReadonlyMap<unknown, string>>();
+
+/** The long texts of the workbook, each with the sheet that it is on. */
+function textsOf(specs: readonly SheetSpec[]): ReadonlyMap<unknown, string> {
+  const texts =
+    longTexts.get(specs) ??
+    new Map(
+      specs.flatMap(({ name, cells }) =>
+        cells.flatMap(({ value }) => (String(value ?? "").length >= LONG_TEXT ? [[value, name] as const] : [])),
+      ),
+    );
+  longTexts.set(specs, texts);
+  return texts;
+}
+
+/** The sheet of the workbook from which another one repeats many texts, wherever it has them. */
+function repeatedFrom(sheet: BookSheet, specs: readonly SheetSpec[]): string | undefined {
+  const texts = textsOf(specs);
+  const from = [...new Set([...sheet.cells.values()].map(({ value }) => value))].flatMap(
+    (value) => texts.get(value) ?? [],
+  );
+  return from.length >= FEWEST_ALIKE ? from[0] : undefined;
+}
+
 /** Whether one text becomes the other by a letter more, less, other or exchanged with its neighbour. */
 function isNear(one: string, other: string): boolean {
   const [short, long] = one.length <= other.length ? [one, other] : [other, one];
@@ -73,7 +99,8 @@ export function ownSheetFindings(book: FileBook, specs: readonly SheetSpec[], kn
   const cells = book.sheets.flatMap((sheet) => {
     if (names.has(sheet.name)) return [];
     const like = nameLike(sheet.name, [...names]);
-    const copy = like ?? specs.find((spec) => alikeCells(sheet, spec) >= FEWEST_ALIKE)?.name;
+    const copy =
+      like ?? specs.find((spec) => alikeCells(sheet, spec) >= FEWEST_ALIKE)?.name ?? repeatedFrom(sheet, specs);
     if (!copy) return [added(sheet.name, "is a sheet that Canfall's own workbook does not have")];
     const sign = strangeSign(sheet.name);
     return [

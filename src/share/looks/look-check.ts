@@ -9,10 +9,12 @@ import { bookFindings } from "./book-settings";
 import { besideFindings, cellLookFindings, lookOf } from "./cell-looks";
 import { conditionalFindings } from "./conditional";
 import { drawingFindings } from "./drawings";
+import { farFindings } from "./far-beside";
 import { type FileLooks, fileLooks } from "./file-looks";
 import { hiddenFindings } from "./hidden";
 import { ownSheetFindings, strayFindings } from "./look-alike";
 import { type OwnSheet, ownSheet } from "./own-sheet";
+import { propertyFindings } from "./properties";
 import { sheetFrame } from "./sheet-frame";
 import { typedCheckFindings } from "./typed-checks";
 import { protectionFindings, viewAndPrintFindings } from "./views";
@@ -53,15 +55,23 @@ export function lookFindings(
   };
   const names = specs.flatMap((spec) => [...namesOf(spec).keys()]);
   const own = [...specs.map((spec) => ownSheet(spec, specs)), ...more];
+  const frames = new Map(book.sheets.map((sheet) => [sheet.name, sheetFrame(book, sheet)]));
   const sheets = new Set([...own.map(({ name }) => name), EVIDENCE].map((name) => name.toLowerCase()));
   return [
     ...styleFindings(looks),
-    ...bookFindings(book, new Set([...names, ...EVIDENCE_NAMES].map((name) => name.toLowerCase())), sheets, own),
+    ...bookFindings(
+      book,
+      new Set([...names, ...EVIDENCE_NAMES].map((name) => name.toLowerCase())),
+      sheets,
+      own,
+      frames,
+    ),
+    ...propertyFindings(book, code),
     ...(specs.length > 1 ? ownSheetFindings(book, specs, [EVIDENCE]) : []),
     ...own.flatMap((one) => {
       const sheet = book.sheets.find(({ name }) => name === one.name);
       if (!sheet) return [];
-      const frame = sheetFrame(book, sheet);
+      const frame = frames.get(sheet.name)!;
       return [
         ...cellLookFindings(one.name, one.cells, sheet, looks, formatOf),
         ...besideFindings(one, sheet, frame, looks),
@@ -71,7 +81,8 @@ export function lookFindings(
         ...typedCheckFindings(one, frame),
         ...(specs.length > 1 ? protectionFindings(one, frame) : []),
         ...conditionalFindings(one, frame, looks),
-        ...drawingFindings(book, one, sheet),
+        ...farFindings(one, sheet, frame, looks),
+        ...drawingFindings(book, one, sheet, frame),
       ];
     }),
   ];

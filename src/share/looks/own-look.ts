@@ -22,15 +22,19 @@ export function ownLook(spec: CellSpec): Look {
     colour: rgb(font.color as { argb?: string } | undefined, "000000"),
     struck: false,
     raised: false,
+    hollow: false,
     fill: rgb(paper, "ffffff"),
     crossed: false,
     edged: [border?.left, border?.right, border?.top, border?.bottom].some((side) => isThick(side?.style)),
+    drawn: paper !== undefined || border !== undefined,
     across: alignment.horizontal ?? "general",
     turned: false,
     indent: alignment.indent ?? 0,
     backwards: false,
     wrapped: alignment.wrapText === true,
     shrunk: alignment.shrinkToFit === true,
+    button: false,
+    secret: false,
   };
   known.set(style, look);
   return look;

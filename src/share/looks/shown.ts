@@ -21,6 +21,9 @@ export function shownWidth(value: Stated, pattern: string): number {
   return whole.length - whole.trim().length;
 }
 
+/** What a number format shows of a text without a letter. */
+export const wordsOf = (pattern: string): string => format(pattern, "", OPTIONS).trim();
+
 /** Whether a number format colours what it shows. */
 export const coloured = (value: Stated, pattern: string): boolean =>
   (typeof value === "number" || typeof value === "string") && formatColor(pattern, value, OPTIONS) !== null;

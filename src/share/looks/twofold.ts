@@ -43,6 +43,9 @@ export function twofoldIn(root: XmlElement | undefined, theme: XmlElement | null
   if (isOddTheme(theme)) return "has a theme whose colours programs show in different ways";
   if (!root) return "";
   const all = [...within(root)];
+  if (all.some(({ space }) => isMain(space) && space !== root.space)) {
+    return "lists looks in two forms of the file, of which programs read one or both";
+  }
   if (all.some(({ name, given }) => COLOURS.includes(name) && GIVEN_AS.filter((one) => given.has(one)).length > 1)) {
     return "gives a colour twice, of which programs read one or the other";
   }

@@ -5,6 +5,7 @@ import { isMain } from "../../xlsx/parts/namespaces";
 import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../finding";
 import { normalFormula } from "../same-formula";
+import { on } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
 
 /** What a check of typed values asks and says, apart from where. */
@@ -67,6 +68,9 @@ function differs(own: TypedCheck | undefined, { given }: XmlElement, type: strin
   const bounds = type === "list" || type === "custom" || (given.get("operator") ?? "between") === "between";
   if (own.type !== type || own.asks !== asks || !bounds) {
     return "lets other values be typed than Canfall's own workbook does";
+  }
+  if ((given.get("errorStyle") ?? "stop") !== "stop" || !on(given.get("showErrorMessage"))) {
+    return "only warns of a wrong value, or says nothing";
   }
   const title = given.get("errorTitle") ?? "";
   if ((given.get("error") ?? "") !== own.says || (title !== "" && title !== CHECK_TITLE))

@@ -3,6 +3,8 @@ import { CELL_KINDS } from "./cell-kinds";
 import { CHART_KINDS } from "./chart-kinds";
 import { DRAWING_KINDS } from "./drawing-kinds";
 import { EVIDENCE_KINDS } from "./evidence-kinds";
+import { FIFTH_CHART_KINDS } from "./fifth-chart-kinds";
+import { FIFTH_KINDS } from "./fifth-kinds";
 import { FILE_KINDS } from "./file-kinds";
 import { FOURTH_KINDS } from "./fourth-kinds";
 import { FURTHER_KINDS } from "./further-kinds";
@@ -23,4 +25,6 @@ export const AUDIT_KINDS = [
   ...PACKED_KINDS,
   ...FOURTH_KINDS,
   ...CHART_KINDS,
+  ...FIFTH_KINDS,
+  ...FIFTH_CHART_KINDS,
 ];
