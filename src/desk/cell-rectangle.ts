@@ -12,7 +12,8 @@ export interface Rectangle {
 /** Where a cell is on the page, with those that it is merged with; brings its sheet to the front and the cell into sight. */
 export function cellRectangle(grid: Grid, sheetName: string, address: string): Rectangle {
   const sheet = sheetOf(grid, sheetName);
-  bookOf(grid).setActiveSheet(sheet);
+  const before = bookOf(grid).getActiveSheet().getSheetId();
+  if (before !== sheet.getSheetId()) bookOf(grid).setActiveSheet(sheet); // even the same sheet would end an open entry
   const range = sheet.getRange(address);
   const render = grid.injector.get(IRenderManagerService).getRenderById(bookOf(grid).getId());
   if (!render) throw new Error("the grid must be drawn before a cell has a place");

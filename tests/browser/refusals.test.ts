@@ -81,6 +81,15 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await expect.poll(() => desk.read("G6:G7", "Cans")).toEqual([[12], [31]]);
   });
 
+  test("is gone on with by Enter after a click on the words of the box too", async () => {
+    await startAt(desk, "Cans", "G6");
+    await type("12 ml");
+    await box().locator("p").click();
+    await goOn(`G6: "12 ml" is not allowed here. ${READING}`);
+    await type("12");
+    await expect.poll(() => desk.read("G6", "Cans")).toEqual([[12]]);
+  });
+
   test("is a date or a share where a number is asked for", async () => {
     for (const text of ["10%", "1/2", "3-4", "6:45"]) {
       await refused("Cans", "G6", text, READING);

@@ -130,6 +130,9 @@ export const refusals: Fix = {
     for (const button of box.querySelectorAll("button")) {
       button.addEventListener("click", () => box.close(button.value));
     }
+    box.addEventListener("keydown", ({ key, target }) => {
+      if (key === "Enter" && target === box) box.close("again"); // a click on its words took the focus from OK
+    });
     box.addEventListener("close", () => {
       const given = refused;
       const again = given && box.returnValue === "again";
