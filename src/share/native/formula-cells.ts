@@ -15,6 +15,9 @@ export interface FormulaCell extends Compiled {
   name: string | undefined;
 }
 
+/** The row of the cell that asks, which a formula alone does not tell. */
+const OWN_ROW = "ROW()";
+
 const knownCells = new WeakMap<SheetSpec, readonly FormulaCell[]>();
 const knownGrids = new WeakMap<SheetSpec, FormulaGrid<Compiled>>();
 const knownAreas = new WeakMap<readonly SheetSpec[], ReadonlyMap<string, SheetArea>>();
@@ -27,7 +30,9 @@ export function formulaCells(spec: SheetSpec): readonly FormulaCell[] {
       if (formula === undefined) return [];
       const address = firstCell(at);
       const key = `${spec.name}!${address}`;
-      return [{ address, key, ...addressParts(address), name, ...compiled(formula, spec.name) }];
+      const { row, column } = addressParts(address);
+      const placed = formula.replaceAll(OWN_ROW, String(row));
+      return [{ address, key, row, column, name, ...compiled(placed, spec.name) }];
     });
   knownCells.set(spec, cells);
   return cells;
