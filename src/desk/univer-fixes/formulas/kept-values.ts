@@ -44,8 +44,8 @@ const running = FormulaRuntimeService.prototype as unknown as Running;
 /** Of formulas that have not been calculated yet, or can't be, by their cells, which go along with rows and columns. */
 const fromFile = new WeakMap<ICellData, FileValue>();
 const shown = new WeakSet<ICellData>();
-/** Whether the open workbook has such formulas. */
-let any = false;
+/** How many such formulas the open workbook has. */
+let left = 0;
 
 /** Whether a cell shows what the file says, since the grid can't calculate its formula. */
 export const isKept = (data: Nullable<ICellData>): boolean =>
@@ -72,7 +72,7 @@ export function keepFileValues(grid: Grid, { sheets, unknownNames, asksCalculati
       return [[key, row, column, { formula: input, values: body ?? [[cached]], beyond }]];
     }),
   );
-  any = false;
+  left = 0;
   keepPlaces(grid, places);
 }
 
@@ -81,16 +81,17 @@ export function keepPlaces(grid: Grid, places: readonly KeptPlace[]): void {
   const book = bookOf(grid).getWorkbook();
   for (const [sheet, row, column, value] of places) {
     const data = rawCell(book, sheet, row, column);
-    if (data?.f === value.formula) fromFile.set(data, value);
+    if (data?.f !== value.formula) continue;
+    if (!fromFile.has(data)) left += 1;
+    fromFile.set(data, value);
   }
-  any ||= places.length > 0;
   grid.calculation.say("kept", "");
 }
 
 /** All places whose formulas have not been calculated yet, or can't be. */
 export function keptPlaces(grid: Grid): KeptPlace[] {
   const found: KeptPlace[] = [];
-  for (const sheet of any ? bookOf(grid).getSheets() : []) {
+  for (const sheet of left > 0 ? bookOf(grid).getSheets() : []) {
     sheet
       .getSheet()
       .getCellMatrix()
@@ -132,7 +133,7 @@ function answer(data: ICellData, known: FileValue, value: FunctionVariantType, i
   const stays = data.f === known.formula && (known.beyond || inCircle || isError(value));
   if (stays) shown.add(data);
   else {
-    fromFile.delete(data);
+    if (fromFile.delete(data)) left -= 1;
     shown.delete(data);
   }
   return stays ? inGrid(known.values) : value;
@@ -149,6 +150,15 @@ function inWords(grid: Grid): string {
   return `${places.length} formulas can't be calculated here and keep the file's values, the first in ${first}`;
 }
 
+/** Whether there was something to say of such formulas. */
+let said = false;
+
+function tell(grid: Grid): void {
+  const sentence = inWords(grid);
+  said = sentence !== "";
+  grid.calculation.say("kept", sentence);
+}
+
 /** Formulas that the grid can't calculate keep what the file says, and those that read them calculate with that. */
 export const keptValues: Fix = {
   name: "kept-values",
@@ -160,16 +170,16 @@ export const keptValues: Fix = {
     const { setRuntimeData } = running;
     running.setRuntimeData = function (value) {
       const { currentUnitId: unit, currentSubUnitId: sheet, currentRow: row, currentColumn: column } = this;
-      const book = any ? bookOf(grid) : null;
+      const book = left > 0 ? bookOf(grid) : null;
       const data = book?.getId() === unit ? rawCell(book.getWorkbook(), sheet, row, column) : null;
       const known = data && fromFile.get(data);
       setRuntimeData.call(this, known ? answer(data, known, value, circling.has(sheet, row, column)) : value);
     };
     grid.injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
-      if (!any) return;
+      if (left === 0 && !said) return;
       if (id === SetFormulaCalculationNotificationMutation.id) {
         const { functionsExecutedState: done } = params as { functionsExecutedState?: number };
-        if (done !== undefined) setTimeout(() => grid.calculation.say("kept", inWords(grid)));
+        if (done !== undefined) setTimeout(() => tell(grid));
       }
       if (id !== SetRangeValuesMutation.id || options?.applyFormulaCalculationResult) return;
       const { subUnitId, cellValue } = params as { subUnitId: string; cellValue?: Cells };
