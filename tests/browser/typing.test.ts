@@ -91,6 +91,18 @@ describe("typing at the desk", () => {
     expect(await desk.page.getByText("Loading …").count()).toBe(0);
   });
 
+  test("Enter takes a function from their list only while its name is typed", async () => {
+    const desk = await all.restored();
+    const cans = (await desk.read("B2:B26")).flat() as number[];
+    await startAt(desk, "Example", "G13");
+    await desk.page.keyboard.type("=canfall.");
+    await desk.page.getByText("CANFALL.CU.CHRISTIANSEN").first().waitFor();
+    await desk.page.keyboard.type("sc.can(b2:b26)");
+    await desk.page.keyboard.press("Enter");
+    const mean = cans.reduce((sum, can) => sum + can, 0) / cans.length;
+    await expect.poll(async () => (await desk.read("G13"))[0]![0]).toBeCloseTo(mean / Math.min(...cans), 12);
+  });
+
   test("the list of functions says what each one is while its name is typed", async () => {
     const desk = await all.restored();
     await startAt(desk, "Example", "G13");

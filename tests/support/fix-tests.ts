@@ -28,6 +28,7 @@ export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: 
   "list-values": ["browser/lists"],
   "list-spelling": ["browser/lists"],
   "list-opening": ["browser/lists"],
+  "function-list": ["browser/typing", "Enter takes a function from their list"],
   "typed-values": ["browser/refusals"],
   refusals: ["browser/refusals"],
   "bar-names": ["browser/pane-access"],

@@ -27,6 +27,7 @@ import { spillErrors } from "./formulas/spill-errors";
 import { wholeRanges } from "./formulas/whole-ranges";
 import { checks } from "./typing/checks";
 import { editing } from "./typing/editing";
+import { functionList } from "./typing/function-list";
 import { listOpening } from "./typing/list-opening";
 import { listSpelling } from "./typing/list-spelling";
 import { listValues } from "./typing/list-values";
@@ -66,6 +67,7 @@ export const FIXES: Fix[] = [
   listValues,
   listSpelling,
   listOpening,
+  functionList,
   typedValues,
   refusals,
   plainPaste,
