@@ -12,7 +12,7 @@ import {
 import type { Cell } from "../../../cells/cell";
 import { columnLetters } from "../../../cells/letters";
 import { bookOf, type Grid } from "../../../hosts/desk/grid";
-import type { Book } from "../../../xlsx/desk-file/book";
+import type { Book, BookCell } from "../../../xlsx/desk-file/book";
 import { beyondDesk } from "../../files/beyond";
 import { gridResult } from "../../functions/results";
 import type { Fix } from "../fix";
@@ -60,15 +60,22 @@ export function hasFileValue(grid: Grid, sheet: string, row: number, column: num
   return Boolean(data && fromFile.get(data)?.formula === data.f);
 }
 
-/** Remembers what a file says of its formulas; where it asks to be calculated anew, of those beyond the grid only. */
+/** Whether a formula calls one of our functions, whose errors are right whatever the file says. */
+const callsOurs = ({ input }: BookCell): boolean => typeof input === "string" && input.includes("CANFALL.");
+
+/**
+ * Remembers what a file says of its formulas; where it asks to be calculated anew, or our functions may give errors, of
+ * those beyond the grid only.
+ */
 export function keepFileValues(grid: Grid, { sheets, unknownNames, asksCalculation }: Book): void {
   const functions = grid.injector.get(IFunctionService);
   const isBeyond = beyondDesk({ sheets, unknownNames }, (name) => functions.hasExecutor(name));
+  const anew = asksCalculation || sheets.some(({ cells }) => cells.some(callsOurs));
   const places = sheets.flatMap(({ key, cells }) =>
     cells.flatMap(({ row, column, input, cached = null, body }): KeptPlace[] => {
       if (typeof input !== "string" || !input.startsWith("=") || cached === null) return [];
       const beyond = isBeyond(input);
-      if (!beyond && (asksCalculation || typeof cached === "object")) return [];
+      if (!beyond && (anew || typeof cached === "object")) return [];
       return [[key, row, column, { formula: input, values: body ?? [[cached]], beyond }]];
     }),
   );
