@@ -4,6 +4,7 @@ import { CONTENT_TYPES_SPACE } from "./namespaces";
 import { decoded } from "./xml";
 import { childrenOf, xmlTree } from "./xml-tree";
 import { statedCount, type ZipEntry, zipEntries } from "./zip-entries";
+import { broken } from "./zip-list";
 
 const MB = 1e6;
 const MOST_MB = 20;
@@ -23,7 +24,6 @@ export const WORKBOOK_TYPE = "application/vnd.openxmlformats-officedocument.spre
 
 const startsWith = (bytes: Uint8Array, start: readonly number[]) => start.every((byte, i) => bytes[i] === byte);
 const another = (kind: string) => new InputError("the file", "be an .xlsx workbook", kind);
-const broken = (why: string) => new InputError("the file", "be an unbroken .xlsx workbook", why);
 
 /** Refuses in plain words whatever is no .xlsx workbook, is broken or encrypted, or would unzip beyond all measure. */
 export function checkedZip(bytes: Uint8Array): void {
