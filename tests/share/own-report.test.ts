@@ -6,6 +6,7 @@ import type { CopyReport } from "../../src/share/copy-report";
 import { plainFormat, plainNumber, shownText } from "../../src/share/looks/shown";
 import { filledIn } from "../../src/share/report/filled-in";
 import { shortened } from "../../src/share/shortened";
+import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
 import { buildWorkbook } from "../../src/workbook/form/build";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
 import { ForgedFile } from "./forged/forged-file";
@@ -38,6 +39,42 @@ describe("the authority's own report", () => {
       `File: from-the-nursery.xlsx. Checked on 2026-11-29. Code of the copy: ${clean.code}.`,
     ]);
     expect(texts(clean).at(-1)).toContain("Checked on 2026-11-29 by: ___");
+  });
+
+  it("has the set of limits with the years of its sources, every reading in its row, and the pressures", () => {
+    const said = texts(clean);
+    const readings = EXAMPLE_ENTRIES.Cans_Readings as readonly (readonly (number | string)[])[];
+    const typed = readings.flatMap((row) => row.filter((one) => one !== "").join(", ") || []);
+    const rows = said.filter((text) => /^Row \d+, /.test(text)).map((text) => text.split(": ")[1]);
+    expect(rows).toEqual(typed);
+    expect(typed.length).toBe(6); // the example has 5 by 6 cans
+    expect(said.find((text) => text.startsWith("Limits: "))).toMatch(
+      /^Limits: set "General"; .*DU \(low quarter\) 1998/,
+    );
+    const before = (EXAMPLE_ENTRIES.Pressure_Before_kPa as readonly (readonly (number | string)[])[]).flat();
+    const heads = before.flatMap((one, index) => (one === "" ? [] : [`head ${index + 1}: ${one}`]));
+    expect(said).toContain(`Pressure before the test [kPa]: ${heads.join("; ")}`);
+  });
+
+  it("names the figures that cannot be given", () => {
+    expect(clean.sentence).toContain("1 cannot be given");
+    expect(texts(clean)).toContain("Not given, since entries are missing: Between the pots.");
+  });
+
+  it("says of the audit's own words that they are of the file, and nothing of what does not come with it", () => {
+    const said = texts(clean).join("\n");
+    expect(said).toContain("on the file's sheet Coverage");
+    expect(said).not.toMatch(/on the sheet Coverage|Photos and the raw readings/);
+  });
+
+  it("counts the findings that it has no line for", async () => {
+    const report = await changed((file) => file.value(...file.place("Cans_Readings"), 21));
+    const said = texts(report);
+    const from = said.indexOf("Findings") + 1;
+    const listed = said.slice(from).findIndex((text) => /^And \d+ more, which the check on screen lists\.$/.test(text));
+    expect(listed).toBe(6);
+    const left = Number(/\d+/.exec(said[from + listed]!)![0]);
+    expect(said[2]).toMatch(new RegExp(` And ${listed + left - 1} more: see Findings below\\.$`));
   });
 
   it("does not tell the officer what to press in the add-in", () => {

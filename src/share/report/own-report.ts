@@ -5,9 +5,11 @@ import { FACTS_TOP, REPORT } from "../../workbook/audit/report/report";
 import { speaksOfPane } from "../../workbook/audit/working/kept";
 import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { NOT_GIVEN } from "../check/agreement";
 import { figureFindings } from "../check/figure-findings";
 import { EVIDENCE } from "../copy/evidence-rows";
 import type { Figure } from "../copy-report";
+import { cellsOfFile } from "../figures/cells-of-file";
 import { type Finding, grouped } from "../finding";
 import { type FileLooks, fileLooks } from "../looks/file-looks";
 import { figureText, isRounding, plainFormat, shownText } from "../looks/shown";
@@ -15,6 +17,7 @@ import { shownAt } from "../looks/shown-at";
 import { NativeValues } from "../native/native-values";
 import { NativeError, Unsure } from "../native/value";
 import { shortened } from "../shortened";
+import { typedLines } from "./typed-lines";
 
 const NAME = "Authority report";
 const ALL = (row: number) => `A${row}:X${row}`;
@@ -38,11 +41,10 @@ export const AGAINST_PLACE = ALL(AGAINST);
 export const FILE_PLACE = ALL(FILE);
 export const SIGNED = "Signature: ";
 
-/** A value that the report of the workbook gives from what was typed; null where it cannot be told. */
-function valueAt(values: NativeValues, { at }: CellSpec): Stated {
-  const { row, column } = addressParts(firstCell(at));
+/** A value that a sheet of the workbook gives from what was typed; blank where it cannot be told. */
+function valueAt(values: NativeValues, sheet: string, row: number, column: number): Stated {
   try {
-    const value = values.at(REPORT.name, row, column);
+    const value = values.at(sheet, row, column);
     return value instanceof NativeError ? "" : value;
   } catch (error) {
     if (error instanceof Unsure) return "";
@@ -68,7 +70,7 @@ function besides(book: FileBook, looks: FileLooks, spec: CellSpec, value: Stated
   if (spec.kind === "tile" || (MARKS[shown] ?? shown) === own) {
     const apart = typeof value === "number" && spec.kind !== "tile" && !spec.format && row >= FACTS_TOP;
     return {
-      value: typeof value === "number" ? value : own.replace(OF_PANE, ""),
+      value: typeof value === "number" ? value : ofFile(own.replace(OF_PANE, "")),
       ...(apart && { format: plainFormat(value) }),
     };
   }
@@ -80,6 +82,7 @@ const OF_PANE = /, (?:until|as) [^.:,]*\bpane\b[^.:,]*/g;
 
 /** A figure may agree and be shown as another one. */
 function verdictOn({ agrees, recomputed, shown }: Figure): string {
+  if (agrees && recomputed === NOT_GIVEN) return "≈ cannot be given, and the file gives none";
   if (!agrees) return "✗ does not agree";
   return typeof recomputed === "number" && !isRounding(shown, recomputed)
     ? "✗ the file holds it, and shows something else"
@@ -88,20 +91,36 @@ function verdictOn({ agrees, recomputed, shown }: Figure): string {
 
 const figureLines = (figures: readonly Figure[], from: number): CellSpec[] =>
   figures.flatMap((figure, index): CellSpec[] => {
-    const { label, unit, recomputed, format, shown } = figure;
+    const { label, unit, recomputed, format, shown, place } = figure;
     const row = from + index;
     return [
       { at: `A${row}`, kind: "label", value: label },
       { at: `B${row}`, kind: "answer", value: `${figureText(recomputed, format)} ${unit}`.trim() },
-      { at: `C${row}:D${row}`, kind: "entry", value: `the file shows ${shown || "nothing"}` },
+      { at: `C${row}:D${row}`, kind: "entry", value: `${place} shows ${shown || "nothing"}` },
       { at: `E${row}:X${row}`, kind: "entry", value: verdictOn(figure) },
     ];
   });
+
+/** Texts of the audit's own report that speak of what comes with it, as an authority says them. */
+const SAID_OF_FILE: readonly [from: string, to: string][] = [
+  ["on the sheet Coverage", "on the file's sheet Coverage"],
+  ["all: sheet Actions", "all: the file's sheet Actions"],
+  [" Photos and the raw readings go with it.", ""],
+];
+const ofFile = (text: string): string => SAID_OF_FILE.reduce((said, [from, to]) => said.replace(from, to), text);
 
 const codeWords = (code: string, old: string) =>
   old === ""
     ? `Code of the copy: ${code}.`
     : `Code of what is typed in it now: ${code}. Its pages have the code ${old}.`;
+
+/** The figures that the check cannot give, in a line. */
+function notGiven(figures: readonly Figure[]): string[] {
+  const labels = figures
+    .filter(({ agrees, recomputed }) => agrees && recomputed === NOT_GIVEN)
+    .map(({ label }) => label);
+  return labels.length > 0 ? [`Not given, since entries are missing: ${labels.join("; ")}.`] : [];
+}
 
 /** The texts in which the audit itself says what it found, without those that tell its owner what to press. */
 function auditWords(texts: readonly (string | number | undefined)[]): string[] {
@@ -133,7 +152,9 @@ export function ownReport(
     .filter(({ name }) => name !== "Copy_Code")
     .map((spec): CellSpec => {
       const { formula, name: _, ...rest } = spec;
-      return formula === undefined ? rest : { ...rest, ...besides(book, looks, spec, valueAt(values, spec)) };
+      if (formula === undefined) return typeof rest.value === "string" ? { ...rest, value: ofFile(rest.value) } : rest;
+      const { row, column } = addressParts(firstCell(spec.at));
+      return { ...rest, ...besides(book, looks, spec, valueAt(values, REPORT.name, row, column)) };
     });
   const cells = drawn.filter((cell) => rowOf(cell) > FILE);
   const words = auditWords(
@@ -148,18 +169,25 @@ export function ownReport(
   const said = all.map(({ class: kind, text }) => `${kind}: ${text}`);
   const listed = [
     ...(said.length === 0 ? ["Nothing was found changed, hidden or misleading."] : said.slice(0, MOST_FINDINGS)),
-    ...(said.length > MOST_FINDINGS ? [`And ${said.length - MOST_FINDINGS} more.`] : []),
+    ...(said.length > MOST_FINDINGS
+      ? [`And ${said.length - MOST_FINDINGS} more, which the check on screen lists.`]
+      : []),
+    ...notGiven(figures),
   ];
+  const typed = typedLines(cellsOfFile(book), (...place) => valueAt(values, ...place));
   const wanted = figures.filter(({ name }) => FIGURES.includes(name));
   let row = Math.max(...cells.map(rowOf));
   const next = (kind: CellSpec["kind"], value: string): CellSpec => {
     row += 1;
     return { at: ALL(row), kind, value };
   };
-  const figuresHeading = next("heading", "Figures calculated from the readings, and what the file shows");
+  const figuresHeading = next(
+    "heading",
+    "Figures calculated from the readings, and what the cell of the file that states each shows",
+  );
   const lines = figureLines(wanted, row + 1);
   row += wanted.length;
-  const more = said.length > 1 ? ` And ${said.length - 1} more, listed below.` : "";
+  const more = said.length > 1 ? ` And ${said.length - 1} more: see Findings below.` : "";
   const written: CellSpec[] = [
     { at: ALL(TITLE), kind: "title", value: "Report of the authority on a block audit" },
     { at: ALL(VERDICT), kind: "caution", value: `${agrees ? "✓" : "✗"} ${sentence}` },
@@ -172,6 +200,9 @@ export function ownReport(
     ...listed.map((text) => next("note", text)),
     next("heading", "In the words of the audit"),
     ...words.map((text) => next("note", text)),
+    next("heading", "Typed in the file: limits, readings [mL; x: not read], pressures"),
+    ...typed.map((text) => next("note", text)),
+    next("heading", "What agreement means"),
     next("note", MEANING),
     next("signature", SIGNED),
   ];
