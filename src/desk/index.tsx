@@ -6,6 +6,7 @@ import { Pane } from "../taskpane/pane";
 import { decimalComma } from "./decimal-comma";
 import { exampleWorkbook } from "./files/example";
 import { fileButtons } from "./files/file-buttons";
+import { fileDrops } from "./files/file-drops";
 import { Files } from "./files/files";
 import { openFirst, readFirst } from "./files/open-first";
 import { cellFont } from "./font";
@@ -42,7 +43,8 @@ function part(id: string): HTMLElement {
   return found;
 }
 
-async function start(): Promise<void> {
+/** Answers what opens files that are dropped. */
+async function start(): Promise<(dropped: readonly File[]) => void> {
   const [known, first] = await Promise.all([functionsMetadata(), readFirst(), cellFont()]);
   const grid = startGrid(part("grid"), "file" in first ? {} : exampleWorkbook());
   registerFunctions(grid.injector, known, blank());
@@ -67,7 +69,7 @@ async function start(): Promise<void> {
   await messages.follow(host, grid);
   createRoot(part("pane")).render(<Pane host={host} functions={known} />);
   const work = await keepWork(grid, files, cells, part("restore"), say);
-  fileButtons(
+  const openDropped = fileButtons(
     files,
     { open: part("open"), save: part("save"), name: part("file") },
     { prepare: () => keepNewest(host).catch(() => {}), saved: () => work?.clear() },
@@ -79,6 +81,8 @@ async function start(): Promise<void> {
   if ("file" in first) files.calculate();
   setTimeout(goOn, DRAWN_MS);
   window.desk = scriptAccess(host, grid);
+  return openDropped;
 }
 
-void start();
+const started = start();
+fileDrops(part("drop"), async (files) => (await started)(files));

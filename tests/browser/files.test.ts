@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { sampleFile, unseen } from "../xlsx/xlsx-sample";
 import { clickCell } from "./by-hand";
 import { type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
+import { openStep } from "./open-step";
 
 let all: Desks;
 beforeAll(async () => {
@@ -18,6 +19,22 @@ async function opened(desk: Desk, bytes: Uint8Array): Promise<Desk> {
   await openFile(desk, bytes, name);
   return desk;
 }
+
+interface Dropped {
+  type: "dragover" | "drop";
+  /** Where. */
+  on: string;
+  files: { name: string; bytes: number[] }[];
+}
+
+/** What the browser does while files are dragged or dropped; answers whether it would still show them itself. */
+const drag = (desk: Desk, dropped: Dropped): Promise<boolean> =>
+  desk.page.evaluate(({ type, on, files }) => {
+    const dataTransfer = new DataTransfer();
+    for (const { name, bytes } of files) dataTransfer.items.add(new File([new Uint8Array(bytes)], name));
+    const place = document.querySelector(on)!;
+    return place.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true }));
+  }, dropped);
 
 async function load(bytes: Uint8Array): Promise<Workbook> {
   const workbook = new Workbook();
@@ -90,6 +107,61 @@ describe("files at the desk", () => {
     const desk = await all.restored();
     await openFile(desk, Buffer.from("no workbook"), "notes.xlsx", "Opening notes.xlsx failed");
     expect(await desk.read("B2")).toEqual([[15]]);
+  });
+
+  test("a file that is dropped on the grid or the pane opens as the button would open it", async () => {
+    const desk = await all.open();
+    const bytes = [...(await sampleFile())];
+    const sign = desk.page.getByText("Drop to open");
+    for (const on of ["#grid canvas", "#pane h1"]) {
+      const files = [{ name: `dropped ${++count}.xlsx`, bytes }];
+      expect(await drag(desk, { type: "dragover", on, files })).toBe(false);
+      expect(await sign.isVisible()).toBe(true);
+      expect(await drag(desk, { type: "drop", on, files })).toBe(false);
+      expect(await sign.isVisible()).toBe(false);
+      await desk.page.getByText(files[0]!.name, { exact: true }).waitFor();
+      expect(await desk.read("A2:A4", "Bed 7")).toEqual([[20], [30], [40]]);
+    }
+    await drag(desk, { type: "dragover", on: "#grid", files: [{ name: "gone.xlsx", bytes }] });
+    await sign.waitFor({ state: "hidden" }); // dragged off the page again
+    expect(desk.complaints).toEqual([]);
+  });
+
+  test("of several dropped files one workbook opens, and another kind of file is refused in words", async () => {
+    const desk = await opened(await all.open(), await sampleFile());
+    const notes = { name: "notes.txt", bytes: [110] };
+    expect(await drag(desk, { type: "drop", on: "#grid", files: [notes] })).toBe(false);
+    await desk.page.getByText("Opening notes.txt failed: the file must be an .xlsx workbook").waitFor();
+    expect(await desk.read("A2", "Bed 7")).toEqual([[20]]);
+    const bed = { name: "bed 9.xlsx", bytes: [...(await sampleFile())] };
+    await drag(desk, { type: "drop", on: ".files", files: [notes, bed] });
+    await desk.page.getByText("bed 9.xlsx (one of 2 dropped files: one opens at a time)").waitFor();
+  });
+
+  test("a file that is dropped over unsaved changes asks first", async () => {
+    const desk = await all.restored();
+    const asked: string[] = [];
+    desk.page.on("dialog", async (dialog) => {
+      asked.push(dialog.message());
+      await dialog.dismiss();
+    });
+    await desk.write("B2", 14);
+    await drag(desk, { type: "drop", on: "#grid", files: [{ name: "bed.xlsx", bytes: [...(await sampleFile())] }] });
+    expect(asked).toEqual(["What you changed here is not saved. Open another file all the same?"]);
+    expect(await desk.read("B2")).toEqual([[14]]);
+  });
+
+  test("files that are dropped in the zone of the Share step are checked there and not opened", async () => {
+    const desk = await all.open("?example=audit");
+    await openStep(desk.page, "Share");
+    const zone = desk.page.locator("#pane .drop");
+    await zone.waitFor();
+    const files = [{ name: "sent.xlsx", bytes: [...Buffer.from("no workbook")] }];
+    expect(await drag(desk, { type: "dragover", on: "#pane .drop", files })).toBe(false);
+    expect(await desk.page.getByText("Drop to open").isVisible()).toBe(false);
+    expect(await drag(desk, { type: "drop", on: "#pane .drop", files })).toBe(false);
+    await desk.page.getByRole("heading", { name: "sent.xlsx" }).waitFor();
+    expect(await desk.page.locator("#file").textContent()).not.toContain("sent.xlsx");
   });
 
   test("opening another file over unsaved changes asks first", async () => {

@@ -1,3 +1,4 @@
+import { workbooksAmong } from "../../taskpane/parts/files/dropped-files";
 import type { Files } from "./files";
 import { askBeforeSaving, otherName } from "./save-question";
 
@@ -13,8 +14,12 @@ interface Acts {
   saved: () => void;
 }
 
-/** Wires the buttons above the grid; what went wrong is said beside them. */
-export function fileButtons(files: Files, { open, save, name }: Parts, { prepare, saved }: Acts): void {
+/** Wires the buttons above the grid; what went wrong is said beside them. Answers what opens files that were dropped. */
+export function fileButtons(
+  files: Files,
+  { open, save, name }: Parts,
+  { prepare, saved }: Acts,
+): (dropped: readonly File[]) => void {
   const chooser = document.createElement("input");
   chooser.type = "file";
   chooser.accept = ".xlsx";
@@ -30,6 +35,12 @@ export function fileButtons(files: Files, { open, save, name }: Parts, { prepare
       name.textContent = `${words} failed: ${problem instanceof Error ? problem.message : String(problem)}`;
     }
   };
+  const show = (file: File, more = "") =>
+    attempt(`Opening ${file.name}`, async () => {
+      await files.load(new Uint8Array(await file.arrayBuffer()), file.name);
+      files.focus();
+      return files.said + more;
+    });
 
   addEventListener("beforeunload", (event) => {
     if (files.changed()) event.preventDefault();
@@ -41,11 +52,7 @@ export function fileButtons(files: Files, { open, save, name }: Parts, { prepare
     const [file] = chooser.files ?? [];
     if (!file) return;
     chooser.value = "";
-    void attempt(`Opening ${file.name}`, async () => {
-      await files.load(new Uint8Array(await file.arrayBuffer()), file.name);
-      files.focus();
-      return files.said;
-    });
+    void show(file);
   });
   save.addEventListener("click", () => {
     void attempt(`Saving ${files.name}`, async () => {
@@ -64,4 +71,11 @@ export function fileButtons(files: Files, { open, save, name }: Parts, { prepare
       return `${files.name}: saved without the ${missing.join(" and ")} that were made here`;
     });
   });
+
+  return (dropped) => {
+    const [file] = workbooksAmong(dropped);
+    const more = dropped.length > 1 ? ` (one of ${dropped.length} dropped files: one opens at a time)` : "";
+    if (!file) name.textContent = `Opening ${dropped[0]!.name} failed: the file must be an .xlsx workbook`;
+    else if (files.mayGo()) void show(file, more);
+  };
 }

@@ -11,7 +11,7 @@ interface Props {
   fail: (words: string) => void;
 }
 
-/** Takes files or a folder, chosen or dropped. */
+/** Takes files or a folder, chosen or dropped; the page around it does not see the drop. */
 export function DropZone({ label, busy, take, fail }: Props) {
   const [over, setOver] = useState(false);
   const files = useRef<HTMLInputElement>(null);
@@ -19,6 +19,7 @@ export function DropZone({ label, busy, take, fail }: Props) {
 
   async function dropped(event: DragEvent): Promise<void> {
     event.preventDefault();
+    event.stopPropagation();
     setOver(false);
     if (busy) return;
     try {
@@ -40,6 +41,7 @@ export function DropZone({ label, busy, take, fail }: Props) {
       className={over ? "drop over" : "drop"}
       onDragOver={(event) => {
         event.preventDefault();
+        event.stopPropagation();
         setOver(true);
       }}
       onDragLeave={() => setOver(false)}
