@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { copyName } from "../../src/taskpane/share/copy-name";
+import { copyName, reportName } from "../../src/taskpane/share/copy-name";
 import { memoryHost } from "../support/memory-host";
 
 const at = (address: string) => ({ sheet: "Block", address });
@@ -21,5 +21,18 @@ describe("the name of a share copy", () => {
 
   it("holds nothing that a file's name may not", async () => {
     expect(await nameFor({ C4: 'A/B: "north"', C5: "..\\7" })).toBe("A B north .. 7 no test date share copy.xlsx");
+  });
+});
+
+describe("the name of the report on a copy", () => {
+  it("holds the name of the file that it is about, and whether that agrees", () => {
+    expect(reportName("plain.xlsx", true)).toBe("report on plain, agrees.xlsx");
+    expect(reportName("2026/forged.XLSX", false)).toBe("report on forged, findings.xlsx");
+  });
+
+  it("is safe and short, whatever the file is called", () => {
+    expect(reportName('a:b "c".xlsx', true)).toBe("report on a b c, agrees.xlsx");
+    expect(reportName(`${"x".repeat(200)}.xlsx`, true)).toBe(`report on ${"x".repeat(60)}, agrees.xlsx`);
+    expect(reportName("???.xlsx", false)).toBe("report on a copy, findings.xlsx");
   });
 });

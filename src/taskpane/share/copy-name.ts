@@ -6,6 +6,8 @@ const MS_A_DAY = 86_400_000;
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 const NAMES = ["Site_Name", "Block_Name", "Test_Date"];
 const LONGEST = 60;
+/** A file's name without its folders and its ending. */
+const FILE_NAME = /([^\\/]*?)(?:\.xlsx)?$/i;
 
 /** Without what Windows, a Mac or a web server could trip over. */
 const fileWords = (text: string): string =>
@@ -28,4 +30,10 @@ export async function copyName(host: Host): Promise<string> {
       : "no test date",
   ];
   return `${[...parts, "share copy"].filter(Boolean).join(" ")}.xlsx`;
+}
+
+/** `report on sent, findings.xlsx`: the file that it is about and what the check says, for the report on a copy. */
+export function reportName(file: string, agrees: boolean): string {
+  const about = fileWords(FILE_NAME.exec(file)![1]!) || "a copy";
+  return `report on ${about}, ${agrees ? "agrees" : "findings"}.xlsx`;
 }

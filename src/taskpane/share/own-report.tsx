@@ -7,6 +7,7 @@ import type { CopyReport } from "../../share/copy-report";
 import { filledIn } from "../../share/report/filled-in";
 import { TaskLine } from "../parts/task/task-line";
 import { useTask } from "../parts/task/use-task";
+import { reportName } from "./copy-name";
 import { OwnReportView } from "./own-report-view";
 
 const PRINTING = "printing-own-report";
@@ -21,11 +22,11 @@ interface Props {
 }
 
 /** The authority's own report of a checked copy: printed, saved, or put into the open workbook. */
-export function OwnReport({ host, file, report: { own: drawn, facts }, other }: Props) {
+export function OwnReport({ host, file, report: { own: drawn, agrees }, other }: Props) {
   const task = useTask();
   /** How often it was asked for; 0 while nothing is printed. */
   const [printing, setPrinting] = useState(0);
-  const name = ["report of", facts.site, facts.block, facts.date].filter(Boolean).join(" ");
+  const name = reportName(file, agrees && other === "");
   useEffect(() => {
     if (printing === 0) return;
     const { title } = document;
@@ -33,7 +34,7 @@ export function OwnReport({ host, file, report: { own: drawn, facts }, other }: 
     const printed = () => setPrinting(0);
     addEventListener("afterprint", printed);
     document.body.classList.add(PRINTING);
-    document.title = name;
+    document.title = name.replace(/\.xlsx$/, "");
     window.print();
     return () => {
       removeEventListener("afterprint", printed);
@@ -55,13 +56,7 @@ export function OwnReport({ host, file, report: { own: drawn, facts }, other }: 
       </p>
       <div className="actions">
         {host.saves && <Button onClick={() => setPrinting((times) => times + 1)}>Print the report</Button>}
-        <Button
-          onClick={() =>
-            task.attempt("Saving the report", async () =>
-              host.deliver(await workbook(), `${name.replace(/[\\/:*?"<>|]/g, " ")}.xlsx`),
-            )
-          }
-        >
+        <Button onClick={() => task.attempt("Saving the report", async () => host.deliver(await workbook(), name))}>
           {host.saves ? "Save as .xlsx" : "Open as a workbook"}
         </Button>
         <Button
