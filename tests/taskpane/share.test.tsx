@@ -8,7 +8,7 @@ import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
 import { buildWorkbook } from "../../src/workbook/form/build";
 import { type MemoryHost, memoryHost } from "../support/memory-host";
-import { screen } from "../support/screen";
+import { found, screen } from "../support/screen";
 
 let page: Awaited<ReturnType<typeof screen>>;
 let host: MemoryHost;
@@ -76,6 +76,16 @@ describe("sharing", () => {
     await page.press("Make a share copy");
     await page.press("Hand it out all the same");
     await page.shows("share copy.xlsx is kept in memory.");
+  });
+
+  it("begins each check without what was said of the last one's report", async () => {
+    await open();
+    await choose(asFile(EXAMPLE, "first.xlsx"));
+    await page.press("Save as .xlsx");
+    await page.shows("report on first, agrees.xlsx is kept in memory.");
+    await choose(asFile(EXAMPLE, "second.xlsx"));
+    await found(() => page.text("h3").includes("second.xlsx"));
+    expect(page.place.textContent).not.toContain("is kept in memory.");
   });
 
   it("says why a file cannot be checked", async () => {

@@ -12,12 +12,14 @@ import { useCheckedFiles } from "./use-checked-files";
 export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => void }) {
   const [checked, setChecked] = useState<readonly CheckedFile[]>([]);
   const [others, setOthers] = useState<readonly string[]>([]);
+  const [checks, setChecks] = useState(0);
   const [shown, setShown] = useState<number | null>(null);
   const files = useCheckedFiles();
 
   async function take(given: readonly File[]): Promise<void> {
     const found = await files.check(given);
     if (!found) return;
+    setChecks(checks + 1);
     setChecked(found);
     setOthers(comparedCodes(found));
     setShown(found.length === 1 ? 0 : null);
@@ -33,9 +35,13 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
         and date is kept in this browser; a later copy with another code is named.
       </p>
       <CheckedFiles label="Copies to check" files={files} take={take} />
-      {checked.length > 1 && <RegisterTable host={host} keep={keep} files={checked} others={others} open={setShown} />}
+      {checked.length > 1 && (
+        <RegisterTable key={checks} host={host} keep={keep} files={checked} others={others} open={setShown} />
+      )}
       {report && <p className="note">The open workbook is another one: nothing of this copy is shown in it.</p>}
-      {report && <CopyReportView host={host} checked={report} other={others[shown!] ?? ""} revealed />}
+      {report && (
+        <CopyReportView key={`${checks} ${shown}`} host={host} checked={report} other={others[shown!] ?? ""} revealed />
+      )}
     </section>
   );
 }
