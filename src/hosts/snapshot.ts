@@ -22,6 +22,8 @@ export interface Filled {
 export interface Seen {
   /** Tells the open workbook from any that was open before it. */
   book: string;
+  /** Its file's name; left out where the spreadsheet does not tell. */
+  file?: string;
   sheets: readonly string[];
   calculating: boolean;
   /** Cut to the used part of its sheet; null where no cells are selected. */
@@ -112,7 +114,7 @@ export interface Cells {
 /** A snapshot of a workbook that is at hand. */
 export function snapshotOf(
   wanted: Wanted,
-  { book, sheets, calculating }: Pick<Seen, "book" | "sheets" | "calculating">,
+  facts: Pick<Seen, "book" | "file" | "sheets" | "calculating">,
   selection: Area,
   from: Cells,
 ): Snapshot {
@@ -122,7 +124,7 @@ export function snapshotOf(
     cells: from.read(area),
     inputs: withInputs ? from.inputs(area) : null,
   });
-  const known = new Map(sheets.map((sheet) => [sheet.toLowerCase(), sheet]));
+  const known = new Map(facts.sheets.map((sheet) => [sheet.toLowerCase(), sheet]));
   const at = (area: Area): Filled | null => {
     const sheet = known.get(area.sheet.toLowerCase());
     return sheet === undefined ? null : filled({ ...area, sheet }, typed(area));
@@ -132,9 +134,7 @@ export function snapshotOf(
     return area && filled(area, typed(name));
   };
   return new Snapshot({
-    book,
-    sheets,
-    calculating,
+    ...facts,
     selection: filled(selection, false),
     held: [...areas.map((area) => [area, at(area)] as const), ...names.map((name) => [name, behind(name)] as const)],
   });

@@ -3,6 +3,7 @@ import { File as NodeFile } from "node:buffer";
 import { readFileSync } from "node:fs";
 import { act } from "react";
 import { afterEach, describe, expect, it } from "vitest";
+import { Snapshot } from "../../src/hosts/snapshot";
 import { Pane } from "../../src/taskpane/pane";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
@@ -86,6 +87,23 @@ describe("sharing", () => {
     await choose(asFile(EXAMPLE, "second.xlsx"));
     await found(() => page.text("h3").includes("second.xlsx"));
     expect(page.place.textContent).not.toContain("is kept in memory.");
+  });
+
+  it("says that the open workbook is another one only where its name is known to be another", async () => {
+    await open();
+    const words = "The open workbook is another one";
+    await choose(asFile(EXAMPLE, "sent.xlsx"));
+    await page.shows("Figures that agree");
+    expect(page.place.textContent).not.toContain(words); // this host does not tell the name
+    const { snapshot } = host;
+    const called = async (file: string) => {
+      host.snapshot = async (wanted) => new Snapshot({ ...(await snapshot(wanted)).seen, file });
+      await act(async () => host.type({ sheet: "Block", address: "C4" }, [[file]]));
+    };
+    await called("mine.xlsx");
+    await page.shows(words);
+    await called("sent.xlsx");
+    await found(() => !page.place.textContent!.includes(words));
   });
 
   it("says why a file cannot be checked", async () => {

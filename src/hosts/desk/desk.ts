@@ -38,7 +38,12 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
     snapshot: async (wanted) =>
       snapshotOf(
         wanted,
-        { book: bookOf(grid).getId(), sheets: sheetNames(grid), calculating: grid.calculation.isRunning() },
+        {
+          book: bookOf(grid).getId(),
+          file: files.name,
+          sheets: sheetNames(grid),
+          calculating: grid.calculation.isRunning(),
+        },
         selection(grid),
         {
           named: namesNow(grid),

@@ -1,5 +1,7 @@
 /** What the desk can do with whole files. */
 export interface DeskFiles {
+  /** The name of the open one. */
+  readonly name: string;
   /** The open workbook as an .xlsx file, without marking it as saved. */
   bytes(): Promise<Uint8Array>;
   /** Adds all sheets of an .xlsx file behind those that are open, with its defined names. */

@@ -2,11 +2,16 @@ import { useState } from "react";
 import type { Host } from "../../hosts/host";
 import type { CheckedFile } from "../../share/copy-report";
 import type { Act } from "../workbook/act";
+import type { Reading } from "../workbook/reading";
+import { useWatched } from "../workbook/use-watched";
 import { CheckedFiles } from "./checked-files";
 import { CopyReportView } from "./copy-report-view";
 import { comparedCodes } from "./kept-codes";
 import { RegisterTable } from "./register-table";
 import { useCheckedFiles } from "./use-checked-files";
+
+/** The name of the open workbook; "" where the spreadsheet does not tell. */
+const OPEN_FILE: Reading<string> = { wants: {}, read: ({ seen }) => seen.file ?? "" };
 
 /** Checks copies that somebody sent: one becomes a report, several become a register. */
 export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => void }) {
@@ -15,6 +20,7 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
   const [checks, setChecks] = useState(0);
   const [shown, setShown] = useState<number | null>(null);
   const files = useCheckedFiles();
+  const { found: open } = useWatched(host, OPEN_FILE);
 
   async function take(given: readonly File[]): Promise<void> {
     const found = await files.check(given);
@@ -26,6 +32,7 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
   }
 
   const report = shown === null ? undefined : checked[shown];
+  const isAnother = report && open && report.name.split("/").at(-1) !== open;
   return (
     <section aria-labelledby="canfall-check">
       <h2 id="canfall-check">Check a copy</h2>
@@ -38,7 +45,7 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
       {checked.length > 1 && (
         <RegisterTable key={checks} host={host} keep={keep} files={checked} others={others} open={setShown} />
       )}
-      {report && <p className="note">The open workbook is another one: nothing of this copy is shown in it.</p>}
+      {isAnother && <p className="note">The open workbook is another one: nothing of this copy is shown in it.</p>}
       {report && (
         <CopyReportView key={`${checks} ${shown}`} host={host} checked={report} other={others[shown!] ?? ""} revealed />
       )}
