@@ -91,7 +91,7 @@ describe("the findings of a check", () => {
     expect(painted.findings).toHaveLength(1);
     expect(painted.follows).toEqual([]);
     expect(painted.sentence).toMatch(
-      /^\d+ agree; 1 cannot be given, since entries are missing\. 1 thing was changed or is not as it should be\./,
+      /^1 thing was changed or is not as it should be\. \d+ agree; 1 cannot be given, since entries are missing\./,
     );
   });
 

@@ -38,5 +38,5 @@ export function sentenceOf(
     return `${wrong} of ${figures.length} figures ${wrong === 1 ? "does" : "do"} not agree with what was recomputed from the readings; ${agree} agree${cannot}.${rest} Where figures agree: ${MEANING.charAt(0).toLowerCase()}${MEANING.slice(1)}`;
   }
   const all = lacking === 0 ? `All ${agree} figures agree` : `${agree} agree${cannot}`;
-  return `${all}.${rest} ${MEANING}`;
+  return `${rest} ${all}. ${MEANING}`.trim();
 }
