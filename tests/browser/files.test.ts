@@ -2,7 +2,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { sampleFile, unseen } from "../xlsx/xlsx-sample";
 import { clickCell } from "./by-hand";
-import { type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
+import { chooseFile, type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
 import { openStep } from "./open-step";
 
 let all: Desks;
@@ -162,6 +162,13 @@ describe("files at the desk", () => {
     expect(await drag(desk, { type: "drop", on: "#pane .drop", files })).toBe(false);
     await desk.page.getByRole("heading", { name: "sent.xlsx" }).waitFor();
     expect(await desk.page.locator("#file").textContent()).not.toContain("sent.xlsx");
+    const another = desk.page.getByText("The open workbook is another one");
+    await another.waitFor();
+    const plain = new Workbook();
+    plain.addWorksheet("Plain").getCell("A1").value = 1;
+    desk.page.once("dialog", (question) => question.accept()); // the step keeps the answer in the example
+    await chooseFile(desk, new Uint8Array(await plain.xlsx.writeBuffer()), "sent.xlsx");
+    await another.waitFor({ state: "hidden" });
   });
 
   test("opening another file over unsaved changes asks first", async () => {

@@ -108,14 +108,15 @@ export class Files implements DeskFiles {
     const book = file.book();
     this.count += 1;
     this.cells.forget();
-    await this.show(gridWorkbook(book, `file-${this.count}`, name));
+    const workbook = gridWorkbook(book, `file-${this.count}`, name);
+    this.name = name; // before the pane hears of another workbook and asks for it
+    await this.show(workbook);
     keepFileValues(this.grid, book);
     this.cells.know(book.sheets);
     this.file = file;
     this.isCopy = isShareCopy(book);
     this.shifted.forget();
     this.behind.clear();
-    this.name = name;
     this.base = base;
     this.opened(this.said);
     this.replaced("another");
