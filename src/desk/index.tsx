@@ -7,6 +7,7 @@ import { decimalComma } from "./decimal-comma";
 import { exampleWorkbook } from "./files/example";
 import { fileButtons } from "./files/file-buttons";
 import { fileDrops } from "./files/file-drops";
+import { fileLine } from "./files/file-line";
 import { Files } from "./files/files";
 import { openFirst, readFirst } from "./files/open-first";
 import { cellFont } from "./font";
@@ -60,18 +61,25 @@ async function start(): Promise<(dropped: readonly File[]) => void> {
       ". ",
     );
   });
-  const say = (sentence: string) => {
-    part("file").textContent = sentence;
-  };
+  let toStep = (_id: string) => {};
+  const say = fileLine(part("file"), () => toStep("share"));
   const files = new Files(grid, cells, say);
   const host = freeHost(deskHost(grid, files), cells);
   say(await openFirst(first, grid, files, host));
   await messages.follow(host, grid);
-  createRoot(part("pane")).render(<Pane host={host} functions={known} />);
+  createRoot(part("pane")).render(
+    <Pane
+      host={host}
+      functions={known}
+      lead={(go) => {
+        toStep = go;
+      }}
+    />,
+  );
   const work = await keepWork(grid, files, cells, part("restore"), say);
   const openDropped = fileButtons(
     files,
-    { open: part("open"), save: part("save"), name: part("file") },
+    { open: part("open"), save: part("save"), say },
     { prepare: () => keepNewest(host).catch(() => {}), saved: () => work?.clear() },
   );
   decimalComma(part("decimal-comma") as HTMLInputElement);

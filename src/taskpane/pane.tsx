@@ -1,5 +1,5 @@
 import { FluentProvider } from "@fluentui/react-components";
-import { useCallback, useMemo, useRef, useState } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import type { Host } from "../hosts/host";
 import { FIRST_STEP } from "./first-step";
 import type { FunctionInfo } from "./help/function-info";
@@ -17,8 +17,16 @@ import { notingMoves } from "./workbook/own-moves";
 import { useUndo } from "./workbook/use-undo";
 import { useWatched } from "./workbook/use-watched";
 
-/** The whole pane over one spreadsheet; `functions` is the list from functions.json, fetched where left out. */
-export function Pane({ host: given, functions }: { host: Host; functions?: FunctionInfo[] }) {
+interface Props {
+  host: Host;
+  /** The list from functions.json, fetched where left out. */
+  functions?: FunctionInfo[];
+  /** Is given what opens a step, for the page around the pane. */
+  lead?: (go: (id: string) => void) => void;
+}
+
+/** The whole pane over one spreadsheet. */
+export function Pane({ host: given, functions, lead }: Props) {
   const dark = useDark();
   const moves = useRef({ sheet: "", opened: false });
   const host = useMemo(() => notingMoves(given, moves.current), [given]);
@@ -40,6 +48,7 @@ export function Pane({ host: given, functions }: { host: Host; functions?: Funct
     },
     [clear],
   );
+  useEffect(() => lead?.(go), [lead, go]);
   const toSheetOf = useSheetFollows(host, { place, moves }, current, go);
   const choose = (id: string) => {
     go(id);

@@ -171,6 +171,17 @@ describe("files at the desk", () => {
     await another.waitFor({ state: "hidden" });
   });
 
+  test("that a share copy is not checked leads to the step where it can be", async () => {
+    const desk = await all.open();
+    const copy = new Workbook();
+    copy.addWorksheet("Evidence"); // what only share copies have
+    const words = "a share copy, not checked. Check it first: step Share, Check a copy.";
+    await openFile(desk, new Uint8Array(await copy.xlsx.writeBuffer()), "sent.xlsx", `sent.xlsx: ${words}`);
+    await openStep(desk.page, "Register"); // of another group of steps
+    await desk.page.getByRole("button", { name: words }).click();
+    await desk.page.getByRole("heading", { name: "Check a copy" }).waitFor();
+  });
+
   test("opening another file over unsaved changes asks first", async () => {
     const desk = await all.restored();
     const asked: string[] = [];

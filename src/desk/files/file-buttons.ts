@@ -5,7 +5,7 @@ import { askBeforeSaving, otherName } from "./save-question";
 interface Parts {
   open: HTMLElement;
   save: HTMLElement;
-  name: HTMLElement;
+  say: (sentence: string) => void;
 }
 
 interface Acts {
@@ -17,7 +17,7 @@ interface Acts {
 /** Wires the buttons above the grid; what went wrong is said beside them. Answers what opens files that were dropped. */
 export function fileButtons(
   files: Files,
-  { open, save, name }: Parts,
+  { open, save, say }: Parts,
   { prepare, saved }: Acts,
 ): (dropped: readonly File[]) => void {
   const chooser = document.createElement("input");
@@ -28,11 +28,11 @@ export function fileButtons(
   open.after(chooser);
 
   const attempt = async (words: string, work: () => Promise<string>) => {
-    name.textContent = `${words} …`;
+    say(`${words} …`);
     try {
-      name.textContent = await work();
+      say(await work());
     } catch (problem) {
-      name.textContent = `${words} failed: ${problem instanceof Error ? problem.message : String(problem)}`;
+      say(`${words} failed: ${problem instanceof Error ? problem.message : String(problem)}`);
     }
   };
   const show = (file: File, more = "") =>
@@ -75,7 +75,7 @@ export function fileButtons(
   return (dropped) => {
     const [file] = workbooksAmong(dropped);
     const more = dropped.length > 1 ? ` (one of ${dropped.length} dropped files: one opens at a time)` : "";
-    if (!file) name.textContent = `Opening ${dropped[0]!.name} failed: the file must be an .xlsx workbook`;
+    if (!file) say(`Opening ${dropped[0]!.name} failed: the file must be an .xlsx workbook`);
     else if (files.mayGo()) void show(file, more);
   };
 }

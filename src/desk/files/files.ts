@@ -15,7 +15,7 @@ import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
 import { madeIn } from "./made-in";
 import { gridWorkbook } from "./open-book";
 import { readXlsx } from "./read-xlsx";
-import { isShareCopy } from "./share-copy";
+import { isShareCopy, UNCHECKED } from "./share-copy";
 import { ShiftedSheets } from "./shifted-sheets";
 import { endTyping, focusGrid, halfTyped } from "./typing";
 
@@ -66,9 +66,7 @@ export class Files implements DeskFiles {
   private isCopy = false;
   /** Its name, and that a share copy is not checked by being opened. */
   get said(): string {
-    return this.isCopy
-      ? `${this.name}: a share copy, not checked. Check it first: step Share, Check a copy.`
-      : this.name;
+    return this.isCopy ? `${this.name}: ${UNCHECKED}` : this.name;
   }
 
   /** True when what is in the grid was neither saved nor opened as it is. */

@@ -6,3 +6,6 @@ const EVIDENCE = /^Evidence(_|$)/i;
 /** Whether a workbook says that it is a share copy. */
 export const isShareCopy = ({ names, sheets }: Book): boolean =>
   [...names, ...sheets].some(({ name }) => EVIDENCE.test(name));
+
+/** What is said of one that was opened. */
+export const UNCHECKED = "a share copy, not checked. Check it first: step Share, Check a copy.";
