@@ -29,7 +29,7 @@ async function open(file: Uint8Array = EXAMPLE): Promise<void> {
 
 /** What choosing files in the browser's own dialog does. */
 async function choose(...files: File[]): Promise<void> {
-  const input = page.place.querySelector<HTMLInputElement>('input[aria-label="Copies to check"]')!;
+  const input = await found(() => page.place.querySelector('input[aria-label="Copies to check"]'));
   Object.defineProperty(input, "files", { value: files, configurable: true });
   await act(async () => input.dispatchEvent(new Event("change", { bubbles: true })));
 }
