@@ -3,6 +3,7 @@ import type { Stated } from "../../cells/stated";
 import { LIMITED_MEASURES } from "../../workbook/audit/limits/limit-sets";
 import { LIMITS } from "../../workbook/audit/limits/limits";
 import { TABLE } from "../../workbook/audit/limits/places";
+import { bedCans } from "../../workbook/bed/bed-cans";
 import { type CellsOf, listOf, textOf } from "../../workbook/bed/cells-of";
 import { plainNumber } from "../looks/shown";
 
@@ -23,15 +24,14 @@ function limitLine(cells: CellsOf, valueAt: (sheet: string, row: number, column:
 /** Each row of cans in a line, with its place where one is typed. */
 function canLines(cells: CellsOf): string[] {
   const typed = cells("Cans_Readings") ?? [];
-  const columns = (typed[0] ?? []).flatMap((_, column) => (typed.some((row) => isTyped(row[column]!)) ? [column] : []));
+  const { rows, columns } = bedCans(cells);
   const [across, along] = [listOf(cells, "Cans_Across_m"), listOf(cells, "Cans_Along_m")];
   const places = columns.map((column) => shown(across[column] ?? null)).filter((place) => place !== "");
-  const rows = typed.flatMap((row, index) => {
-    if (!row.some(isTyped)) return [];
-    const place = isTyped(along[index] ?? null) ? `, ${shown(along[index]!)} m along` : "";
-    return [`Row ${index + 1}${place}: ${columns.map((column) => shown(row[column]!) || "blank").join(", ")}`];
+  const lines = rows.map((row) => {
+    const place = isTyped(along[row] ?? null) ? `, ${shown(along[row]!)} m along` : "";
+    return `Row ${row + 1}${place}: ${columns.map((column) => shown(typed[row]![column]!) || "blank").join(", ")}`;
   });
-  return [...(places.length > 0 ? [`Cans across [m]: ${places.join(", ")}`] : []), ...rows];
+  return [...(places.length > 0 ? [`Cans across [m]: ${places.join(", ")}`] : []), ...lines];
 }
 
 /** Pressures of one time by the number of the head. */
