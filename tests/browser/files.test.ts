@@ -42,6 +42,16 @@ async function load(bytes: Uint8Array): Promise<Workbook> {
   return workbook;
 }
 
+/** What the page asks from now on, each time answered with no. */
+function declined({ page }: Desk): string[] {
+  const asked: string[] = [];
+  page.on("dialog", async (dialog) => {
+    asked.push(dialog.message());
+    await dialog.dismiss();
+  });
+  return asked;
+}
+
 describe("files at the desk", () => {
   test("a file opens with its functions calculated, in either form that files hold", async () => {
     const desk = await opened(await all.open(), await sampleFile());
@@ -140,11 +150,7 @@ describe("files at the desk", () => {
 
   test("a file that is dropped over unsaved changes asks first", async () => {
     const desk = await all.restored();
-    const asked: string[] = [];
-    desk.page.on("dialog", async (dialog) => {
-      asked.push(dialog.message());
-      await dialog.dismiss();
-    });
+    const asked = declined(desk);
     await desk.write("B2", 14);
     await drag(desk, { type: "drop", on: "#grid", files: [{ name: "bed.xlsx", bytes: [...(await sampleFile())] }] });
     expect(asked).toEqual(["What you changed here is not saved. Open another file all the same?"]);
@@ -184,11 +190,7 @@ describe("files at the desk", () => {
 
   test("opening another file over unsaved changes asks first", async () => {
     const desk = await all.restored();
-    const asked: string[] = [];
-    desk.page.on("dialog", async (dialog) => {
-      asked.push(dialog.message());
-      await dialog.dismiss();
-    });
+    const asked = declined(desk);
     await desk.write("B2", 14);
     await desk.page.getByRole("button", { name: "Open .xlsx" }).click();
     await expect.poll(() => asked).toEqual(["What you changed here is not saved. Open another file all the same?"]);
