@@ -4,6 +4,7 @@ import { strToU8, zipSync } from "fflate";
 import { InputError } from "../../core/errors";
 import { isMain } from "../parts/namespaces";
 import { checkParts, type FilePackage, openPackage } from "../parts/package";
+import type { SheetElement } from "../parts/sheet-order";
 import { decoded, readXml } from "../parts/xml";
 import { childOf } from "../parts/xml-tree";
 import { blankFile } from "../patch/blank";
@@ -45,10 +46,27 @@ const isOn = (given = ""): boolean => ["1", "true", "on"].includes(given);
 const file1904 = ({ workbook }: FilePackage): boolean =>
   isOn(childOf(workbook, isMain, "workbookPr")?.given.get("date1904"));
 
+/** What the desk shows nothing of, or reads by itself: the library puts every cell of a table into its sheet. */
+const UNREAD: SheetElement[] = [
+  "autoFilter",
+  "dataValidations",
+  "hyperlinks",
+  "printOptions",
+  "pageMargins",
+  "pageSetup",
+  "headerFooter",
+  "rowBreaks",
+  "colBreaks",
+  "ignoredErrors",
+  "drawing",
+  "picture",
+  "tableParts",
+];
+
 async function byLibrary(bytes: Uint8Array): Promise<Workbook> {
   installChartSupport();
   const workbook = new Workbook();
-  await workbook.xlsx.load(bytes);
+  await workbook.xlsx.load(bytes, { ignoreNodes: UNREAD });
   return workbook;
 }
 
