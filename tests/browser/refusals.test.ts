@@ -69,6 +69,15 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await expect.poll(() => desk.read("H6:H8", "Cans")).toEqual([[18], came, [29]]);
   });
 
+  test("does so by Escape at the box too", async () => {
+    await startAt(desk, "Cans", "H6");
+    await type("20 ml");
+    await box().waitFor();
+    await desk.page.keyboard.press("Escape");
+    await type("19");
+    await expect.poll(() => desk.read("H6", "Cans")).toEqual([[19]]);
+  });
+
   test("is refused again as long as it breaks the rule, and given up by Escape", async () => {
     await refused("Cans", "G6", "12 ml", READING);
     await desk.page.keyboard.type("wet");
@@ -86,6 +95,20 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await type("12 ml");
     await box().locator("p").click();
     await goOn(`G6: "12 ml" is not allowed here. ${READING}`);
+    await type("12");
+    await expect.poll(() => desk.read("G6", "Cans")).toEqual([[12]]);
+  });
+
+  test("is open again before the next key can come, with all of it selected", async () => {
+    await startAt(desk, "Cans", "G6");
+    await type("12 ml");
+    await box().waitFor();
+    const editing = () =>
+      desk.page.evaluate(() => {
+        document.querySelector<HTMLButtonElement>("#refusal button")!.click();
+        return window.desk.grid.api.getActiveWorkbook()!.isCellEditing();
+      });
+    expect(await editing()).toBe(true);
     await type("12");
     await expect.poll(() => desk.read("G6", "Cans")).toEqual([[12]]);
   });

@@ -61,7 +61,7 @@ function reopen(grid: Grid, { unitId, subUnitId, row, col, text }: Refused): voi
     eventType: DeviceInputEventType.Keyboard,
     keycode: KeyCode.F2,
   });
-  setTimeout(() => selectText(grid, text.length)); // after the grid has put its own caret at the end
+  selectText(grid, text.length);
 }
 
 /** How a number with a decimal comma is written here. */
@@ -120,26 +120,26 @@ export const refusals: Fix = {
         if (status === DataValidationStatus.VALID && !dateText) return true;
         refused = { unitId, subUnitId, row, col, text };
         const words = validator.getRuleFinalError(rule, { unitId, subUnitId, row, col });
-        box.returnValue = "";
         box.querySelector("p")!.textContent =
           `${columnLetters(col + 1)}${row + 1}: "${text}" is not allowed here. ${words}${pointWords(text)}`;
         setTimeout(() => box.showModal()); // after the click or key that ended the entry, which would take its focus
         return false;
       },
     });
-    for (const button of box.querySelectorAll("button")) {
-      button.addEventListener("click", () => box.close(button.value));
-    }
-    box.addEventListener("keydown", ({ key, target }) => {
-      if (key === "Enter" && target === box) box.close("again"); // a click on its words took the focus from OK
-    });
-    box.addEventListener("close", () => {
-      const given = refused;
-      const again = given && box.returnValue === "again";
+    /** At once, not on the box's own event of closing: the next key can come before that. */
+    const answer = (again: boolean) => {
+      box.close();
       injector.get(ILayoutService).focus(); // a click on a button took the keys from the grid
       takeCaret();
-      if (again) reopen(grid, given);
+      if (again && refused) reopen(grid, refused);
       refused = undefined;
+    };
+    for (const button of box.querySelectorAll("button")) {
+      button.addEventListener("click", () => answer(button.value === "again"));
+    }
+    box.addEventListener("cancel", () => answer(false));
+    box.addEventListener("keydown", ({ key, target }) => {
+      if (key === "Enter" && target === box) answer(true); // a click on its words took the focus from OK
     });
   },
 };
