@@ -3,7 +3,7 @@ import { columnLetters } from "../../cells/letters";
 import type { Condition } from "./book";
 import { typedFormula } from "./formula";
 import { lookOf } from "./look";
-import { extentOf, placeOf } from "./place";
+import { type Extent, placeOf } from "./place";
 
 const SIGNS: Record<string, string> = {
   equal: "=",
@@ -34,9 +34,8 @@ function formulaOf({ type, operator = "", formulae = [] }: Rule, cell: string): 
 }
 
 /** The conditional formats of a file's sheet, the one that wins first. */
-export function conditionsOf(sheet: Worksheet): Condition[] {
-  const extent = extentOf(sheet);
-  const all = sheet.conditionalFormattings.flatMap(({ ref, rules }) => {
+export function conditionsOf({ conditionalFormattings }: Worksheet, extent: Extent): Condition[] {
+  const all = conditionalFormattings.flatMap(({ ref, rules }) => {
     const places = ref.split(" ").map((one) => placeOf(one, extent));
     const cell = `${columnLetters(places[0]!.startColumn + 1)}${places[0]!.startRow + 1}`;
     return (rules as Rule[]).flatMap((rule) => {

@@ -1,11 +1,9 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
-import { strToU8, zipSync } from "fflate";
+import { zipSync } from "fflate";
 import { InputError } from "../../core/errors";
 import { isMain } from "../parts/namespaces";
 import { checkParts, type FilePackage, openPackage } from "../parts/package";
-import type { SheetElement } from "../parts/sheet-order";
-import { decoded, readXml } from "../parts/xml";
 import { childOf } from "../parts/xml-tree";
 import { blankFile } from "../patch/blank";
 import { patchBook } from "../patch/book-patch";
@@ -16,69 +14,38 @@ import { leftBehind } from "../patch/shift-parts";
 import { differ, isSigned, removeSignatures } from "../patch/signatures";
 import { anchoredKinds } from "./anchored";
 import type { Book, BookChange, Shift } from "./book";
-import { checkForDesk } from "./desk-limits";
+import { checkForDesk, type ReadSheet } from "./desk-limits";
 import { namesOf, ownNamesOf, unknownNamesOf } from "./names";
+import { notesOf } from "./note";
+import { paletteOf, stylesOf } from "./palette";
 import { drawnPictures } from "./picture";
+import type { Extent } from "./place";
 import { sheetOf } from "./read";
-import { isUsual, usualPackage } from "./usual-package";
+import { usualPackage } from "./usual-package";
 
 let opened = 0;
-
-const isWellFormed = (part: Uint8Array): boolean => {
-  try {
-    readXml(decoded(part), {});
-    return true;
-  } catch {
-    return false;
-  }
-};
-
-/** The file for the grid's library, which refuses old drawings that are no strict xml, as other programs write them. */
-function readable(bytes: Uint8Array, parts: ReadonlyMap<string, Uint8Array>): Uint8Array {
-  const loose = [...parts].filter(([name, part]) => /\.vml$/i.test(name) && !isWellFormed(part));
-  if (loose.length === 0) return bytes;
-  const empty = loose.map(([name]) => [name, strToU8("<xml/>")]);
-  return zipSync({ ...Object.fromEntries(parts), ...Object.fromEntries(empty) }, { level: 0 });
-}
 
 const isOn = (given = ""): boolean => ["1", "true", "on"].includes(given);
 
 const file1904 = ({ workbook }: FilePackage): boolean =>
   isOn(childOf(workbook, isMain, "workbookPr")?.given.get("date1904"));
 
-/** What the desk shows nothing of, or reads by itself: the library puts every cell of a table into its sheet. */
-const UNREAD: SheetElement[] = [
-  "autoFilter",
-  "dataValidations",
-  "hyperlinks",
-  "printOptions",
-  "pageMargins",
-  "pageSetup",
-  "headerFooter",
-  "rowBreaks",
-  "colBreaks",
-  "ignoredErrors",
-  "drawing",
-  "picture",
-  "tableParts",
-];
-
 async function byLibrary(bytes: Uint8Array): Promise<Workbook> {
   installChartSupport();
   const workbook = new Workbook();
-  await workbook.xlsx.load(bytes, { ignoreNodes: UNREAD });
+  await workbook.xlsx.load(bytes);
   return workbook;
 }
 
-/** The file as the grid's library reads it: whole where it can, else only what the desk shows. */
-async function loaded(source: FilePackage, bytes: Uint8Array): Promise<Workbook> {
+/** What the grid's library reads of the file: without what newer programs add to sheets if it fails at that. */
+async function loaded(source: FilePackage, read: ReadonlyMap<string, ReadSheet>): Promise<Workbook> {
   try {
-    if (isUsual(source)) return await byLibrary(readable(bytes, source.parts));
+    return await byLibrary(usualPackage(source, read, true));
   } catch {
-    // the library refuses more than the desk does: parts that are not shown, and some kinds of values
+    // the desk shows little of these additions
   }
   try {
-    return await byLibrary(usualPackage(source));
+    return await byLibrary(usualPackage(source, read, false));
   } catch (cause) {
     const why = cause instanceof Error ? cause.message : String(cause);
     throw new InputError("the file", "be a workbook that the desk can show", why);
@@ -110,7 +77,7 @@ export class XlsxFile {
     const source = openPackage(bytes);
     const read = checkForDesk(source);
     checkParts(source.parts, new Set([source.main, ...read.keys()]));
-    const workbook = await loaded(source, bytes);
+    const workbook = await loaded(source, read);
     opened += 1;
     const sheets = new Map<string, string>();
     const content: Book = {
@@ -126,7 +93,10 @@ export class XlsxFile {
       const key = `file-${opened}-${sheetId}`;
       sheets.set(key, part);
       const pictures = drawnPictures(source.parts, part).map(({ picture }) => picture);
-      const shown = sheetOf(sheet, key, read.get(part)!, pictures, file1904(source));
+      const held = read.get(part)!;
+      const notes = (extent: Extent) => notesOf(source.parts, part, extent);
+      const palette = paletteOf(sheet, stylesOf(held));
+      const shown = sheetOf(sheet, key, held, palette, pictures, notes, file1904(source));
       content.sheets.push({ ...shown, ownNames: ownNamesOf(source.names, place) });
     }
     return new XlsxFile(source, sheets, content);

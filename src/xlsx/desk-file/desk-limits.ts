@@ -27,18 +27,24 @@ function depthOf(formula: string): number {
 
 const sizeOf = ({ top, left, bottom, right }: SheetArea) => (bottom - top + 1) * (right - left + 1);
 
-function checkFormula(sheet: string, address: string, { formula = "", fills }: FileCell): void {
+/** Refuses formulas that are too deep or fill too much; `filled` cells are filled by those further up. */
+function checkFormula(sheet: string, address: string, { formula = "", fills }: FileCell, filled: number): number {
   const place = placeName(sheet, address);
   if (depthOf(formula) > DEEPEST) {
     throw new InputError("the file", `hold formulas of at most ${DEEPEST} levels`, depthOf(formula), { place });
   }
-  const area = fills === undefined ? null : areaOf(fills, sheet);
-  if (fills !== undefined && (!area || sizeOf(area) > MOST_FILLED)) {
-    throw new InputError("the file", `hold array formulas over at most ${MOST_FILLED} cells`, fills, { place });
+  if (fills === undefined) return filled;
+  const area = areaOf(fills, sheet);
+  const all = area ? filled + sizeOf(area) : Number.NaN;
+  if (!(all <= MOST_FILLED)) {
+    const got = area && filled > 0 ? `${fills} after ${filled} cells of others` : fills;
+    throw new InputError("the file", `fill at most ${MOST_FILLED} cells a sheet by array formulas`, got, { place });
   }
+  return all;
 }
 
-function checkMerges(sheet: string, references: readonly string[]): void {
+/** The cells of all merges but the first of each, as `place` numbers them; refuses too many and those over each other. */
+function checkMerges(sheet: string, references: readonly string[]): Pick<ReadSheet, "merges" | "covered"> {
   const areas = references.map((reference) => {
     const area = areaOf(reference, sheet);
     for (const corner of reference.split(":")) addressParts(corner.replaceAll("$", ""));
@@ -53,7 +59,7 @@ function checkMerges(sheet: string, references: readonly string[]): void {
   areas.forEach((area, i) => {
     for (let row = area.top; row <= area.bottom; row += 1) {
       for (let column = area.left; column <= area.right; column += 1) {
-        const cell = row * 20_000 + column;
+        const cell = placeNumber(row, column);
         if (taken.has(cell)) {
           throw new InputError("the file", "merge each cell once", references[i], { place: sheet });
         }
@@ -61,6 +67,8 @@ function checkMerges(sheet: string, references: readonly string[]): void {
       }
     }
   });
+  for (const { top, left } of areas) taken.delete(placeNumber(top, left));
+  return { merges: areas, covered: taken };
 }
 
 function checkLines(sheet: string, rows: readonly FileRow[], columns: readonly XmlElement[]): void {
@@ -75,11 +83,19 @@ function checkLines(sheet: string, rows: readonly FileRow[], columns: readonly X
   }
 }
 
-/** A sheet's cells by our own reader, and the other elements of its part. */
-export interface ReadSheet {
-  cells: SheetContent["cells"];
+/** A sheet by our own reader. */
+export interface ReadSheet extends SheetContent {
+  /** The text of its part without that of its cells, and its elements with their places in it. */
+  frame: string;
   root: XmlElement;
+  columns: XmlElement[];
+  merges: SheetArea[];
+  /** The cells under merges, by `placeNumber`. */
+  covered: ReadonlySet<number>;
 }
+
+/** A number of its own for each cell of a sheet. */
+export const placeNumber = (row: number, column: number): number => row * 20_000 + column;
 
 /**
  * Refuses what would stop the grid or what it cannot show, with the place, before the grid sees the file.
@@ -93,20 +109,19 @@ export function checkForDesk({ parts, relations, sheets }: FilePackage): Map<str
   for (const { name, part, kind } of sheets) {
     if (kind !== "worksheet") continue;
     const xml = textOf(parts, part);
-    const { cells, rows, table } = sheetContent(xml, texts);
-    for (const [address, cell] of cells) checkFormula(name, address, cell);
-    const root = xmlTree(xml.slice(0, table.openEnd) + xml.slice(table.closeStart)); // whose cells were read
-    all.set(part, { cells, root });
-    checkLines(
-      name,
-      rows,
-      childrenOf(root, isMain, "cols").flatMap((list) => childrenOf(list, isMain, "col")),
-    );
+    const content = sheetContent(xml, texts);
+    let filled = 0;
+    for (const [address, cell] of content.cells) filled = checkFormula(name, address, cell, filled);
+    const frame = xml.slice(0, content.table.openEnd) + xml.slice(content.table.closeStart);
+    const root = xmlTree(frame);
+    const columns = childrenOf(root, isMain, "cols").flatMap((list) => childrenOf(list, isMain, "col"));
+    checkLines(name, content.rows, columns);
     const merges = childrenOf(childOf(root, isMain, "mergeCells"), isMain, "mergeCell");
-    checkMerges(
+    const merged = checkMerges(
       name,
       merges.map(({ given }) => given.get("ref") ?? ""),
     );
+    all.set(part, { ...content, frame, root, columns, ...merged });
   }
   return all;
 }

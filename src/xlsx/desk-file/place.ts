@@ -11,9 +11,9 @@ export interface Extent {
 const SPARE = { rows: 100, columns: 26 };
 
 /** What the desk shows of a sheet, with room to type in. */
-export const extentOf = ({ rowCount, columnCount }: { rowCount: number; columnCount: number }): Extent => ({
-  rows: rowCount + SPARE.rows,
-  columns: Math.max(columnCount, SPARE.columns),
+export const extentOf = ({ rows, columns }: Extent): Extent => ({
+  rows: rows + SPARE.rows,
+  columns: Math.max(columns, SPARE.columns),
 });
 
 const MOST = { rows: 1_048_576, columns: 16_384 };

@@ -1,25 +1,20 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
 import type { Cell, Input } from "../../cells/cell";
-import { columnLetters, columnNumber } from "../../cells/letters";
 import { cellAt } from "../../cells/places";
 import { addressParts, areaOf } from "../../cells/sheet-area";
 import type { FileCell, SheetContent } from "../parts/file-cell";
-import type { BookCell, BookNote, BookPicture, BookSheet, Look } from "./book";
+import type { BookCell, BookNote, BookPicture, BookSheet } from "./book";
 import { colourOf } from "./colour";
 import { conditionsOf } from "./condition";
 import { DAYS_TO_1904, showsDays } from "./day-format";
-import type { ReadSheet } from "./desk-limits";
+import { placeNumber, type ReadSheet } from "./desk-limits";
 import { typedFormula } from "./formula";
-import { lookOf } from "./look";
-import { extentOf } from "./place";
+import { columnPixels, columnsOf, rowPixels, rowsOf } from "./lines";
+import type { Dress } from "./palette";
+import { type Extent, extentOf } from "./place";
 import { validationsOf } from "./validation";
 
-const PIXELS_A_CHARACTER = 7;
-const CELL_PADDING_PX = 5;
-const PIXELS_A_POINT = 4 / 3;
 const USUAL = { characters: 8.43, points: 15 };
-
-const pixels = (characters: number): number => Math.round(characters * PIXELS_A_CHARACTER + CELL_PADDING_PX);
 
 const DAY_MS = 86_400_000;
 const DAY_0 = Date.UTC(1899, 11, 30);
@@ -59,128 +54,120 @@ function bodyOf(fills: string, held: SheetContent["cells"], late: boolean): Cell
   );
 }
 
-function cellsOf(sheet: Worksheet, held: SheetContent["cells"], from1904: boolean): BookCell[] {
-  const bodies = new Set<string>();
+/** The cells that formulas fill beside the one that each is in. */
+function filledBeside(held: SheetContent["cells"]): Set<number> {
+  const filled = new Set<number>();
   for (const [address, { fills }] of held) {
-    if (fills?.includes(":")) for (const one of addresses(fills)) bodies.add(one);
-    if (fills) bodies.delete(address);
+    const area = fills?.includes(":") ? areaOf(fills, "") : null;
+    if (!area) continue;
+    for (let row = area.top; row <= area.bottom; row += 1) {
+      for (let column = area.left; column <= area.right; column += 1) filled.add(placeNumber(row, column));
+    }
+    const own = addressParts(address);
+    filled.delete(placeNumber(own.row, own.column));
   }
-  const looks = new Map<string, Look>();
-  const covered = new Set<string>();
-  sheet.eachRow({ includeEmpty: false }, (row) => {
-    row.eachCell({ includeEmpty: true }, (cell) => {
-      const look = lookOf(cell);
-      if (look) looks.set(cell.address, look);
-      if (cell.isMerged && cell.master !== cell) covered.add(cell.address);
-    });
-  });
-  const cells: BookCell[] = [];
-  for (const address of new Set([...held.keys(), ...looks.keys()])) {
-    const cell = held.get(address);
-    const look = looks.get(address);
-    const shown = cell && !bodies.has(address) && !covered.has(address);
+  return filled;
+}
+
+const MOST_GAPS = 200_000;
+
+/** A cell of a sheet, one that the file leaves out of a row with cells behind it too. */
+interface DressedCell {
+  row: number;
+  column: number;
+  held?: FileCell;
+  dress: Dress | undefined;
+}
+
+/** The cells that a file holds, and those between them that have the style of their row or column. */
+function dressed({ cells, rows, columns }: ReadSheet, palette: ReadonlyMap<string, Dress>): DressedCell[] {
+  const all: DressedCell[] = [];
+  const last = new Map<number, number>();
+  for (const [address, held] of cells) {
+    const { row, column } = addressParts(address);
+    all.push({ row, column, held, dress: palette.get(held.given.get("s") ?? "") });
+    last.set(row, Math.max(column, last.get(row) ?? 0));
+  }
+  const ofColumn: (string | undefined)[] = [];
+  for (const { given } of columns) {
+    const style = given.get("style");
+    if (style !== undefined) ofColumn.fill(style, Number(given.get("min")), Number(given.get("max")) + 1);
+  }
+  let left = MOST_GAPS;
+  for (const { number: row, style } of rows) {
+    for (let column = 1; column < (last.get(row) ?? 0) && left > 0; column += 1) {
+      const dress = palette.get(style === undefined ? (ofColumn[column] ?? "") : String(style));
+      if (!dress || cells.has(cellAt(row, column))) continue;
+      all.push({ row, column, dress });
+      left -= 1;
+    }
+  }
+  return all;
+}
+
+function cellsOf(all: readonly DressedCell[], { cells: held, covered }: ReadSheet, from1904: boolean): BookCell[] {
+  const filled = filledBeside(held);
+  return all.flatMap(({ row, column, held: cell, dress }) => {
+    const place = placeNumber(row, column);
+    const shown = cell && !filled.has(place) && !covered.has(place);
+    const look = dress?.look;
     const late = from1904 && showsDays(look?.format);
     const content = shown ? contentOf(cell, late) : NOTHING;
-    if (content.input === "" && !look) continue;
-    const { row, column } = addressParts(address);
+    if (content.input === "" && !look) return [];
     const body = shown && cell.fills?.includes(":") && bodyOf(cell.fills, held, late);
-    cells.push({ row: row - 1, column: column - 1, ...content, ...(look && { look }), ...(body && { body }) });
-  }
-  return cells;
-}
-
-function notesOf(sheet: Worksheet): BookNote[] {
-  const notes: BookNote[] = [];
-  sheet.eachRow((row) => {
-    row.eachCell({ includeEmpty: true }, (cell) => {
-      const { note } = cell;
-      const text = typeof note === "string" ? note : note?.texts?.map((part) => part.text).join("");
-      if (text) notes.push({ row: Number(cell.row) - 1, column: Number(cell.col) - 1, text });
-    });
+    return [{ row: row - 1, column: column - 1, ...content, ...(look && { look }), ...(body && { body }) }];
   });
-  return notes;
 }
 
-function unlockedOf(sheet: Worksheet): string[] | null {
-  if (!sheet.sheetProtection?.sheet) return null;
-  const places: string[] = [];
-  sheet.eachRow((row) => {
-    row.eachCell({ includeEmpty: true }, (cell) => {
-      if (cell.protection?.locked === false) places.push(`${Number(cell.row) - 1} ${Number(cell.col) - 1}`);
-    });
-  });
-  return places;
-}
+const most = (numbers: Iterable<number>): number => {
+  let found = 0;
+  for (const one of numbers) found = Math.max(found, one);
+  return found;
+};
 
-/** Sizes in pixels, and what is hidden. */
-function columnsOf(sheet: Worksheet): Pick<BookSheet, "widths" | "hiddenColumns"> {
-  const widths: Record<number, number> = {};
-  const hiddenColumns: number[] = [];
-  for (let column = 0; column < sheet.columns.length; column++) {
-    const { width, hidden } = sheet.getColumn(column + 1);
-    if (width) widths[column] = pixels(width);
-    if (hidden) hiddenColumns.push(column);
-  }
-  return { widths, hiddenColumns };
-}
-
-function rowsOf(sheet: Worksheet): Pick<BookSheet, "heights" | "hiddenRows"> {
-  const heights: Record<number, number> = {};
-  const hiddenRows: number[] = [];
-  sheet.eachRow({ includeEmpty: false }, ({ height, hidden }, number) => {
-    if (height) heights[number - 1] = Math.round(height * PIXELS_A_POINT);
-    if (hidden) hiddenRows.push(number - 1);
-  });
-  return { heights, hiddenRows };
-}
-
-/** What the desk shows of a file's sheet: looks and shapes as the grid's library reads them, cells by our own reader. */
+/** What the desk shows of a file's sheet: looks as the grid's library reads them, all else by our own reader. */
 export function sheetOf(
   sheet: Worksheet,
   key: string,
-  { cells, root }: ReadSheet,
+  read: ReadSheet,
+  palette: ReadonlyMap<string, Dress>,
   pictures: BookPicture[],
+  notes: (extent: Extent) => BookNote[],
   from1904: boolean,
 ): Omit<BookSheet, "ownNames"> {
+  const all = dressed(read, palette);
+  const size = {
+    rows: most([...read.rows.map(({ number }) => number), ...read.merges.map(({ bottom }) => bottom)]),
+    columns: most([...all.map(({ column }) => column), ...read.merges.map(({ right }) => right)]),
+  };
+  const extent = extentOf(size);
   const view = sheet.views?.[0];
   const frozen = view?.state === "frozen" ? { rows: view.ySplit ?? 0, columns: view.xSplit ?? 0 } : undefined;
   const { defaultColWidth = USUAL.characters, defaultRowHeight = USUAL.points, tabColor } = sheet.properties;
   const tab = colourOf(tabColor);
+  const unlocked = all.filter(({ dress }) => dress?.unlocked).map(({ row, column }) => `${row - 1} ${column - 1}`);
   return {
     key,
     name: sheet.name,
     hidden: sheet.state !== "visible",
-    rows: sheet.rowCount,
-    columns: sheet.columnCount,
-    ...columnsOf(sheet),
-    ...rowsOf(sheet),
-    usual: { width: pixels(defaultColWidth), height: Math.round(defaultRowHeight * PIXELS_A_POINT) },
+    ...size,
+    ...columnsOf(read),
+    ...rowsOf(read),
+    usual: { width: columnPixels(defaultColWidth), height: rowPixels(defaultRowHeight) },
     frozen: frozen ?? { rows: 0, columns: 0 },
     gridLines: view?.showGridLines ?? true,
     ...(tab && { tab }),
-    merges: sheet.mergedRegions.map(({ top, left, bottom, right }) => ({
+    merges: read.merges.map(({ top, left, bottom, right }) => ({
       startRow: top - 1,
       endRow: bottom - 1,
       startColumn: left - 1,
       endColumn: right - 1,
     })),
-    validations: validationsOf(root, extentOf(sheet), from1904),
-    conditions: conditionsOf(sheet),
-    notes: notesOf(sheet),
+    validations: validationsOf(read.root, extent, from1904),
+    conditions: conditionsOf(sheet, extent),
+    notes: notes(extent),
     pictures,
-    unlocked: unlockedOf(sheet),
-    cells: cellsOf(sheet, cells, from1904),
+    unlocked: sheet.sheetProtection?.sheet ? unlocked : null,
+    cells: cellsOf(all, read, from1904),
   };
-}
-
-/** Every address of a rectangle such as `A1:B2`. */
-function addresses(ref: string): string[] {
-  const parts = /^\$?([A-Z]+)\$?(\d+):\$?([A-Z]+)\$?(\d+)$/i.exec(ref);
-  if (!parts) return [ref];
-  const [left, right] = [columnNumber(parts[1]!), columnNumber(parts[3]!)];
-  const all: string[] = [];
-  for (let row = Number(parts[2]); row <= Number(parts[4]); row++) {
-    for (let column = left; column <= right; column++) all.push(`${columnLetters(column)}${row}`);
-  }
-  return all;
 }

@@ -1,0 +1,48 @@
+import type { BookSheet } from "./book";
+import type { ReadSheet } from "./desk-limits";
+
+const PIXELS_A_CHARACTER = 7;
+const CELL_PADDING_PX = 5;
+const PIXELS_A_POINT = 4 / 3;
+/** The widest column [characters] and the highest row [points] that spreadsheet programs know. */
+const MOST = { characters: 255, points: 409.5 };
+
+const isOn = (given: string | undefined): boolean => given === "1" || given === "true";
+
+/** A size that a file states; undefined for none, and for one that nothing can have. */
+function sizeIn(given: string | undefined, most: number): number | undefined {
+  const size = Number.parseFloat(given ?? "");
+  return size > 0 ? Math.min(size, most) : undefined;
+}
+
+export const columnPixels = (characters: number): number =>
+  Math.round(Math.min(Math.max(characters, 0), MOST.characters) * PIXELS_A_CHARACTER + CELL_PADDING_PX);
+
+export const rowPixels = (points: number): number =>
+  Math.round(Math.min(Math.max(points, 1), MOST.points) * PIXELS_A_POINT);
+
+/** Widths in pixels, and which columns are hidden. */
+export function columnsOf({ columns }: ReadSheet): Pick<BookSheet, "widths" | "hiddenColumns"> {
+  const widths: Record<number, number> = {};
+  const hiddenColumns: number[] = [];
+  for (const { given } of columns) {
+    const width = sizeIn(given.get("width"), MOST.characters);
+    for (let column = Number(given.get("min")) - 1; column < Number(given.get("max")); column += 1) {
+      if (width !== undefined) widths[column] = columnPixels(width);
+      if (isOn(given.get("hidden"))) hiddenColumns.push(column);
+    }
+  }
+  return { widths, hiddenColumns };
+}
+
+/** Heights in pixels, and which rows are hidden. */
+export function rowsOf({ rows }: ReadSheet): Pick<BookSheet, "heights" | "hiddenRows"> {
+  const heights: Record<number, number> = {};
+  const hiddenRows: number[] = [];
+  for (const { number, given } of rows) {
+    const height = sizeIn(given.get("ht"), MOST.points);
+    if (height !== undefined) heights[number - 1] = rowPixels(height);
+    if (isOn(given.get("hidden"))) hiddenRows.push(number - 1);
+  }
+  return { heights, hiddenRows };
+}
