@@ -24,14 +24,18 @@ const spotOf = ({ row, column, rowOffset, columnOffset }: GridSpot): Spot => ({
 
 /** Where a line of rows or columns is, measured from the first. */
 class Scale {
+  private readonly hidden: ReadonlySet<number>;
+
   constructor(
     private readonly sizes: Record<number, number>,
     private readonly usual: number,
-    private readonly hidden: number[],
-  ) {}
+    hidden: readonly number[],
+  ) {
+    this.hidden = new Set(hidden);
+  }
 
   private size(place: number): number {
-    return this.hidden.includes(place) ? 0 : (this.sizes[place] ?? this.usual);
+    return this.hidden.has(place) ? 0 : (this.sizes[place] ?? this.usual);
   }
 
   start(place: number): number {

@@ -3,7 +3,7 @@ import { columnLetters } from "../../cells/letters";
 import type { Condition } from "./book";
 import { typedFormula } from "./formula";
 import { lookOf } from "./look";
-import { type Extent, placeOf } from "./place";
+import { type Extent, placesOf } from "./place";
 
 const SIGNS: Record<string, string> = {
   equal: "=",
@@ -36,8 +36,10 @@ function formulaOf({ type, operator = "", formulae = [] }: Rule, cell: string): 
 /** The conditional formats of a file's sheet, the one that wins first. */
 export function conditionsOf({ conditionalFormattings }: Worksheet, extent: Extent): Condition[] {
   const all = conditionalFormattings.flatMap(({ ref, rules }) => {
-    const places = ref.split(" ").map((one) => placeOf(one, extent));
-    const cell = `${columnLetters(places[0]!.startColumn + 1)}${places[0]!.startRow + 1}`;
+    const places = placesOf(ref, extent);
+    const [first] = places;
+    if (!first) return [];
+    const cell = `${columnLetters(first.startColumn + 1)}${first.startRow + 1}`;
     return (rules as Rule[]).flatMap((rule) => {
       const formula = formulaOf(rule, cell);
       const look = lookOf(rule.style ?? {});

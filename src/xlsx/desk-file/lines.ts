@@ -1,3 +1,5 @@
+import { isMain } from "../parts/namespaces";
+import { childOf, type XmlElement } from "../parts/xml-tree";
 import type { BookSheet } from "./book";
 import type { ReadSheet } from "./desk-limits";
 
@@ -7,6 +9,8 @@ const PIXELS_A_POINT = 4 / 3;
 /** The widest column [characters] and the highest row [points] that spreadsheet programs know. */
 const MOST = { characters: 255, points: 409.5 };
 
+const USUAL = { characters: 8.43, points: 15 };
+
 const isOn = (given: string | undefined): boolean => given === "1" || given === "true";
 
 /** A size that a file states; undefined for none, and for one that nothing can have. */
@@ -15,11 +19,18 @@ function sizeIn(given: string | undefined, most: number): number | undefined {
   return size > 0 ? Math.min(size, most) : undefined;
 }
 
-export const columnPixels = (characters: number): number =>
-  Math.round(Math.min(Math.max(characters, 0), MOST.characters) * PIXELS_A_CHARACTER + CELL_PADDING_PX);
+const columnPixels = (characters: number): number => Math.round(characters * PIXELS_A_CHARACTER + CELL_PADDING_PX);
 
-export const rowPixels = (points: number): number =>
-  Math.round(Math.min(Math.max(points, 1), MOST.points) * PIXELS_A_POINT);
+const rowPixels = (points: number): number => Math.round(points * PIXELS_A_POINT);
+
+/** Width and height in pixels of columns and rows that say none. */
+export function usualSize(root: XmlElement): BookSheet["usual"] {
+  const given = childOf(root, isMain, "sheetFormatPr")?.given;
+  return {
+    width: columnPixels(sizeIn(given?.get("defaultColWidth"), MOST.characters) ?? USUAL.characters),
+    height: rowPixels(sizeIn(given?.get("defaultRowHeight"), MOST.points) ?? USUAL.points),
+  };
+}
 
 /** Widths in pixels, and which columns are hidden. */
 export function columnsOf({ columns }: ReadSheet): Pick<BookSheet, "widths" | "hiddenColumns"> {

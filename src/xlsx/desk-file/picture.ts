@@ -33,6 +33,14 @@ function endOf(anchor: XmlElement): BookPicture["to"] | undefined {
   return { width: side("cx"), height: side("cy") };
 }
 
+const MOST = { rows: 1_048_576, columns: 16_384, pixels: 100_000 };
+
+/** Whether a picture lies in a sheet and has a size that one can have: no other is shown. */
+function fits(from: Spot, to: BookPicture["to"]): boolean {
+  const inSheet = ({ row, column }: Spot) => row >= 0 && row < MOST.rows && column >= 0 && column < MOST.columns;
+  return inSheet(from) && ("row" in to ? inSheet(to) : to.width <= MOST.pixels && to.height <= MOST.pixels);
+}
+
 /** The part of a sheet's drawing, where it has one. */
 export const drawingOf = (parts: ReadonlyMap<string, Uint8Array>, sheet: string): string | undefined =>
   onlyRelation(relationsOf(parts, sheet), "drawing")?.part;
@@ -50,7 +58,7 @@ export function drawnPictures(parts: ReadonlyMap<string, Uint8Array>, sheet: str
     const part = images.get(id ?? "") ?? "";
     const extension = EXTENSIONS[part.slice(part.lastIndexOf(".") + 1).toLowerCase()];
     const [bytes, from, to] = [parts.get(part), child(anchor, "from"), endOf(anchor)];
-    if (!naming || !extension || !bytes || !from || !to) return [];
+    if (!naming || !extension || !bytes || !from || !to || !fits(spotOf(from), to)) return [];
     const [name, alternative] = [naming.given.get("name") ?? "", naming.given.get("descr") ?? ""];
     return [{ anchor, naming, picture: { name, alternative, extension, bytes, from: spotOf(from), to } }];
   });

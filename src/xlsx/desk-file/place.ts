@@ -1,8 +1,8 @@
-import { areaOf } from "../../cells/sheet-area";
+import { areaOf, type SheetArea } from "../../cells/sheet-area";
 import { InputError } from "../../core/errors";
 import type { Place } from "./book";
 
-/** How far places reach that cover whole rows or columns: as far as the desk shows them. */
+/** How far the desk shows a sheet; checks and formats reach no further. */
 export interface Extent {
   rows: number;
   columns: number;
@@ -16,19 +16,26 @@ export const extentOf = ({ rows, columns }: Extent): Extent => ({
   columns: Math.max(columns, SPARE.columns),
 });
 
-const MOST = { rows: 1_048_576, columns: 16_384 };
-
-/** The rectangle behind an address such as `A1`, `$A$1:$B$2`, `A:A` or `1:1`. */
-export function placeOf(address: string, extent: Extent): Place {
+function areaAt(address: string): SheetArea {
   const area = areaOf(address, "");
   if (!area) {
     throw new InputError("the file", "hold addresses such as A1 or A1:B2", address);
   }
-  const { top, left, bottom, right } = area;
-  return {
-    startRow: top - 1,
-    endRow: (bottom === MOST.rows ? Math.max(top, extent.rows) : bottom) - 1,
-    startColumn: left - 1,
-    endColumn: (right === MOST.columns ? Math.max(left, extent.columns) : right) - 1,
-  };
+  return area;
+}
+
+/**
+ * The rectangles behind addresses such as `A1 $A$1:$B$2 A:A 1:1`, as far as the desk shows the sheet. The first is kept
+ * wherever it lies, since formulas are written for its first cell.
+ */
+export function placesOf(addresses: string, { rows, columns }: Extent): Place[] {
+  const areas = addresses.split(/\s+/).filter(Boolean).map(areaAt);
+  return areas
+    .filter(({ top, left }, i) => i === 0 || (top <= rows && left <= columns))
+    .map(({ top, left, bottom, right }) => ({
+      startRow: top - 1,
+      endRow: Math.min(bottom, Math.max(top, rows)) - 1,
+      startColumn: left - 1,
+      endColumn: Math.min(right, Math.max(left, columns)) - 1,
+    }));
 }

@@ -9,12 +9,10 @@ import { conditionsOf } from "./condition";
 import { DAYS_TO_1904, showsDays } from "./day-format";
 import { placeNumber, type ReadSheet } from "./desk-limits";
 import { typedFormula } from "./formula";
-import { columnPixels, columnsOf, rowPixels, rowsOf } from "./lines";
+import { columnsOf, rowsOf, usualSize } from "./lines";
 import type { Dress } from "./palette";
 import { type Extent, extentOf } from "./place";
 import { validationsOf } from "./validation";
-
-const USUAL = { characters: 8.43, points: 15 };
 
 const DAY_MS = 86_400_000;
 const DAY_0 = Date.UTC(1899, 11, 30);
@@ -143,8 +141,7 @@ export function sheetOf(
   const extent = extentOf(size);
   const view = sheet.views?.[0];
   const frozen = view?.state === "frozen" ? { rows: view.ySplit ?? 0, columns: view.xSplit ?? 0 } : undefined;
-  const { defaultColWidth = USUAL.characters, defaultRowHeight = USUAL.points, tabColor } = sheet.properties;
-  const tab = colourOf(tabColor);
+  const tab = colourOf(sheet.properties.tabColor);
   const unlocked = all.filter(({ dress }) => dress?.unlocked).map(({ row, column }) => `${row - 1} ${column - 1}`);
   return {
     key,
@@ -153,7 +150,7 @@ export function sheetOf(
     ...size,
     ...columnsOf(read),
     ...rowsOf(read),
-    usual: { width: columnPixels(defaultColWidth), height: rowPixels(defaultRowHeight) },
+    usual: usualSize(read.root),
     frozen: frozen ?? { rows: 0, columns: 0 },
     gridLines: view?.showGridLines ?? true,
     ...(tab && { tab }),

@@ -18,7 +18,6 @@ const STYLES = "xl/styles.xml";
 const READ: ReadonlySet<string> = new Set<SheetElement>([
   "sheetPr",
   "sheetViews",
-  "sheetFormatPr",
   "sheetData",
   "sheetProtection",
   "conditionalFormatting",

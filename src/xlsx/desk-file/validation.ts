@@ -3,7 +3,7 @@ import { within, type XmlElement } from "../parts/xml-tree";
 import type { Validation } from "./book";
 import { DAYS_TO_1904 } from "./day-format";
 import { typedFormula } from "./formula";
-import { type Extent, placeOf } from "./place";
+import { type Extent, placesOf } from "./place";
 
 const TYPES = ["list", "whole", "decimal", "date", "time", "textLength", "custom"] as const;
 const COMPARING = ["whole", "decimal", "date", "time", "textLength"];
@@ -40,10 +40,7 @@ function validationOf(element: XmlElement, extent: Extent, from1904: boolean): V
   const style = STYLES.find((one) => one === given.get("errorStyle")) ?? "stop";
   const prompt = words("prompt");
   return {
-    places: (given.get("sqref") ?? textIn(element, "sqref") ?? "")
-      .split(/\s+/)
-      .filter(Boolean)
-      .map((place) => placeOf(place, extent)),
+    places: placesOf(given.get("sqref") ?? textIn(element, "sqref") ?? "", extent),
     type,
     ...(operator && { operator }),
     formulas,
