@@ -113,6 +113,19 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await expect.poll(() => desk.read("G6", "Cans")).toEqual([[12]]);
   });
 
+  test("is not replaced by the next entry of a quick hand", async () => {
+    for (let time = 0; time < 3; time++) {
+      await startAt(desk, "Cans", "G6");
+      await type("12 ml");
+      await type("31");
+      const editing = () => desk.page.evaluate(() => window.desk.grid.api.getActiveWorkbook()!.isCellEditing());
+      await expect.poll(async () => (await box().isVisible()) || editing()).toBe(true);
+      await desk.page.keyboard.press("Escape");
+      await desk.page.keyboard.press("Escape");
+      expect(await desk.read("G6", "Cans")).toEqual([[12]]);
+    }
+  });
+
   test("is a date or a share where a number is asked for", async () => {
     for (const text of ["10%", "1/2", "3-4", "6:45"]) {
       await refused("Cans", "G6", text, READING);

@@ -64,6 +64,16 @@ function reopen(grid: Grid, { unitId, subUnitId, row, col, text }: Refused): voi
   selectText(grid, text.length);
 }
 
+/** Lets no key through to the grid until what it answers is called. */
+function holdKeys(): () => void {
+  const hold = (event: KeyboardEvent) => {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  };
+  addEventListener("keydown", hold, { capture: true });
+  return () => removeEventListener("keydown", hold, { capture: true });
+}
+
 /** How a number with a decimal comma is written here. */
 const pointWords = (text: string) =>
   /^[+-]?\d+,\d+$/.test(text.trim())
@@ -122,7 +132,12 @@ export const refusals: Fix = {
         const words = validator.getRuleFinalError(rule, { unitId, subUnitId, row, col });
         box.querySelector("p")!.textContent =
           `${columnLetters(col + 1)}${row + 1}: "${text}" is not allowed here. ${words}${pointWords(text)}`;
-        setTimeout(() => box.showModal()); // after the click or key that ended the entry, which would take its focus
+        const free = holdKeys(); // a quick next entry would go into the cell of this one
+        // after the click or key that ended the entry, which would take its focus
+        setTimeout(() => {
+          box.showModal();
+          free();
+        });
         return false;
       },
     });
