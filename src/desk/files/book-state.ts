@@ -1,4 +1,4 @@
-import type { IRange } from "@univerjs/core";
+import type { IRange, Nullable } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/preset-sheets-core";
 import { ISheetDrawingService } from "@univerjs/preset-sheets-drawing";
 import type { Cell, Input } from "../../cells/cell";
@@ -44,25 +44,30 @@ export interface BookState {
   names: BookName[];
 }
 
+/** What is looked up once a sheet. */
 interface Known {
   grid: Grid;
-  formats: DerivedFormats;
+  sheet: Sheet;
+  all: SheetCells;
+  isDerived: ReturnType<DerivedFormats["of"]>;
+  /** The cells that each formula fills. */
+  spilled: Nullable<Record<number, Nullable<Record<number, Nullable<IRange>>>>>;
 }
 
-function spilledRange(grid: Grid, sheet: Sheet, row: number, column: number): IRange | undefined {
-  const ranges = grid.injector.get(FormulaDataModel).getArrayFormulaRange();
-  const range = ranges[bookOf(grid).getId()]?.[sheet.getSheetId()]?.[row]?.[column];
+function spilledRange({ sheet, spilled }: Known, row: number, column: number): IRange | undefined {
+  const range = spilled?.[row]?.[column];
   if (!range) return undefined;
   // one past the sheet's end shows as far as the sheet goes
   const [endRow, endColumn] = [sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1];
   return { ...range, endRow: Math.min(range.endRow, endRow), endColumn: Math.min(range.endColumn, endColumn) };
 }
 
-function cellState({ grid, formats }: Known, sheet: Sheet, all: SheetCells, row: number, column: number): CellState {
+function cellState(known: Known, row: number, column: number): CellState {
+  const { grid, sheet, all, isDerived } = known;
   const input = all.input(row, column);
   const data = sheet.getSheet().getCellMatrix().getValue(row, column);
   const own = data ? sheet.getWorkbook().getStyles().getStyleByCell(data) : undefined;
-  const spread = typeof input === "string" && input.startsWith("=") && spilledRange(grid, sheet, row, column);
+  const spread = typeof input === "string" && input.startsWith("=") && spilledRange(known, row, column);
   return {
     row,
     column,
@@ -70,7 +75,7 @@ function cellState({ grid, formats }: Known, sheet: Sheet, all: SheetCells, row:
     value: all.value(row, column),
     look: lookOfStyle(own),
     ...(isKept(data) && { kept: true }),
-    ...(formats.has(sheet.getSheetId(), row, column, own) && { derived: true }),
+    ...(isDerived(row, column, own) && { derived: true }),
     ...(spread && {
       spill: cells(grid, { sheet: sheet.getSheetName(), address: sheet.getRange(spread).getA1Notation() }),
     }),
@@ -102,20 +107,21 @@ const hiddenOf = (lines: Lines<{ hd?: number }>): number[] =>
     line?.hd === 1 ? [Number(place)] : [],
   );
 
-function sheetState(known: Known, sheet: Sheet): SheetState {
-  const { grid } = known;
+function sheetState(grid: Grid, formats: DerivedFormats, sheet: Sheet): SheetState {
+  const key = sheet.getSheetId();
+  const spilled = grid.injector.get(FormulaDataModel).getArrayFormulaRange()[bookOf(grid).getId()]?.[key];
+  const known = { grid, sheet, all: sheetCells(grid, sheet), isDerived: formats.of(key), spilled };
   const found = new Map<string, CellState>();
-  const all = sheetCells(grid, sheet);
   sheet
     .getSheet()
     .getCellMatrix()
     .forValue((row, column) => {
-      found.set(`${row} ${column}`, cellState(known, sheet, all, row, column));
+      found.set(`${row} ${column}`, cellState(known, row, column));
     });
   const { xSplit, ySplit } = sheet.getFreeze();
   const { columnData, rowData } = sheet.getSheet().getConfig();
   return {
-    key: sheet.getSheetId(),
+    key,
     name: sheet.getSheetName(),
     widths: sizes(columnData, ({ w }) => w),
     heights: sizes(rowData, ({ h }) => h),
@@ -136,7 +142,7 @@ function sheetState(known: Known, sheet: Sheet): SheetState {
 export function bookState(grid: Grid, formats: DerivedFormats): BookState {
   const book = bookOf(grid);
   return {
-    sheets: book.getSheets().map((sheet) => sheetState({ grid, formats }, sheet)),
+    sheets: book.getSheets().map((sheet) => sheetState(grid, formats, sheet)),
     names: bookNames(grid).map(({ name, formulaOrRefString: reference }) => ({ name, reference })),
   };
 }

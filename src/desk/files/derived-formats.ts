@@ -33,9 +33,12 @@ export class DerivedFormats {
     }
   }
 
-  /** Whether the format of a cell is one that the grid took over. */
-  has(sheet: string, row: number, column: number, style: Nullable<IStyleData>): boolean {
-    const format = style?.n?.pattern;
-    return format !== undefined && format === this.found.get(place(bookOf(this.grid).getId(), sheet, row, column));
+  /** Tells whether the format of a cell of the sheet is one that the grid took over. */
+  of(sheet: string): (row: number, column: number, style: Nullable<IStyleData>) => boolean {
+    const book = bookOf(this.grid).getId();
+    return (row, column, style) => {
+      const format = style?.n?.pattern;
+      return format !== undefined && format === this.found.get(place(book, sheet, row, column));
+    };
   }
 }

@@ -1,3 +1,4 @@
+import { IResourceManagerService, UniverInstanceType } from "@univerjs/core";
 import { bookOf, type Grid } from "../../hosts/desk/grid";
 
 const KINDS: Record<string, string> = {
@@ -14,7 +15,8 @@ export type UnsavedParts = Record<string, string>;
 
 /** These parts of the open workbook as they are now. */
 export function unsavedParts(grid: Grid): UnsavedParts {
-  const { resources = [] } = bookOf(grid).save();
+  const parts = grid.injector.get(IResourceManagerService);
+  const resources = parts.getResources(bookOf(grid).getId(), UniverInstanceType.UNIVER_SHEET);
   return Object.fromEntries(
     resources.flatMap(({ name, data }) => {
       const kind = KINDS[name];
