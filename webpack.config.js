@@ -5,6 +5,7 @@ const { generateCustomFunctionsMetadata } = require("custom-functions-metadata")
 const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
+const { require: tsx } = require("tsx/cjs/api");
 const { NormalModuleReplacementPlugin } = require("webpack");
 
 const PORT = 3000;
@@ -63,6 +64,17 @@ const picture = { from: "src/desk/desk.png", to: "assets/desk.png" };
 const hostHeaders = { from: "src/home/headers.txt", to: "_headers", toType: "file" };
 const fontLicense = { from: require.resolve("@fontsource/carlito/LICENSE"), to: "carlito-license.txt" };
 const templates = { from: "templates/*.xlsx", to: "[name][ext]", noErrorOnMissing: true };
+/** The examples as the desk opens them, so that it reads no file when it starts. */
+const examples = {
+  from: "templates/example-*.xlsx",
+  to: "[name].json",
+  noErrorOnMissing: true,
+  transform: async (bytes) => {
+    const { XlsxFile } = tsx("./src/xlsx/desk-file/desk-file.ts", __filename);
+    const { EXAMPLE_MARK, packed } = tsx("./src/xlsx/desk-file/packed-book.ts", __filename);
+    return packed((await XlsxFile.open(new Uint8Array(bytes), EXAMPLE_MARK)).book());
+  },
+};
 
 function shared(name, production) {
   return {
@@ -165,7 +177,7 @@ const desk = async (url) => ({
   output: { path: resolve(__dirname, "dist/desk"), filename: "[name].js", clean: true },
   plugins: [
     metadata(),
-    new CopyPlugin({ patterns: [assets, templates, fontLicense] }),
+    new CopyPlugin({ patterns: [assets, templates, examples, fontLicense] }),
     page("src/desk/index.html", ["desk"]),
     noHyphenation(),
     await helpPage(),

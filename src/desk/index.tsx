@@ -47,13 +47,13 @@ function part(id: string): HTMLElement {
 /** Answers what opens files that are dropped. */
 async function start(): Promise<(dropped: readonly File[]) => void> {
   const [known, first] = await Promise.all([functionsMetadata(), readFirst(), cellFont()]);
-  const grid = startGrid(part("grid"), "file" in first ? {} : exampleWorkbook());
+  const grid = startGrid(part("grid"), "book" in first ? {} : exampleWorkbook());
   registerFunctions(grid.injector, known, blank());
   const messages = new Messages(part("message"));
   const cells = new ProtectedCells(grid, (sentence) => messages.refuse(sentence));
   const unmended = mendGrid(grid, leftOut()); // after ProtectedCells, which moves on once more after Tab
   // a file brings its figures along: the page can be used before they are calculated again
-  const goOn = "file" in first ? grid.calculation.hold() : () => {};
+  const goOn = "book" in first ? grid.calculation.hold() : () => {};
   part("unmended").textContent = unmended.join(" ");
   grid.calculation.follow((late, sentences) => {
     part("grid").classList.toggle("late", late);
@@ -86,7 +86,7 @@ async function start(): Promise<(dropped: readonly File[]) => void> {
   splitter(part("splitter"));
   partsByKey([part("grid"), part("pane"), part("open").parentElement!]);
   await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
-  if ("file" in first) files.calculate();
+  if ("book" in first) files.calculate();
   setTimeout(goOn, DRAWN_MS);
   window.desk = scriptAccess(host, grid);
   return openDropped;

@@ -4,6 +4,8 @@ import { join, resolve } from "node:path";
 import { promisify } from "node:util";
 import { gzipSync } from "node:zlib";
 import { beforeAll, describe, expect, test } from "vitest";
+import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
+import { EXAMPLE_MARK, unpacked } from "../../src/xlsx/desk-file/packed-book";
 import { built } from "./desk-page";
 import { DIST } from "./dist";
 
@@ -42,6 +44,11 @@ describe("the production build", () => {
     const files = readdirSync(join(DIST, "desk"));
     expect(files.filter((name) => name.endsWith(".woff2"))).toHaveLength(8); // four styles, two parts of the alphabet
     expect(text("desk/carlito-license.txt")).toContain("SIL Open Font License, Version 1.1");
+  });
+
+  test.each(["example-audit", "example-nursery"])("the desk carries %s as its reader reads the file", async (name) => {
+    const file = await XlsxFile.open(new Uint8Array(readFileSync(join(DIST, `desk/${name}.xlsx`))), EXAMPLE_MARK);
+    expect(unpacked(text(`desk/${name}.json`))).toStrictEqual(file.book());
   });
 
   test("every described function is associated with its code", () => {

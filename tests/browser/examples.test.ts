@@ -1,12 +1,17 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { unzipSync } from "fflate";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { boxOf, cellAt } from "../../src/cells/box";
 import type { Cell } from "../../src/cells/cell";
 import type { Results } from "../../src/workbook/form/build";
+import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
 import { formulaResults } from "../support/formula-results";
 import { plantedFile } from "../support/planted";
 import { type Desk, type Desks, desks } from "./desk-page";
+import { DIST } from "./dist";
 
 let all: Desks;
 let desk: Desk;
@@ -72,4 +77,53 @@ describe.each(["example-audit.xlsx", "block-audit.xlsx", "example-nursery.xlsx",
     );
     expect(differing(await shown(), expected)).toEqual([]);
   }, 180_000);
+});
+
+describe("the example that the page opens with", () => {
+  let page: Page;
+  beforeAll(async () => {
+    page = (await all.anew("?example=audit")).page;
+  });
+
+  test("is there before the reader of files has been fetched", async () => {
+    const scripts = await page.evaluate(() =>
+      performance.getEntriesByType("resource").flatMap(({ name }) => /[^/]+\.js$/.exec(name) ?? []),
+    );
+    const large = scripts.filter((name) => statSync(join(DIST, "desk", name)).size > 100_000);
+    expect(large).toEqual(["desk.js"]);
+  });
+
+  test("is saved with what was typed, and with all else that its file holds", async () => {
+    const saved = await page.evaluate(async () => {
+      await window.desk.write("Cans", "G6", 41);
+      return [...(await window.desk.host.bytes())];
+    });
+    const [was, now] = [template("example-audit.xlsx"), new Uint8Array(saved)];
+    expect(Object.keys(unzipSync(now)).sort()).toEqual(Object.keys(unzipSync(was)).sort());
+    const cellsOf = async (file: Uint8Array) => {
+      const { sheets } = (await XlsxFile.open(file)).book();
+      return new Map(
+        sheets.flatMap(({ name, cells }) => cells.map((one) => [`${name} ${one.row} ${one.column}`, one])),
+      );
+    };
+    const [before, after] = [await cellsOf(was), await cellsOf(now)];
+    expect(after.size).toBe(before.size);
+    const changed = [...after].flatMap(([place, { input }]) =>
+      before.get(place)?.input === input ? [] : [[place, input]],
+    );
+    expect(changed).toEqual([["Cans 5 6", 41]]);
+  });
+
+  test("takes in the sheets of another file", async () => {
+    page = (await all.anew("?example=audit")).page;
+    const sheets = await page.evaluate(
+      async (bytes) => {
+        await window.desk.host.insertSheets(new Uint8Array(bytes));
+        return window.desk.host.sheets();
+      },
+      [...template("nursery-plan.xlsx")],
+    );
+    expect(sheets.slice(0, 2)).toEqual(["Start", "Block"]);
+    expect(sheets.slice(14, 16)).toEqual(["Nursery", "Demand"]);
+  });
 });

@@ -2,7 +2,7 @@ import type { IWorkbookData } from "@univerjs/core";
 import type { DeskFiles } from "../../hosts/desk/files";
 import { bookOf, type Grid } from "../../hosts/desk/grid";
 import { download } from "../../hosts/download";
-import type { BookChange } from "../../xlsx/desk-file/book";
+import type { Book, BookChange } from "../../xlsx/desk-file/book";
 import type { XlsxFile } from "../../xlsx/desk-file/desk-file";
 import type { ProtectedCells } from "../protected-cells";
 import { keepFileValues, keepPlaces, keptPlaces } from "../univer-fixes/formulas/kept-values";
@@ -28,6 +28,8 @@ const FILE_MS = 3000;
 /** Opens files into the grid and saves them with all that they held. */
 export class Files implements DeskFiles {
   private file: XlsxFile | null = null;
+  /** Reads the file of the open book, which was not needed yet. */
+  private unread: (() => Promise<XlsxFile>) | null = null;
   private written: BookState | null = null;
   private parts: UnsavedParts = {};
   private readonly shifted: ShiftedSheets;
@@ -98,12 +100,13 @@ export class Files implements DeskFiles {
 
   /** Opens a file in place of the open workbook, whatever is in that. */
   async load(bytes: Uint8Array, name: string): Promise<void> {
-    await this.take(await readXlsx(bytes), name, bytes);
+    const file = await readXlsx(bytes);
+    await this.take(file.book(), name, bytes, async () => file);
+    await this.calculated();
   }
 
-  /** The same of a file that was read; it can be calculated later, since it brings its figures along. */
-  async take(file: XlsxFile, name: string, base: Uint8Array, calculate = true): Promise<void> {
-    const book = file.book();
+  /** Shows a book with the figures that it brings along, which can be calculated later as its file can be read. */
+  async take(book: Book, name: string, base: Uint8Array, read: () => Promise<XlsxFile>): Promise<void> {
     this.count += 1;
     this.cells.forget();
     const workbook = gridWorkbook(book, `file-${this.count}`, name);
@@ -111,7 +114,8 @@ export class Files implements DeskFiles {
     await this.show(workbook);
     keepFileValues(this.grid, book);
     this.cells.know(book.sheets);
-    this.file = file;
+    this.file = null;
+    this.unread = read;
     this.isCopy = isShareCopy(book);
     this.shifted.forget();
     this.behind.clear();
@@ -120,7 +124,15 @@ export class Files implements DeskFiles {
     this.replaced("another");
     this.written = this.state();
     this.kept = madeIn(this.written);
-    if (calculate) await this.calculated();
+  }
+
+  /** Reads the open file where it was not needed before. */
+  private async readNow(): Promise<void> {
+    const { unread } = this;
+    const file = await unread?.();
+    if (!file || this.unread !== unread) return;
+    this.file = file;
+    this.unread = null;
   }
 
   async open(bytes: Uint8Array, name: string): Promise<boolean> {
@@ -131,6 +143,7 @@ export class Files implements DeskFiles {
 
   async insert(bytes: Uint8Array): Promise<void> {
     const other = await readXlsx(bytes);
+    await this.readNow();
     if (this.file) await this.write(FILE_MS);
     const open = bookOf(this.grid);
     const active = open.getActiveSheet().getSheetId();
@@ -175,6 +188,7 @@ export class Files implements DeskFiles {
 
   /** What saving would leave at its old place, without what it reads or unsigned, in words; "" where nothing. */
   async losses(prepare: () => Promise<void>): Promise<string> {
+    await this.readNow();
     this.behind.note(this.file, this.shifted, this.written);
     if (this.file?.isSigned) {
       await this.ready(prepare);
@@ -210,6 +224,7 @@ export class Files implements DeskFiles {
   private async write(limit: number): Promise<{ bytes: Uint8Array; state: BookState }> {
     this.stale = !(await this.current(limit));
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
+    await this.readNow();
     this.file ??= XlsxFile.blank();
     const state = this.state();
     this.behind.note(this.file, this.shifted, this.written);

@@ -73,12 +73,12 @@ export class XlsxFile {
     });
   }
 
-  static async open(bytes: Uint8Array): Promise<XlsxFile> {
+  /** @param mark What the keys of its sheets begin with, where that is to be known beforehand */
+  static async open(bytes: Uint8Array, mark = `file-${++opened}`): Promise<XlsxFile> {
     const source = openPackage(bytes);
     const read = checkForDesk(source);
     checkParts(source.parts, new Set([source.main, ...read.keys()]));
     const workbook = await loaded(source, read);
-    opened += 1;
     const sheets = new Map<string, string>();
     const content: Book = {
       sheets: [],
@@ -90,7 +90,7 @@ export class XlsxFile {
       if (kind !== "worksheet") continue;
       const sheet = workbook.getWorksheet(name);
       if (!sheet) throw new InputError("the file", "hold sheets that the desk can show", name);
-      const key = `file-${opened}-${sheetId}`;
+      const key = `${mark}-${sheetId}`;
       sheets.set(key, part);
       const pictures = drawnPictures(source.parts, part).map(({ picture }) => picture);
       const held = read.get(part)!;
