@@ -3,7 +3,7 @@ import { type IWorkbookData, LifecycleService, LifecycleStages } from "@univerjs
 import { startGrid } from "../../src/desk/grid";
 
 async function start(): Promise<void> {
-  const book = (await (await fetch("book.json")).json()) as IWorkbookData;
+  const book = (await (await fetch("/book.json")).json()) as IWorkbookData;
   const grid = startGrid(document.getElementById("grid")!, book);
   await grid.injector.get(LifecycleService).onStage(LifecycleStages.Rendered);
   Object.assign(window, { ready: true });
