@@ -7,6 +7,8 @@ import { onlyRelation, textOf } from "../parts/relations";
 import { sharedStrings } from "../parts/shared-strings";
 import { sheetContent } from "../parts/sheet-cells";
 import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
+import { type Extent, extentOf } from "./place";
+import { checkPlaces } from "./place-limits";
 
 const DEEPEST = 64;
 const MOST_MERGED = 200_000;
@@ -92,6 +94,22 @@ export interface ReadSheet extends SheetContent {
   merges: SheetArea[];
   /** The cells under merges, by `placeNumber`. */
   covered: ReadonlySet<number>;
+  /** The last row and column that hold a cell. */
+  size: Extent;
+}
+
+function sizeOfSheet(cells: SheetContent["cells"], merges: readonly SheetArea[]): Extent {
+  const size: Extent = { rows: 0, columns: 0 };
+  const reach = (row: number, column: number) => {
+    size.rows = Math.max(size.rows, row);
+    size.columns = Math.max(size.columns, column);
+  };
+  for (const address of cells.keys()) {
+    const { row, column } = addressParts(address);
+    reach(row, column);
+  }
+  for (const { bottom, right } of merges) reach(bottom, right);
+  return size;
 }
 
 /** A number of its own for each cell of a sheet. */
@@ -121,7 +139,9 @@ export function checkForDesk({ parts, relations, sheets }: FilePackage): Map<str
       name,
       merges.map(({ given }) => given.get("ref") ?? ""),
     );
-    all.set(part, { ...content, frame, root, columns, ...merged });
+    const size = sizeOfSheet(content.cells, merged.merges);
+    checkPlaces(name, root, extentOf(size));
+    all.set(part, { ...content, frame, root, columns, ...merged, size });
   }
   return all;
 }

@@ -2,6 +2,7 @@ import { isMain } from "../parts/namespaces";
 import { childOf, type XmlElement } from "../parts/xml-tree";
 import type { BookSheet } from "./book";
 import type { ReadSheet } from "./desk-limits";
+import type { Extent } from "./place";
 
 const PIXELS_A_CHARACTER = 7;
 const CELL_PADDING_PX = 5;
@@ -46,11 +47,12 @@ export function columnsOf({ columns }: ReadSheet): Pick<BookSheet, "widths" | "h
   return { widths, hiddenColumns };
 }
 
-/** Heights in pixels, and which rows are hidden. */
-export function rowsOf({ rows }: ReadSheet): Pick<BookSheet, "heights" | "hiddenRows"> {
+/** Heights in pixels, and which rows are hidden: some programs write the last row that a sheet can have, which is far off. */
+export function rowsOf({ rows }: ReadSheet, extent: Extent): Pick<BookSheet, "heights" | "hiddenRows"> {
   const heights: Record<number, number> = {};
   const hiddenRows: number[] = [];
   for (const { number, given } of rows) {
+    if (number > extent.rows) continue;
     const height = sizeIn(given.get("ht"), MOST.points);
     if (height !== undefined) heights[number - 1] = rowPixels(height);
     if (isOn(given.get("hidden"))) hiddenRows.push(number - 1);

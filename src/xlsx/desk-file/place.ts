@@ -1,8 +1,9 @@
 import { areaOf, type SheetArea } from "../../cells/sheet-area";
 import { InputError } from "../../core/errors";
+import type { XmlElement } from "../parts/xml-tree";
 import type { Place } from "./book";
 
-/** How far the desk shows a sheet; checks and formats reach no further. */
+/** How far the desk shows a sheet: room to type in included. Checks and formats reach no further. */
 export interface Extent {
   rows: number;
   columns: number;
@@ -10,11 +11,21 @@ export interface Extent {
 
 const SPARE = { rows: 100, columns: 26 };
 
-/** What the desk shows of a sheet, with room to type in. */
+/** How far that is where cells are held in these rows and columns. */
 export const extentOf = ({ rows, columns }: Extent): Extent => ({
   rows: rows + SPARE.rows,
   columns: Math.max(columns, SPARE.columns),
 });
+
+/** The text of a child; newer parts of a file hold it one level deeper. */
+export function textIn({ children }: XmlElement, name: string): string | undefined {
+  const found = children.find((one) => one.name === name);
+  return found && [found, ...found.children].map(({ text }) => text.trim()).join("");
+}
+
+/** The addresses of the cells that a check or a format is for. */
+export const addressesOf = (element: XmlElement): string =>
+  element.given.get("sqref") ?? textIn(element, "sqref") ?? "";
 
 function areaAt(address: string): SheetArea {
   const area = areaOf(address, "");

@@ -117,12 +117,6 @@ function cellsOf(all: readonly DressedCell[], { cells: held, covered }: ReadShee
   });
 }
 
-const most = (numbers: Iterable<number>): number => {
-  let found = 0;
-  for (const one of numbers) found = Math.max(found, one);
-  return found;
-};
-
 /** What the desk shows of a file's sheet: looks as the grid's library reads them, all else by our own reader. */
 export function sheetOf(
   sheet: Worksheet,
@@ -134,10 +128,7 @@ export function sheetOf(
   from1904: boolean,
 ): Omit<BookSheet, "ownNames"> {
   const all = dressed(read, palette);
-  const size = {
-    rows: most([...read.rows.map(({ number }) => number), ...read.merges.map(({ bottom }) => bottom)]),
-    columns: most([...all.map(({ column }) => column), ...read.merges.map(({ right }) => right)]),
-  };
+  const { size } = read;
   const extent = extentOf(size);
   const view = sheet.views?.[0];
   const frozen = view?.state === "frozen" ? { rows: view.ySplit ?? 0, columns: view.xSplit ?? 0 } : undefined;
@@ -149,7 +140,7 @@ export function sheetOf(
     hidden: sheet.state !== "visible",
     ...size,
     ...columnsOf(read),
-    ...rowsOf(read),
+    ...rowsOf(read, extent),
     usual: usualSize(read.root),
     frozen: frozen ?? { rows: 0, columns: 0 },
     gridLines: view?.showGridLines ?? true,

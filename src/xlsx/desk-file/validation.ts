@@ -3,7 +3,7 @@ import { within, type XmlElement } from "../parts/xml-tree";
 import type { Validation } from "./book";
 import { DAYS_TO_1904 } from "./day-format";
 import { typedFormula } from "./formula";
-import { type Extent, placesOf } from "./place";
+import { addressesOf, type Extent, placesOf, textIn } from "./place";
 
 const TYPES = ["list", "whole", "decimal", "date", "time", "textLength", "custom"] as const;
 const COMPARING = ["whole", "decimal", "date", "time", "textLength"];
@@ -16,12 +16,6 @@ function operand(text: string): string {
   const literal = /^"(.*)"$/s.exec(text);
   if (literal) return literal[1]!.replaceAll('""', '"');
   return text === "" || Number.isFinite(Number(text)) ? text : typedFormula(text);
-}
-
-/** The text of a child; newer parts of a file hold it one level deeper. */
-function textIn({ children }: XmlElement, name: string): string | undefined {
-  const found = children.find((one) => one.name === name);
-  return found && [found, ...found.children].map(({ text }) => text.trim()).join("");
 }
 
 /** The check that an element says. */
@@ -40,7 +34,7 @@ function validationOf(element: XmlElement, extent: Extent, from1904: boolean): V
   const style = STYLES.find((one) => one === given.get("errorStyle")) ?? "stop";
   const prompt = words("prompt");
   return {
-    places: placesOf(given.get("sqref") ?? textIn(element, "sqref") ?? "", extent),
+    places: placesOf(addressesOf(element), extent),
     type,
     ...(operator && { operator }),
     formulas,
