@@ -61,13 +61,16 @@ export async function openFile(desk: Desk, bytes: Uint8Array, name: string, said
   await desk.page.getByText(said, { exact: said === name }).waitFor();
 }
 
-/** The file that Save gives. */
-export async function savedFile({ page }: Desk): Promise<Uint8Array> {
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    page.getByRole("button", { name: "Save .xlsx" }).click(),
-  ]);
-  return bytesOf(download);
+/** The file that Save gives; where it asks first, since something of the file can't go along, `answer` is pressed. */
+export async function savedFile({ page }: Desk, answer?: string): Promise<Uint8Array> {
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save .xlsx" }).click();
+  if (answer !== undefined) {
+    const button = page.getByRole("button", { name: answer });
+    await Promise.race([download, button.waitFor()]);
+    if (await button.isVisible()) await button.click();
+  }
+  return bytesOf(await download);
 }
 
 let pages: Promise<BrowserContext> | undefined;

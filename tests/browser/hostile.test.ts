@@ -1,12 +1,13 @@
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { hostileFile } from "../foreign/hostile-generator";
-import { bytesOf, chooseFile, type Desk, type Desks, desks } from "./desk-page";
+import { HOSTILE_COUNT, hostileFile } from "../foreign/hostile-generator";
+import { chooseFile, type Desk, type Desks, desks, savedFile } from "./desk-page";
 
 /** Which of them: `npm run hostile` opens all, `HOSTILE=200-300` a range; tests/foreign/hostile.test.ts opens each kind too. */
 const [FROM, TO] = range(process.env.HOSTILE ?? "3");
 const COUNT = TO - FROM;
 
 function range(asked: string): [from: number, to: number] {
+  if (asked === "all") return [0, HOSTILE_COUNT];
   const [from, to] = asked.split("-").map(Number);
   return to === undefined ? [0, from!] : [from!, to];
 }
@@ -30,16 +31,6 @@ async function outcome(file: Uint8Array, name: string): Promise<string> {
   return (await line.textContent()) ?? "";
 }
 
-/** The file that Save gives, also where it asks first, since something of the file can't go along. */
-async function savedAnyway(): Promise<Uint8Array> {
-  const download = desk.page.waitForEvent("download");
-  await desk.page.getByRole("button", { name: "Save .xlsx" }).click();
-  const other = desk.page.getByRole("button", { name: "Save under another name" });
-  await Promise.race([download, other.waitFor()]);
-  if (await other.isVisible()) await other.click();
-  return bytesOf(await download);
-}
-
 /** Types a formula into a free cell of the first sheet and reads what it gives. */
 const calculated = (number: number) =>
   desk.page.evaluate(async (one) => {
@@ -61,7 +52,7 @@ test(
       if (said.includes("failed: ")) refused += 1;
       const plain = said === `wrong ${i}.xlsx` || /failed: the file must [^\n]+, got [^\n]*$/.test(said);
       const two = await calculated(i).catch(String);
-      const saved = await savedAnyway().then(
+      const saved = await savedFile(desk, "Save under another name").then(
         ({ length }) => length > 500,
         () => false,
       );

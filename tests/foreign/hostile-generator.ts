@@ -1,9 +1,11 @@
 import { zipSync } from "fflate";
 import { foreignParts } from "./foreign-parts";
+import { FAR } from "./hostile-far";
 import { HOSTILE, type HostileFile } from "./hostile-files";
 import { type Kind, PART_KINDS } from "./hostile-kinds";
 import { NEWER_KINDS } from "./hostile-newer";
 import type { Draw } from "./hostile-pieces";
+import { WIDE } from "./hostile-wide";
 
 /** Mulberry32: the same files in each run. */
 function drawing(seed: number): Draw {
@@ -44,8 +46,19 @@ const ARCHIVE_KINDS: Kind[] = [
 ];
 const KINDS = [...PART_KINDS, ...ARCHIVE_KINDS, ...NEWER_KINDS];
 
-/** A file that no program should write: the known ones come first, then kinds of damage drawn again and again. */
+const DRAWN_UP_TO = 400;
+const LARGE = [...WIDE, ...FAR];
+
+/** How many there are. */
+export const HOSTILE_COUNT = DRAWN_UP_TO + LARGE.length;
+
+/**
+ * A file that no program should write: the known ones come first, then kinds of damage drawn again and again, and from
+ * 400 on what covers whole sheets or lies far out.
+ */
 export function hostileFile(number: number, seed = 16): HostileFile {
+  const large = LARGE[number - DRAWN_UP_TO];
+  if (large) return { wrong: large[0], file: zipSync(large[2]()) };
   const known = HOSTILE[number];
   if (known) return { wrong: known[0], file: zipSync(known[1]()) };
   const i = number - HOSTILE.length;

@@ -7,12 +7,13 @@ import { onlyRelation, textOf } from "../parts/relations";
 import { sharedStrings } from "../parts/shared-strings";
 import { sheetContent } from "../parts/sheet-cells";
 import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
+import { checkFarCells } from "./far-limits";
 import { type Extent, extentOf } from "./place";
 import { checkPlaces } from "./place-limits";
 
 const DEEPEST = 64;
 const MOST_MERGED = 200_000;
-const MOST_FILLED = 200_000;
+const MOST_FILLED = 100_000;
 const LAST = { row: 1_048_576, column: 16_384 };
 
 /** How deep the brackets of a formula are nested, those in quotes left out. */
@@ -120,7 +121,8 @@ export const placeNumber = (row: number, column: number): number => row * 20_000
  *
  * @returns Each sheet by its part
  */
-export function checkForDesk({ parts, relations, sheets }: FilePackage): Map<string, ReadSheet> {
+export function checkForDesk(file: FilePackage): Map<string, ReadSheet> {
+  const { parts, relations, sheets } = file;
   const all = new Map<string, ReadSheet>();
   const strings = onlyRelation(relations, "sharedStrings")?.part;
   const texts = strings === undefined ? [] : sharedStrings(textOf(parts, strings));
@@ -143,5 +145,6 @@ export function checkForDesk({ parts, relations, sheets }: FilePackage): Map<str
     checkPlaces(name, root, extentOf(size));
     all.set(part, { ...content, frame, root, columns, ...merged, size });
   }
+  checkFarCells(file, all);
   return all;
 }
