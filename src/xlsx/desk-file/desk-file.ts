@@ -14,7 +14,7 @@ import { leftBehind } from "../patch/shift-parts";
 import { differ, isSigned, removeSignatures } from "../patch/signatures";
 import { anchoredKinds } from "./anchored";
 import type { Book, BookChange, Shift } from "./book";
-import { checkForDesk, type ReadSheet } from "./desk-limits";
+import { checkForDesk, type ReadSheet } from "./limits/desk-limits";
 import { namesOf, ownNamesOf, unknownNamesOf } from "./names";
 import { notesOf } from "./note";
 import { paletteOf, stylesOf } from "./palette";

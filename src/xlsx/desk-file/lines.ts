@@ -1,7 +1,7 @@
 import { isMain } from "../parts/namespaces";
 import { childOf, type XmlElement } from "../parts/xml-tree";
 import type { BookSheet } from "./book";
-import type { ReadSheet } from "./desk-limits";
+import type { ReadSheet } from "./limits/desk-limits";
 import type { Extent } from "./place";
 
 const PIXELS_A_CHARACTER = 7;

@@ -1,6 +1,6 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
 import type { Look } from "./book";
-import type { ReadSheet } from "./desk-limits";
+import type { ReadSheet } from "./limits/desk-limits";
 import { lookOf } from "./look";
 
 /** What a style of a file gives the cells that have it. */

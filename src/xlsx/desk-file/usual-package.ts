@@ -8,7 +8,7 @@ import { WORKBOOK_TYPE } from "../parts/safe-file";
 import type { SheetElement } from "../parts/sheet-order";
 import { readXml } from "../parts/xml";
 import { childOf } from "../parts/xml-tree";
-import type { ReadSheet } from "./desk-limits";
+import type { ReadSheet } from "./limits/desk-limits";
 import { paletteRows, stylesOf } from "./palette";
 
 type Texts = Record<string, string>;

@@ -1,5 +1,5 @@
-import { InputError } from "../../core/errors";
-import type { FilePackage } from "../parts/package";
+import { InputError } from "../../../core/errors";
+import type { FilePackage } from "../../parts/package";
 import type { ReadSheet } from "./desk-limits";
 
 /** A range of whole columns or rows, or one that ends far below; the sheet that it names comes first. */

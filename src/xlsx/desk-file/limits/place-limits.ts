@@ -1,7 +1,7 @@
-import { InputError } from "../../core/errors";
-import { within, type XmlElement } from "../parts/xml-tree";
-import type { Place } from "./book";
-import { addressesOf, type Extent, placesOf } from "./place";
+import { InputError } from "../../../core/errors";
+import { within, type XmlElement } from "../../parts/xml-tree";
+import type { Place } from "../book";
+import { addressesOf, type Extent, placesOf } from "../place";
 
 /** What the grid still looks over at once; it takes the places of checks two by two. */
 const MOST = { checkPlaces: 5000, checked: 500_000, formatted: 5_000_000 };

@@ -1,14 +1,14 @@
-import { addressParts, areaOf, placeName, type SheetArea } from "../../cells/sheet-area";
-import { InputError } from "../../core/errors";
-import type { FileCell, FileRow, SheetContent } from "../parts/file-cell";
-import { isMain } from "../parts/namespaces";
-import type { FilePackage } from "../parts/package";
-import { onlyRelation, textOf } from "../parts/relations";
-import { sharedStrings } from "../parts/shared-strings";
-import { sheetContent } from "../parts/sheet-cells";
-import { childOf, childrenOf, type XmlElement, xmlTree } from "../parts/xml-tree";
+import { addressParts, areaOf, placeName, type SheetArea } from "../../../cells/sheet-area";
+import { InputError } from "../../../core/errors";
+import type { FileCell, FileRow, SheetContent } from "../../parts/file-cell";
+import { isMain } from "../../parts/namespaces";
+import type { FilePackage } from "../../parts/package";
+import { onlyRelation, textOf } from "../../parts/relations";
+import { sharedStrings } from "../../parts/shared-strings";
+import { sheetContent } from "../../parts/sheet-cells";
+import { childOf, childrenOf, type XmlElement, xmlTree } from "../../parts/xml-tree";
+import { type Extent, extentOf } from "../place";
 import { checkFarCells } from "./far-limits";
-import { type Extent, extentOf } from "./place";
 import { checkPlaces } from "./place-limits";
 
 const DEEPEST = 64;
