@@ -1,5 +1,5 @@
-import { SHEET } from "./hostile-pieces";
-import type { WideKind } from "./hostile-wide";
+import { SHEET } from "./pieces";
+import type { WideKind } from "./wide";
 import {
   altered,
   array,

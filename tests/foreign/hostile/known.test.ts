@@ -1,8 +1,8 @@
 import { zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../src/core/errors";
-import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
-import { HOSTILE } from "./hostile-files";
+import { InputError } from "../../../src/core/errors";
+import { XlsxFile } from "../../../src/xlsx/desk-file/desk-file";
+import { HOSTILE } from "./known";
 
 describe("a file that is wrong is refused in one sentence:", () => {
   it.each(HOSTILE.map(([wrong, parts]) => [wrong, parts] as const))("%s", async (wrong, parts) => {

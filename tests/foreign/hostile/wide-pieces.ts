@@ -1,7 +1,7 @@
 import { strFromU8, strToU8 } from "fflate";
-import { columnLetters } from "../../src/cells/letters";
-import { foreignParts } from "./foreign-parts";
-import { type Parts, SHEET } from "./hostile-pieces";
+import { columnLetters } from "../../../src/cells/letters";
+import { foreignParts } from "../foreign-parts";
+import { type Parts, SHEET } from "./pieces";
 
 export const ALL = "A1:XFD1048576";
 export const NEARLY_ALL = "A1:XFC1048575";

@@ -1,11 +1,11 @@
 import { zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../src/core/errors";
-import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
-import { foreignParts } from "./foreign-parts";
-import { FAR } from "./hostile-far";
-import { hostileFile } from "./hostile-generator";
-import { WIDE } from "./hostile-wide";
+import { InputError } from "../../../src/core/errors";
+import { XlsxFile } from "../../../src/xlsx/desk-file/desk-file";
+import { foreignParts } from "../foreign-parts";
+import { FAR } from "./far";
+import { hostileFile } from "./generator";
+import { WIDE } from "./wide";
 
 it("a table over a whole column opens as the cells that it holds", async () => {
   const { wrong, file } = hostileFile(117);

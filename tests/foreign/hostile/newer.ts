@@ -1,7 +1,7 @@
 import { strFromU8, strToU8, zipSync } from "fflate";
-import { foreignParts, OFFICE } from "./foreign-parts";
-import type { Kind } from "./hostile-kinds";
-import { BOOK, before, cell, changed, type Draw, type Parts, pick, RELATIONS, SHEET, STYLES } from "./hostile-pieces";
+import { foreignParts, OFFICE } from "../foreign-parts";
+import type { Kind } from "./kinds";
+import { BOOK, before, cell, changed, type Draw, type Parts, pick, RELATIONS, SHEET, STYLES } from "./pieces";
 
 const TABLE = "xl/tables/table1.xml";
 const LINKS = "_rels/.rels";

@@ -1,5 +1,5 @@
 import { strFromU8, strToU8 } from "fflate";
-import { foreignParts } from "./foreign-parts";
+import { foreignParts } from "../foreign-parts";
 
 /** A file that no program should write, with what is wrong in it. */
 export interface HostileFile {

@@ -1,5 +1,5 @@
 import { strFromU8, strToU8 } from "fflate";
-import { foreignParts } from "./foreign-parts";
+import { foreignParts } from "../foreign-parts";
 
 export type Parts = Record<string, Uint8Array>;
 /** A number from 0 up to one below `most`. */

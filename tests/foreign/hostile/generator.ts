@@ -1,11 +1,11 @@
 import { zipSync } from "fflate";
-import { foreignParts } from "./foreign-parts";
-import { FAR } from "./hostile-far";
-import { HOSTILE, type HostileFile } from "./hostile-files";
-import { type Kind, PART_KINDS } from "./hostile-kinds";
-import { NEWER_KINDS } from "./hostile-newer";
-import type { Draw } from "./hostile-pieces";
-import { WIDE } from "./hostile-wide";
+import { foreignParts } from "../foreign-parts";
+import { FAR } from "./far";
+import { type Kind, PART_KINDS } from "./kinds";
+import { HOSTILE, type HostileFile } from "./known";
+import { NEWER_KINDS } from "./newer";
+import type { Draw } from "./pieces";
+import { WIDE } from "./wide";
 
 /** Mulberry32: the same files in each run. */
 function drawing(seed: number): Draw {

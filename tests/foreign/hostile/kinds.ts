@@ -1,5 +1,5 @@
 import { zipSync } from "fflate";
-import { foreignParts } from "./foreign-parts";
+import { foreignParts } from "../foreign-parts";
 import {
   BOOK,
   before,
@@ -18,7 +18,7 @@ import {
   SHEET,
   STYLES,
   without,
-} from "./hostile-pieces";
+} from "./pieces";
 
 export type Kind = [wrong: string, make: (draw: Draw) => Uint8Array];
 const parts = (make: (draw: Draw) => Parts) => (draw: Draw) => zipSync(make(draw));

@@ -1,6 +1,6 @@
 import { strToU8 } from "fflate";
-import { OFFICE } from "./foreign-parts";
-import { BOOK, type Parts, SHEET } from "./hostile-pieces";
+import { OFFICE } from "../foreign-parts";
+import { BOOK, type Parts, SHEET } from "./pieces";
 import {
   ALL,
   altered,
