@@ -77,6 +77,10 @@ interface DressedCell {
   dress: Dress | undefined;
 }
 
+function* everyColumn(end: number, dress: Dress): Generator<[column: number, dress: Dress]> {
+  for (let column = 1; column < end; column += 1) yield [column, dress];
+}
+
 /** The cells that a file holds, and those between them that have the style of their row or column. */
 function dressed({ cells, rows, columns }: ReadSheet, palette: ReadonlyMap<string, Dress>): DressedCell[] {
   const all: DressedCell[] = [];
@@ -86,16 +90,22 @@ function dressed({ cells, rows, columns }: ReadSheet, palette: ReadonlyMap<strin
     all.push({ row, column, held, dress: palette.get(held.given.get("s") ?? "") });
     last.set(row, Math.max(column, last.get(row) ?? 0));
   }
-  const ofColumn: (string | undefined)[] = [];
+  const ofColumns = new Map<number, Dress>();
   for (const { given } of columns) {
-    const style = given.get("style");
-    if (style !== undefined) ofColumn.fill(style, Number(given.get("min")), Number(given.get("max")) + 1);
+    const dress = palette.get(given.get("style") ?? "");
+    if (!dress) continue;
+    for (let column = Number(given.get("min")); column <= Number(given.get("max")); column += 1) {
+      ofColumns.set(column, dress);
+    }
   }
+  const inOrder = [...ofColumns].sort(([a], [b]) => a - b);
   let left = MOST_GAPS;
   for (const { number: row, style } of rows) {
-    for (let column = 1; column < (last.get(row) ?? 0) && left > 0; column += 1) {
-      const dress = palette.get(style === undefined ? (ofColumn[column] ?? "") : String(style));
-      if (!dress || cells.has(cellAt(row, column))) continue;
+    const end = last.get(row) ?? 0;
+    const ofRow = style === undefined ? undefined : palette.get(String(style));
+    for (const [column, dress] of ofRow ? everyColumn(end, ofRow) : inOrder) {
+      if (column >= end || left === 0) break;
+      if (cells.has(cellAt(row, column))) continue;
       all.push({ row, column, dress });
       left -= 1;
     }

@@ -139,6 +139,11 @@ export const WIDE: readonly WideKind[] = [
         columns(times(16384, (i) => `<col min="${i + 1}" max="${i + 1}" width="${5 + (i % 9)}" style="${i % 6}"/>`)),
       ),
   ],
+  [
+    "every column again and again",
+    "refused",
+    () => altered(columns(times(20000, () => '<col min="1" max="16384" width="9" hidden="1"/>'))),
+  ],
   ["every column hidden", "opens", () => altered(columns('<col min="1" max="16384" width="9" hidden="1"/>'))],
   [
     "a pivot table over the whole sheet",

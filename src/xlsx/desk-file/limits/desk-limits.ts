@@ -14,6 +14,8 @@ import { checkPlaces } from "./place-limits";
 const DEEPEST = 64;
 const MOST_MERGED = 200_000;
 const MOST_FILLED = 100_000;
+/** Some files say the width of a few columns twice. */
+const MOST_DESCRIBED = 2 * 16_384;
 const LAST = { row: 1_048_576, column: 16_384 };
 
 /** How deep the brackets of a formula are nested, those in quotes left out. */
@@ -77,11 +79,16 @@ function checkMerges(sheet: string, references: readonly string[]): Pick<ReadShe
 function checkLines(sheet: string, rows: readonly FileRow[], columns: readonly XmlElement[]): void {
   const last = rows.find(({ number }) => number < 1 || number > LAST.row);
   if (last) throw new InputError("the file", `hold rows from 1 to ${LAST.row}`, last.number, { place: sheet });
+  let described = 0;
   for (const { given } of columns) {
     const [first, end] = [Number(given.get("min")), Number(given.get("max"))];
+    described += end - first + 1;
     if (!(first >= 1 && first <= end && end <= LAST.column)) {
       const got = `${given.get("min") ?? ""}:${given.get("max") ?? ""}`;
       throw new InputError("the file", `hold columns from 1 to ${LAST.column}`, got, { place: sheet });
+    }
+    if (described > MOST_DESCRIBED) {
+      throw new InputError("the file", "say how wide each column is once", `${described} widths`, { place: sheet });
     }
   }
 }
