@@ -2,6 +2,7 @@ import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { strFromU8 } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
 import { unzipped } from "../../src/xlsx/parts/safe-file";
@@ -39,11 +40,15 @@ function withEnd(at?: number, number = 0n): Uint8Array {
   return copy;
 }
 
+/** Each part as one text, which compares faster than bytes. */
+const texts = (archive: Uint8Array) =>
+  new Map([...unzipped(archive)].map(([name, part]) => [name, strFromU8(part, true)]));
+
 describe("an archive with the longer fields", () => {
   it("has the parts that the short form has, and is opened and saved at the desk", async () => {
-    const parts = unzipped(new Uint8Array(readFileSync(FILE)));
-    expect(unzipped(made)).toEqual(parts);
-    expect(unzipped(withEnd())).toEqual(parts);
+    const parts = texts(new Uint8Array(readFileSync(FILE)));
+    expect(texts(made)).toEqual(parts);
+    expect(texts(withEnd())).toEqual(parts);
     const file = await XlsxFile.open(withEnd());
     expect(file.book().sheets.map(({ name }) => name)).toContain("Cans");
     const sheets = file.book().sheets.map(({ key, name }) => ({ key, name, widths: {}, cells: [] }));
