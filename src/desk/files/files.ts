@@ -42,7 +42,8 @@ export class Files implements DeskFiles {
   stale = false;
   /** Whether it asks for figures that may follow from what changed, and that the desk can't calculate. */
   unsure = false;
-  private kept: string;
+  /** What was opened or saved last. */
+  private kept: BookState;
   name = "Canfall.xlsx";
   /** The file as it was opened or saved last; null where there is none that holds what is open. */
   base: Uint8Array | null = null;
@@ -55,7 +56,7 @@ export class Files implements DeskFiles {
     private readonly opened: (name: string) => void,
   ) {
     this.formats = new DerivedFormats(grid);
-    this.kept = madeIn(this.state());
+    this.kept = this.state();
     this.shifted = new ShiftedSheets(grid);
     this.behind = new LeftBehind(grid);
   }
@@ -73,7 +74,7 @@ export class Files implements DeskFiles {
 
   /** True when what is in the grid was neither saved nor opened as it is. */
   changed(): boolean {
-    return halfTyped(this.grid) || madeIn(this.state()) !== this.kept;
+    return halfTyped(this.grid) || madeIn(this.state()) !== madeIn(this.kept);
   }
 
   /** True when nothing would be lost, or the person lets it go. */
@@ -123,7 +124,7 @@ export class Files implements DeskFiles {
     this.opened(this.said);
     this.replaced("another");
     this.written = this.state();
-    this.kept = madeIn(this.written);
+    this.kept = this.written;
   }
 
   /** Reads the open file where it was not needed before. */
@@ -255,7 +256,7 @@ export class Files implements DeskFiles {
   async save(prepare: () => Promise<void>): Promise<Uint8Array> {
     await this.ready(prepare);
     const { bytes, state } = await this.write(FILE_MS);
-    this.kept = madeIn(state);
+    this.kept = state;
     this.base = bytes;
     this.shifted.forget();
     this.behind.clear();
