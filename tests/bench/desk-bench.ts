@@ -24,6 +24,7 @@ const mean = (of: number[]) => of.reduce((sum, one) => sum + one, 0) / of.length
 
 let book = "";
 function served(path: string): Uint8Array | string {
+  if (path === "/empty/") return "";
   if (path === "/bare/") return BARE_PAGE;
   if (path === "/book.json") return book;
   if (path.startsWith("/bare/")) return readFileSync(join(BARE, path.slice("/bare".length)));
@@ -52,6 +53,7 @@ const USABLE = {
 
 /** Milliseconds until the page can be used, in a browser that has compiled it before. */
 async function start(page: Page, address: string, usable: () => unknown): Promise<number> {
+  await page.goto(new URL("/empty/", address).href); // so that leaving the page before is not counted
   const from = performance.now();
   await page.goto(address);
   await page.waitForFunction(usable);
