@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { HOSTILE_COUNT, hostileFile } from "../foreign/hostile/generator";
 import { chooseFile, type Desk, type Desks, desks, savedFile } from "./desk-page";
 
-/** Which of them: `npm run hostile` opens all, `HOSTILE=200-300` a range; tests/foreign/hostile/known.test.ts opens each kind too. */
+/** Which of them: `npm run hostile` opens all, `HOSTILE=200-300` a range; tests/foreign/hostile reads those that are not drawn. */
 const [FROM, TO] = range(process.env.HOSTILE ?? "3");
 const COUNT = TO - FROM;
 
