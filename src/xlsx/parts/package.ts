@@ -1,6 +1,6 @@
 import { InputError } from "../../core/errors";
 import { CONTENT_TYPES_SPACE, isMain, isRelations } from "./namespaces";
-import { onlyRelation, type Relation, relationsOf, textOf } from "./relations";
+import { onlyRelation, type Relation, relationsOf, relationsPart, textOf } from "./relations";
 import { unzipped, WORKBOOK_TYPE } from "./safe-file";
 import { decoded, readXml } from "./xml";
 import { childrenOf, type XmlElement, xmlTree } from "./xml-tree";
@@ -118,6 +118,7 @@ function definedNames(workbook: XmlElement): DefinedName[] {
 /** Takes a file from anywhere apart; its main part, its sheets and shared texts may each be found in one way only. */
 export function openPackage(file: Uint8Array): FilePackage {
   const parts = unzipped(file);
+  checkRelations(parts);
   const main = onlyRelation(relationsOf(parts, ""), "officeDocument")?.part ?? "";
   const workbook = xmlTree(textOf(parts, main));
   const types = contentTypes(parts);
@@ -142,6 +143,19 @@ export function openPackage(file: Uint8Array): FilePackage {
     sheets: listedSheets(parts, workbook, relations),
     names: definedNames(workbook),
   };
+}
+
+/** Refuses relations of a part that is there in another case of its name only: some programs tell the two apart. */
+function checkRelations(parts: ReadonlyMap<string, Uint8Array>): void {
+  const known = new Map([...parts.keys()].map((name) => [name.toLowerCase(), name]));
+  for (const name of parts.keys()) {
+    const [, folder, owner] = /^(.*\/)?_rels\/(.+)\.rels$/i.exec(name) ?? [];
+    if (owner === undefined) continue;
+    const part = known.get(`${folder ?? ""}${owner}`.toLowerCase());
+    if (part !== undefined && relationsPart(part) !== name) {
+      throw new InputError("the file", "name each part in one way", name);
+    }
+  }
 }
 
 /** Refuses a file that holds a part of xml which is not well formed; `read` are those that were read already. */

@@ -85,7 +85,9 @@ class CellReading implements XmlReading {
     if (!WHOLE.test(number)) throw refused("hold rows with a number", number);
     this.row = Number(number);
     this.column = 0;
-    const style = tag.attributes.customFormat?.value === "1" ? Number(tag.attributes.s?.value ?? 0) : 0;
+    const style = ["1", "true"].includes(tag.attributes.customFormat?.value ?? "")
+      ? Number(tag.attributes.s?.value ?? 0)
+      : 0;
     const given = attributesOf(tag);
     this.rows.push({ number: this.row, given, start, openEnd: end, closeStart: end, end, ...(style > 0 && { style }) });
   }

@@ -1,4 +1,4 @@
-import { attributesOf, readXml, type XmlTag } from "./xml";
+import { attributesOf, malformed, readXml, type XmlTag } from "./xml";
 
 /** An element of a part with the place of its tags in it. */
 export interface XmlElement {
@@ -11,7 +11,7 @@ export interface XmlElement {
   raw: ReadonlyMap<string, string>;
   /** Attributes in no namespace. */
   given: ReadonlyMap<string, string>;
-  /** An attribute in a namespace that `wanted` accepts; undefined where there is none. */
+  /** An attribute in a namespace that `wanted` accepts; undefined where there is none, refused where there are two. */
   spaced(wanted: (space: string) => boolean, name: string): string | undefined;
   children: XmlElement[];
   /** Its own text, without that of its children. */
@@ -30,8 +30,13 @@ function elementOf(tag: XmlTag, start: number, openEnd: number): XmlElement {
     space: tag.uri,
     raw: new Map(Object.values(tag.attributes).map((one) => [one.name, one.value])),
     given: attributesOf(tag),
-    spaced: (wanted, name) =>
-      Object.values(tag.attributes).find((one) => one.local === name && one.prefix !== "" && wanted(one.uri))?.value,
+    spaced: (wanted, name) => {
+      const found = Object.values(tag.attributes).filter(
+        (one) => one.local === name && one.prefix !== "" && wanted(one.uri),
+      );
+      if (found.length > 1) throw malformed("an attribute given twice");
+      return found[0]?.value;
+    },
     children: [],
     text: "",
     start,
