@@ -127,6 +127,7 @@ export function evidenceOwn({ rows, names }: EvidenceRows, listed: number): OwnS
     charts: [],
     checks: [],
     pageEnds: [],
+    pagesAcross: 1,
     manyPages: true,
     frozen: { rows: 0, columns: 0 },
     printed: null,

@@ -5,6 +5,8 @@ import { added, changed, type Finding, misleading } from "../finding";
 import { shortened } from "../shortened";
 import { carriedFindings } from "./carried";
 import { on } from "./file-looks";
+import { foreignIn } from "./foreign";
+import { oddNotation } from "./notations";
 import type { OwnSheet } from "./own-sheet";
 
 const FILE = "the file";
@@ -114,6 +116,10 @@ function settingFindings({ workbook }: FileBook): Finding[] {
       misleading(FILE, "does not show the tabs of its sheets"),
     ),
     ...said(
+      views.some((view) => Number(view.get("firstSheet") ?? 0) > 0),
+      added(FILE, "opens with the tabs of its first sheets moved out of sight"),
+    ),
+    ...said(
       views.some((view) => (view.get("visibility") ?? "visible") !== "visible" || isFarOff(view) || isTiny(view)),
       misleading(FILE, "opens out of sight"),
     ),
@@ -148,6 +154,12 @@ function sheetStateFindings({ workbook, others }: FileBook, own: ReadonlySet<str
   ];
 }
 
+/** What programs list of a workbook without carrying or showing more; what is wrong with these is looked at by its name. */
+const USUAL =
+  "fileVersion fileSharing workbookPr workbookProtection bookViews sheets externalReferences definedNames calcPr customWorkbookViews pivotCaches smartTagPr smartTagTypes extLst".split(
+    " ",
+  );
+
 /** Elements that some programs read in one way and some in another. */
 function ambiguousFindings({ workbook }: FileBook): Finding[] {
   const names = workbook.children.map(({ name }) => name);
@@ -155,9 +167,19 @@ function ambiguousFindings({ workbook }: FileBook): Finding[] {
   if (doubled.length > 0) {
     return [misleading(FILE, `holds ${doubled[0]} twice, of which programs read one or the other`)];
   }
-  const foreign = workbook.children.filter(({ space, name }) => !isMain(space) && name !== "extLst");
-  const twofold = foreign.some((one) => [...within(one)].some(({ space }) => isMain(space)));
-  return twofold ? [misleading(FILE, "lists parts that only some programs read")] : [];
+  const foreign = workbook.children.filter(({ space, name }) => space !== workbook.space && name !== "extLst");
+  const twofold =
+    foreign.some((one) => [one, ...within(one)].some(({ space }) => isMain(space))) ||
+    workbook.children.some((child) => child.space === workbook.space && child.name !== "extLst" && foreignIn(child));
+  const odd = oddNotation(within(workbook));
+  const strange = workbook.children.find(({ space, name }) => isMain(space) && !USUAL.includes(name));
+  return [
+    ...(strange
+      ? [added(FILE, `holds a part that Canfall's own workbook does not have (${strange.name.slice(0, 40)})`)]
+      : []),
+    ...(twofold ? [misleading(FILE, "lists parts that only some programs read")] : []),
+    ...(odd === "" ? [] : [misleading(FILE, `writes a setting in a way that programs read differently (${odd})`)]),
+  ];
 }
 
 const IN_RULES = ["formula", "formula1", "formula2"];
@@ -171,6 +193,13 @@ function reachingRules(frames: ReadonlyMap<string, XmlElement>): Finding[] {
         misleading(name, "a rule fetches something from outside the file", "", shortened(text, 60), "out"),
       ),
   );
+}
+
+function chosenFindings(frames: ReadonlyMap<string, XmlElement>): Finding[] {
+  const chosen = [...frames.values()].filter((frame) =>
+    [...within(frame)].some(({ name, given }) => name === "sheetView" && on(given.get("tabSelected"))),
+  );
+  return chosen.length > 1 ? [added(FILE, "opens with several sheets chosen: what is typed goes into each")] : [];
 }
 
 function reachingFindings({ sheets }: FileBook): Finding[] {
@@ -208,5 +237,6 @@ export function bookFindings(
     ...ambiguousFindings(book),
     ...reachingFindings(book),
     ...reachingRules(frames),
+    ...chosenFindings(frames),
   ];
 }

@@ -36,7 +36,6 @@ const USUAL_RELATIONS = [
   "sheetMetadata",
   "person",
   "usernames",
-  "revisionHeaders",
   "customXml",
   "customXmlProps",
   "thumbnail",
@@ -47,6 +46,7 @@ const NAMED_RELATIONS: Readonly<Record<string, string>> = {
   origin: "carries a signature, which this check does not look at",
   thumbnail: "carries a picture of a workbook, which folders show",
   customXml: "carries data of another program",
+  revisionHeaders: "carries a record of changes, which this check does not look at",
 };
 /** What may lead out of a file without being fetched when it is opened. */
 const LEADS_OUT = ["hyperlink", "externalLink"];

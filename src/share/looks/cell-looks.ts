@@ -1,27 +1,26 @@
-import { columnLetters } from "../../cells/letters";
 import { firstCell } from "../../cells/places";
-import { addressParts, placeName } from "../../cells/sheet-area";
+import { placeName } from "../../cells/sheet-area";
 import type { CellSpec } from "../../workbook/form/sheet-spec";
 import type { FileCell } from "../../xlsx/parts/file-cell";
-import { isMain } from "../../xlsx/parts/namespaces";
 import type { BookSheet } from "../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../finding";
 import { contrast } from "./colours";
 import type { FileLooks, Look } from "./file-looks";
 import { namesLanguage } from "./languages";
 import { ownLook } from "./own-look";
-import type { OwnSheet } from "./own-sheet";
 import { coloured, IN_QUOTES, isRounding, readable, shownText, shownWidth, wordsOf } from "./shown";
 
 const LEAST_CONTRAST = 3;
 const SMALLER = 0.9;
-const LARGER = 1.25;
+const LARGER = 1.2;
 const MOST_INDENT = 1;
 /** Signs that a format may add without changing what is read. */
 const MOST_BLANKS = 4;
-const PAPER = "ffffff";
 const HIDING = ["fill", "centerContinuous", "distributed"];
+/** At what side of its cell a text that is too long for it goes on, where its alignment names none. */
+const TEXT_GOES_ON = "left";
+/** A text of so many signs may be longer than its cell. */
+const LONG = 4;
 
 /** The formats of numbers that programs give a cell without one, after those of the cells that it calculates with. */
 const PLAIN_NUMBER = /^(#,##)?0(\.[0#]{1,4})$/;
@@ -82,6 +81,15 @@ const RECORD = "shows a picture or a record in place of its value";
 const OTHER_PAPER = "has another colour behind it than in the workbook";
 const paperSaid = (own: Look, seen: Look) => seen.fill !== own.fill && seen.fill !== "pattern";
 
+/** Whether a cell has a text that may be longer than it; a line that a person ended breaks it anyway. */
+const isLong = ({ value, error }: FileCell): boolean =>
+  error === undefined && typeof value === "string" && value.length > LONG && !value.includes("\n");
+
+const sideOf = ({ across }: Look) => (across === "general" ? TEXT_GOES_ON : across);
+/** Whether a text that may run on beyond its cell does so at another side. */
+const isAsideOf = (cell: FileCell, own: Look, seen: Look): boolean =>
+  isLong(cell) && !HIDING.includes(seen.across) && sideOf(seen) !== sideOf(own) && !(own.wrapped && seen.wrapped);
+
 /** What of a look hides or changes what a cell says. */
 function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined): Said[] {
   const said = (when: boolean, what: string, was = "", is = ""): Said[] => (when ? [{ what, was, is }] : []);
@@ -105,6 +113,14 @@ function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined)
     ...said(seen.backwards, "its signs run from right to left"),
     ...said(seen.indent > own.indent + MOST_INDENT, "its text is moved out of sight"),
     ...said(seen.shrunk && !own.shrunk && own.wrapped, "its text is shrunk to fit"),
+    ...said(
+      isAsideOf(cell, own, seen),
+      "its text begins at another side of its cell, where a part of it can be cut off",
+    ),
+    ...said(
+      seen.wrapped && !own.wrapped && isLong(cell),
+      "its text is broken into lines for which its row has no room",
+    ),
     ...said(!seen.wrapped && own.wrapped && !own.shrunk && String(cell.value ?? "").length > 30, "its text is cut off"),
     ...said(cell.rich === true, "pieces of its text have looks of their own"),
     ...said(["1", "true"].includes(cell.given.get("ph") ?? ""), "shows how it is spoken above it"),
@@ -113,53 +129,10 @@ function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined)
 }
 
 /** What a cell with an empty text shows by its format; "" where that is nothing. */
-const wordsForNothing = ({ value, error }: FileCell, look: Look | undefined): string =>
+export const wordsForNothing = ({ value, error }: FileCell, look: Look | undefined): string =>
   value === "" && error === undefined && look ? wordsOf(look.format) : "";
 
 const isEmpty = (cell: FileCell) => cell.error === undefined && (cell.value ?? "") === "";
-
-/** Cells beside those of the workbook, over which its texts run on, that have a colour behind them. */
-export function besideFindings(
-  { name, places, used }: OwnSheet,
-  sheet: BookSheet,
-  frame: XmlElement,
-  { cells }: FileLooks,
-): Finding[] {
-  const last = {
-    row: Math.max(...used.map(({ row }) => row)),
-    column: Math.max(...used.map(({ column }) => column)),
-  };
-  const isPlain = (style: number) => (cells[style]?.fill ?? PAPER) === PAPER;
-  const rows = sheet.rows
-    .filter(({ number, style = 0 }) => number <= last.row && !isPlain(style))
-    .map(({ number }) => misleading(`${name}, row ${number}`, OTHER_PAPER, "", "", "beside"));
-  const words = [...sheet.cells].flatMap(([address, cell]) => {
-    const said = places.has(address) ? "" : wordsForNothing(cell, cells[Number(cell.given.get("s") ?? 0)]);
-    return said === ""
-      ? []
-      : [
-          misleading(
-            placeName(name, address),
-            `shows "${said}" by its number format, and holds nothing`,
-            "",
-            said,
-            "stray",
-          ),
-        ];
-  });
-  const beside = [...sheet.cells].flatMap(([address, { given }]) => {
-    if (isPlain(Number(given.get("s") ?? 0)) || places.has(address)) return [];
-    const { row, column } = addressParts(address);
-    const isNear = row <= last.row && column <= last.column;
-    return isNear ? [misleading(placeName(name, address), OTHER_PAPER, "", "", "beside")] : [];
-  });
-  const columns = childrenOf(childOf(frame, isMain, "cols"), isMain, "col")
-    .filter(({ given }) => Number(given.get("min")) <= last.column && !isPlain(Number(given.get("style") ?? 0)))
-    .map(({ given }) =>
-      misleading(`${name}, column ${columnLetters(Number(given.get("min")))}`, OTHER_PAPER, "", "", "beside"),
-    );
-  return [...words, ...rows, ...columns, ...beside];
-}
 
 /** The look that a file gives a cell. */
 export const lookOf = ({ cells }: FileLooks, cell: FileCell | undefined): Look | undefined =>

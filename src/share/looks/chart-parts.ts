@@ -1,5 +1,6 @@
 import { within, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { isStrange, on } from "./file-looks";
+import { on } from "./file-looks";
+import { isStrange } from "./fonts";
 
 /** What charts of the workbook are made of, and what programs add to them without showing anything else. */
 const PARTS: ReadonlySet<string> = new Set(

@@ -7,6 +7,7 @@ import { areColumnsOtherwise, isAltered, isFaint, isLabelled, isLaidOtherwise, i
 import { areOddWords, isOddSetting, NO_WORDS, saysOther, strangePart } from "./chart-parts";
 import { isArranged, isFilledWith, keepsOther, rangeOn } from "./chart-series";
 import { contrast } from "./colours";
+import { foreignIn, isDrawn } from "./foreign";
 import type { OwnSheet } from "./own-sheet";
 
 /** Formats that show a number or a day as it is: no scale, no further digits or words. */
@@ -21,6 +22,8 @@ const FILLED_IN = ["blipFill", "gradFill", "pattFill"];
 /** A series that programs leave out by a list of their own. */
 const LEFT_OUT = /^filtered\w*Series$/;
 const KINDS = { bar: "barChart", line: "lineChart", scatter: "scatterChart" } as const;
+/** Where programs put what others do not read; what is in it is looked at by its name. */
+const APART = ["extLst", "AlternateContent"];
 const LEAST_LETTERS = 600;
 const PAPER = "ffffff";
 
@@ -159,7 +162,7 @@ export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly st
       (type === "bar" && drawn.some(({ colour }, i) => !series[i] || !isFilledWith(colour, series[i])));
     const isOwn = own.charts[index] !== undefined;
     const arranged = !isOwn || isArranged(own.charts[index]!, own.name, series);
-    const strangely = strangePart(drawing.all);
+    const strangely = strangePart(drawing.all) ?? foreignIn(drawing.all[0]!, isDrawn, APART)?.name;
     const unread = drawing.all.some(
       (one) => isTurned(one) || areOddWords(one) || (WORDS_IN.includes(one.name) && isFaint(one)),
     );

@@ -85,7 +85,7 @@ function exchanged(wanted: ReadonlyMap<string, Rule>, here: ReadonlyMap<string, 
   return sorted.find(({ own, seen }, index) =>
     sorted
       .slice(index + 1)
-      .some((later) => later.seen.order < seen.order && [...own.places].some((place) => later.own.places.has(place))),
+      .some((later) => later.seen.order <= seen.order && [...own.places].some((place) => later.own.places.has(place))),
   )?.own;
 }
 

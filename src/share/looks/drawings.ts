@@ -8,6 +8,7 @@ import { added, type Finding, misleading } from "../finding";
 import { shortened } from "../shortened";
 import { chartFindings, inOwnOrder } from "./charts";
 import { FAR, isFarOff } from "./far-beside";
+import { foreignIn, isDrawn } from "./foreign";
 import type { OwnSheet } from "./own-sheet";
 
 const NOTE = "a note";
@@ -33,20 +34,32 @@ interface Placed {
 }
 
 const childNamed = (parent: XmlElement | undefined, name: string) => parent?.children.find((one) => one.name === name);
-const numberIn = (parent: XmlElement | undefined, name: string) => Number(childNamed(parent, name)?.text ?? Number.NaN);
+const PLACE = /^\s*-?\d+\s*$/;
+const numberIn = (parent: XmlElement | undefined, name: string) => {
+  const text = childNamed(parent, name)?.text ?? "";
+  return PLACE.test(text) ? Number(text) : Number.NaN;
+};
 const WIDTH_OF_A_COLUMN_EMU = 500_000;
 const HEIGHT_OF_A_ROW_EMU = 190_000;
+
+const CORNERS = ["from", "to", "ext", "pos", "col", "row", "colOff", "rowOff"];
 
 /** How far from its cell a corner may be [EMU]: further is no place by cells. */
 const MOST_OFFSET_EMU = 20_000_000;
 
 function boxOf(anchor: XmlElement): Placed["box"] {
+  const names = [anchor, ...anchor.children].map(({ children }) => children.map(({ name }) => name));
+  if (names.some((all) => CORNERS.some((name) => all.indexOf(name) !== all.lastIndexOf(name)))) return null;
   const [from, to, extent] = ["from", "to", "ext"].map((name) => childNamed(anchor, name));
   const offsets = [from, to].flatMap((corner) => ["colOff", "rowOff"].map((name) => numberIn(corner, name)));
   if (offsets.some((offset) => offset < 0 || offset > MOST_OFFSET_EMU)) return null;
   const [top, left] = [numberIn(from, "row"), numberIn(from, "col")];
   if (!Number.isFinite(top) || !Number.isFinite(left)) return null;
-  if (to) return { top: top + 1, left: left + 1, bottom: numberIn(to, "row") + 1, right: numberIn(to, "col") + 1 };
+  if (to) {
+    const [bottom, right] = [numberIn(to, "row"), numberIn(to, "col")];
+    if (!(bottom >= top && right >= left)) return null;
+    return { top: top + 1, left: left + 1, bottom: bottom + 1, right: right + 1 };
+  }
   const size = (name: string, one: number) => Math.ceil(Number(extent?.given.get(name) ?? 0) / one);
   return {
     top: top + 1,
@@ -66,6 +79,8 @@ function frameSaid(inside: readonly XmlElement[]): string {
   if (OFF.includes(given("clientData", "fPrintsWithSheet"))) return "is not printed";
   if (inside.some(({ name }) => name === "hlinkClick" || name === "hlinkHover"))
     return "leads elsewhere when it is chosen";
+  const turned = ["rot", "flipH", "flipV"].some((name) => !["", "0", "false"].includes(given("xfrm", name)));
+  if (turned) return "is turned";
   if (given("graphicFrame", "macro") !== "") return "runs something when it is chosen";
   const words = given("cNvPr", "descr") || given("cNvPr", "title");
   return words === "" ? "" : `says "${shortened(words, 60)}" to those who hear it`;
@@ -81,7 +96,11 @@ function placedIn({ parts }: FileBook, part: string): Placed[] {
     const id = charts[0]?.spaced(isRelations, "id");
     const relation = relations.find((one) => one.id === id && one.kind === "chart");
     const picture = inside.some(({ name }) => name === "pic");
-    const more = picture || charts.length > 1 || inside.some(({ name }) => BESIDE_CHART.includes(name));
+    const more =
+      foreignIn(anchor, isDrawn) !== undefined ||
+      picture ||
+      charts.length > 1 ||
+      inside.some(({ name }) => BESIDE_CHART.includes(name));
     return {
       frame: frameSaid(inside),
       what: relation && !more ? "a chart" : picture ? "a picture" : "a drawing or text box",
@@ -133,6 +152,12 @@ function isInPlace(own: Box, box: Box | null): boolean {
 const isNote = ({ children }: XmlElement) =>
   children.some(({ name, given }) => name === "ClientData" && given.get("ObjectType") === "Note");
 
+/** Whether a style hides a shape, and says nothing else of that. */
+function isHiddenBy(style: string): boolean {
+  const said = style.split(";").flatMap((one) => (/^\s*visibility\s*:/i.test(one) ? [one.split(":")[1]!.trim()] : []));
+  return said.length > 0 && said.every((one) => one.toLowerCase() === "hidden");
+}
+
 /** Cells with notes, and whether a note is always open. */
 function noteFindings(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[] {
   const relations = relationsOf(book.parts, sheet.part);
@@ -140,17 +165,18 @@ function noteFindings(book: FileBook, own: OwnSheet, sheet: BookSheet): Finding[
     relations
       .filter((one) => one.kind === kind && book.parts.has(one.part))
       .map(({ part }) => xmlTree(textOf(book.parts, part)));
+  const talks = relations.some(({ type }) => type.endsWith("/threadedComment"));
   const notes = trees("comments").flatMap((tree) => [...within(tree)].filter(({ name }) => name === "comment"));
   const vml = trees("vmlDrawing").flatMap((tree) => [...within(tree)]);
   const open = vml.some(
-    (shape) =>
-      shape.name === "Visible" || (isNote(shape) && !/visibility\s*:\s*hidden/i.test(shape.given.get("style") ?? "")),
+    (shape) => shape.name === "Visible" || (isNote(shape) && !isHiddenBy(shape.given.get("style") ?? "")),
   );
   const drawn = vml.filter(({ name }) => VML_SHAPES.includes(name));
   const controls = vml.filter(({ name, given }) => name === "ClientData" && given.get("ObjectType") !== "Note");
   const shapes = [...drawn.filter((shape) => !isNote(shape)), ...controls];
   return [
     ...notes.map(({ given }) => added(`${own.name}!${given.get("ref") ?? ""}`, `has ${NOTE}`, "", "", NOTE)),
+    ...(talks && notes.length === 0 ? [added(own.name, "has remarks of a conversation", "", "", NOTE)] : []),
     ...(open ? [misleading(own.name, "a note is always open and can lie over figures")] : []),
     ...(shapes.length > 0 ? [misleading(own.name, "holds form controls or drawings laid over its cells")] : []),
   ];

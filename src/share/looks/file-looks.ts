@@ -4,6 +4,7 @@ import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { childOf, childrenOf, within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
 import { BUILT_IN } from "./built-in-formats";
 import { colourOf, themeColours } from "./colours";
+import { isStrange } from "./fonts";
 import { twofoldIn } from "./twofold";
 
 /** How a cell looks, as far as looks can hide or change what it says. */
@@ -41,16 +42,12 @@ export interface Look {
 
 /** Formats that a file need not list and that programs of different countries show in different ways. */
 const UNLISTED = '"a number format that each country shows its own way"';
+/** Up to here a number means a format that programs know themselves, whatever a file lists for it. */
+const LAST_KNOWN = 163;
 const SIDES = ["left", "right", "top", "bottom", "start", "end"];
 const THIN = ["none", "hair", "thin", "dotted", "dashed", "dashDot", "dashDotDot"];
 export const isThick = (style: string | undefined): boolean => !THIN.includes(style ?? "none");
 const SYMBOL_CHARSET = "2";
-/** Fonts whose letters look like letters, as spreadsheet programs offer them; any other may show other signs. */
-const TEXT_FONTS =
-  /^(calibri|carlito|aptos|arial|liberation|helvetica|cambria|caladea|times|courier|consolas|segoe ui|tahoma|verdana|georgia|trebuchet|noto s|noto mono|dejavu|roboto|open sans|lato|inter|ubuntu|cantarell|candara|corbel|constantia|franklin|century|garamond|book antiqua|palatino|gill sans|san francisco|menlo|monaco|geneva|lucida|microsoft sans|ms sans|ms p?gothic|ms p?mincho|yu gothic|meiryo|simsun|nsimsun|simhei|microsoft yahei|malgun|gulim|dotum|pmingliu|microsoft jhenghei|sans|serif|system)/i;
-/** Fonts of signs, those whose lines are far taller than their letters, and lists of several fonts. */
-const NOT_LETTERS = /symbol|dings|emoji|icon|barcode|marlett|math|[;,]/i;
-
 export const on = (value: string | undefined): boolean => value === "1" || value === "true" || value === "on";
 const flag = (element: XmlElement | undefined) => element !== undefined && on(element.given.get("val") ?? "1");
 
@@ -94,9 +91,6 @@ function themeFonts(theme: XmlElement | null): Record<string, string | undefined
   return { minor: latin("minorFont"), major: latin("majorFont") };
 }
 
-/** Whether the letters of a font may look like other signs. */
-export const isStrange = (font: string) => NOT_LETTERS.test(font) || !TEXT_FONTS.test(font.trim());
-
 /** The looks of the styles and the theme of a file. */
 export function fileLooks({ parts, main, workbook }: Pick<FileBook, "parts" | "main" | "workbook">): FileLooks {
   const relations = relationsOf(parts, main);
@@ -113,9 +107,9 @@ export function fileLooks({ parts, main, workbook }: Pick<FileBook, "parts" | "m
     .map(({ given }) => (given.get("rgb") ?? "").slice(-6).toLowerCase());
   const colour = (of: XmlElement | undefined, automatic: string) => colourOf(of, theme, indexed, automatic);
   const formats = new Map(
-    list("numFmts", "numFmt").map(
-      ({ given }) => [given.get("numFmtId"), given.get("formatCode") ?? "General"] as const,
-    ),
+    list("numFmts", "numFmt")
+      .map(({ given }) => [given.get("numFmtId") ?? "", given.get("formatCode") ?? "General"] as const)
+      .map(([id, code]) => [id, Number(id) > LAST_KNOWN || BUILT_IN[Number(id)] === code ? code : UNLISTED] as const),
   );
   const [fonts, fills, borders] = [list("fonts", "font"), list("fills", "fill"), list("borders", "border")];
   const cells = list("cellXfs", "xf").map((xf): Look => {
@@ -167,6 +161,11 @@ export function fileLooks({ parts, main, workbook }: Pick<FileBook, "parts" | "m
 const LARGEST_LAID = 15.4;
 const LEAST_LAID = 8.25;
 const RAISED = ["superscript", "subscript"];
+/** What a conditional format may be made of without doing more than colour. */
+const LAID =
+  "font b i u color name family charset scheme fill patternFill fgColor bgColor border left right top bottom start end vertical horizontal diagonal numFmt strike condense extend protection".split(
+    " ",
+  );
 
 /** Whether an element of a conditional format does more than colour: programs write a usual font and size. */
 function isOddLaid({ name, given }: XmlElement): boolean {
@@ -178,7 +177,7 @@ function isOddLaid({ name, given }: XmlElement): boolean {
   if (name === "charset") return value === SYMBOL_CHARSET;
   if (name === "alignment") return given.size > 0;
   if (name === "patternFill") return !["solid", "none"].includes(given.get("patternType") ?? "solid");
-  return name === "gradientFill";
+  return !LAID.includes(name);
 }
 
 /** The colours that a conditional format lays over a cell, as `rrggbb`; null where it leaves them. */

@@ -1,7 +1,8 @@
 import type { XmlElement } from "../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../finding";
 import { shortened } from "../shortened";
-import { isStrange, on } from "./file-looks";
+import { on } from "./file-looks";
+import { isStrange } from "./fonts";
 import type { OwnSheet } from "./own-sheet";
 
 /** The footers that the pages of a sheet have. */
@@ -21,6 +22,7 @@ export const CODE = /\b[0-9a-f]{4}(?: [0-9a-f]{4}){3}\b/;
 /** Whether the words of a header or footer are in signs, in huge or tiny letters, or pushed over the page. */
 const isUnreadable = (text: string): boolean =>
   UNREADABLE.test(text) ||
+  [/&P/gi, /&N/gi].some((page) => (text.match(page) ?? []).length > 1) ||
   [...text.matchAll(FONT)].some(([, font = ""]) => font !== "-" && isStrange(font)) ||
   text.split(/\r\n|\n|\r/).length > MOST_LINES;
 

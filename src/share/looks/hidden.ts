@@ -7,8 +7,14 @@ import { type Finding, misleading } from "../finding";
 import { on } from "./file-looks";
 import type { OwnSheet } from "./own-sheet";
 
+/** A column without a width of its own may be narrower, by the font of another program; one with its own is full of text. */
 const NARROW = 0.85;
+const NARROWER_THAN_SET = 0.93;
+/** A row without a height of its own may be lower, in the font of another program; one with its own is full of text. */
 const LOW = 0.75;
+const LOWER_THAN_SET = 0.94;
+/** How many times its own room a sheet may take before a page that holds it is too small to read. */
+const MOST_ROOM = 1.8;
 const WIDE = 3;
 const USUAL_WIDTH = 8.43;
 const USUAL_DIGITS = 9;
@@ -59,18 +65,25 @@ function listsOnce(frame: XmlElement): boolean {
   return listed.every((given, i) => i === 0 || Number(given.get("min")) > Number(listed[i - 1]!.get("max")));
 }
 
+const sum = (sizes: readonly number[]) => sizes.reduce((all, size) => all + size, 0);
+
 function columnFindings(own: OwnSheet, frame: XmlElement): Finding[] {
   if (!listsOnce(frame)) return [misleading(own.name, "lists a column twice, of which programs read one or the other")];
   const last = Math.max(own.widths.length, ...own.used.map(({ column }) => column));
   const used = new Set(own.used.map(({ column }) => column));
-  return columnsOf(frame, last).flatMap(({ width, hidden, grouped, spoken }, index) => {
+  const columns = columnsOf(frame, last);
+  const seen = columns.map(({ width, hidden }, index) => (hidden || own.hidden.has(index + 1) ? 0 : width));
+  const wide = columns.map((_, index) => (own.hidden.has(index + 1) ? 0 : (own.widths[index] ?? USUAL_WIDTH)));
+  if (sum(seen) > MOST_ROOM * sum(wide)) return [misleading(own.name, "its columns are so wide that its pages shrink")];
+  return columns.flatMap(({ width, hidden, grouped, spoken }, index) => {
     if (!used.has(index + 1) || own.hidden.has(index + 1)) return [];
     const where = `${own.name}, column ${columnLetters(index + 1)}`;
     const wanted = own.widths[index] ?? USUAL_WIDTH;
     if (hidden || width === 0) return [misleading(where, "is hidden", "in sight", "hidden", "column")];
     if (grouped) return [misleading(where, "is in a group that can be folded away", "", "grouped", "column")];
     if (spoken) return [misleading(where, SPOKEN, "", "", "column")];
-    if (width < NARROW * wanted) return [misleading(where, "is too narrow", `${wanted}`, `${width}`, "column")];
+    if (width < (own.widths[index] === undefined ? NARROW : NARROWER_THAN_SET) * wanted)
+      return [misleading(where, "is too narrow", `${wanted}`, `${width}`, "column")];
     if (width > WIDE * wanted + 2) return [misleading(where, "is far too wide", `${wanted}`, `${width}`, "column")];
     return [];
   });
@@ -85,6 +98,15 @@ function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Findin
   const usual = Number(format?.get("defaultRowHeight") ?? USUAL_HEIGHT);
   const listed = new Map(sheet.rows.map((row) => [row.number, row.given]));
   const allHidden = on(format?.get("zeroHeight"));
+  const rows = Array.from({ length: Math.max(...used) }, (_, index) => index + 1);
+  const heights = rows.map((row) =>
+    on(listed.get(row)?.get("hidden")) ? 0 : Number(listed.get(row)?.get("ht") ?? usual),
+  );
+  const tall = rows.find((row, index) => !used.has(row) && heights[index]! > TALLEST);
+  if (tall !== undefined)
+    return [misleading(`${own.name}, row ${tall}`, "is far too tall", "", `${heights[tall - 1]} pt`)];
+  if (sum(heights) > MOST_ROOM * sum(rows.map((row) => own.heights[row] ?? USUAL_HEIGHT)))
+    return [misleading(own.name, "its rows are so tall that its pages shrink or its end is far down")];
   return [...used].flatMap((row) => {
     const given = listed.get(row);
     const where = `${own.name}, row ${row}`;
@@ -100,7 +122,7 @@ function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Findin
     if (height > TALLEST && wanted <= TALLEST) {
       return [misleading(where, "is far too tall", `${wanted} pt`, `${height} pt`, "row")];
     }
-    if (height < LEAST_HEIGHT || height < LOW * wanted) {
+    if (height < LEAST_HEIGHT || height < (row in own.heights ? LOWER_THAN_SET : LOW) * wanted) {
       return [misleading(where, "is too low", `${wanted} pt`, `${height} pt`, "row")];
     }
     return [];

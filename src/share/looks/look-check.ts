@@ -2,17 +2,20 @@ import { cellAt } from "../../cells/places";
 import { areaOf } from "../../cells/sheet-area";
 import { namesOf } from "../../workbook/form/build";
 import type { SheetSpec } from "../../workbook/form/sheet-spec";
-import { type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
+import { type BookSheet, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
+import { within, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { EVIDENCE } from "../copy/evidence-rows";
 import { type Finding, misleading } from "../finding";
+import { besideFindings } from "./beside";
 import { bookFindings } from "./book-settings";
-import { besideFindings, cellLookFindings, lookOf } from "./cell-looks";
+import { cellLookFindings, lookOf } from "./cell-looks";
 import { conditionalFindings } from "./conditional";
 import { drawingFindings } from "./drawings";
 import { farFindings } from "./far-beside";
 import { type FileLooks, fileLooks } from "./file-looks";
 import { hiddenFindings } from "./hidden";
 import { ownSheetFindings, strayFindings } from "./look-alike";
+import { oddNotation } from "./notations";
 import { type OwnSheet, ownSheet } from "./own-sheet";
 import { propertyFindings } from "./properties";
 import { sheetFrame } from "./sheet-frame";
@@ -32,6 +35,15 @@ function styleFindings({ twofold, usualSize }: FileLooks): Finding[] {
       ? [misleading("the file", "measures its columns by another font", `${USUAL_SIZE} pt`, `${usualSize} pt`)]
       : []),
   ];
+}
+
+/** What of a sheet is written in a way that programs read differently. */
+function notationFindings(name: string, { rows, cells }: BookSheet, frame: XmlElement): Finding[] {
+  const odd =
+    oddNotation(within(frame)) ||
+    oddNotation(rows.map(({ given }) => ({ name: "row", given }))) ||
+    oddNotation([...cells.values()].map(({ given }) => ({ name: "c", given })));
+  return odd === "" ? [] : [misleading(name, `is written in a way that programs read differently (${odd})`)];
 }
 
 /**
@@ -77,7 +89,8 @@ export function lookFindings(
         ...besideFindings(one, sheet, frame, looks),
         ...strayFindings(one, sheet),
         ...hiddenFindings(one, sheet, frame),
-        ...viewAndPrintFindings(one, frame, code),
+        ...notationFindings(one.name, sheet, frame),
+        ...viewAndPrintFindings(book, one, sheet, frame, code),
         ...typedCheckFindings(one, frame),
         ...(specs.length > 1 ? protectionFindings(one, frame) : []),
         ...conditionalFindings(one, frame, looks),

@@ -24,6 +24,8 @@ export interface OwnSheet {
   checks: readonly CheckSpec[];
   /** Rows after which a new page begins. */
   pageEnds: readonly number[];
+  /** Pages beside each other on which its columns are printed. */
+  pagesAcross: number;
   /** It takes as many pages as it needs. */
   manyPages: boolean;
   /** Rows and columns that stay in sight. */
@@ -63,6 +65,7 @@ export function ownSheet(spec: SheetSpec, specs: readonly SheetSpec[]): OwnSheet
     charts: spec.charts ?? [],
     checks: spec.checks ?? [],
     pageEnds: spec.pageEnds ?? [],
+    pagesAcross: spec.pagesAcross ?? 1,
     manyPages: spec.pageEnds !== undefined || spec.pages === 0,
     frozen: { rows: spec.frozenRows ?? 0, columns: spec.frozenColumns ?? 0 },
     printed: spec.printed ?? null,

@@ -51,6 +51,8 @@ export function printFindings(own: OwnSheet, frame: XmlElement, code: string): F
   const across = childrenOf(childOf(frame, isMain, "colBreaks"), isMain, "brk").filter(({ given }) =>
     on(given.get("man")),
   );
+  if ((fits && Number(setup?.get("fitToWidth") ?? 1) > own.pagesAcross) || across.length > 0)
+    found.push(added(own.name, "is printed with columns on pages of their own"));
   if (breaks.length > MOST_BREAKS || across.length > MOST_BREAKS_ACROSS)
     found.push(misleading(own.name, "is printed over many pages"));
   if ((setup?.get("errors") ?? "displayed") !== "displayed") {

@@ -8,7 +8,7 @@ import { CODE } from "./footers";
 const FILE = "the file";
 const PROPERTIES = /\/(core-properties|extended-properties|custom-properties)$/;
 /** What programs show of a file beside its name; the workbook leaves these blank. */
-const SHOWN = ["title", "subject", "description", "keywords", "category", "contentStatus"];
+const SHOWN = ["title", "subject", "description", "keywords", "category", "contentStatus", "HyperlinkBase"];
 const MARKED_AS_FINAL = "_MarkAsFinal";
 
 const isFinal = ({ name, given }: XmlElement) => name === "property" && given.get("name") === MARKED_AS_FINAL;

@@ -1,6 +1,9 @@
 import { isMain } from "../../xlsx/parts/namespaces";
 import { childOf, childrenOf, within, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { BUILT_IN } from "./built-in-formats";
+import { NOT_LETTERS } from "./fonts";
+import { foreignIn } from "./foreign";
+import { oddNotation } from "./notations";
 
 /** Formats that mean the same wherever they are listed. */
 const FIXED_FORMATS = [1, 2, 3, 4, 9, 10, 11, 49];
@@ -26,6 +29,10 @@ const isOddTheme = (theme: XmlElement | null): boolean =>
       }),
     );
 
+/** Whether a theme has a font of signs for any country. */
+const hasSigns = (theme: XmlElement | null): boolean =>
+  [...(theme ? within(theme) : [])].some(({ given }) => NOT_LETTERS.test(given.get("typeface") ?? ""));
+
 const LEFT_TO_STYLE = ["numFmtId", "fontId", "fillId", "borderId"];
 
 /** Whether a look leaves out what its named style gives, which programs take from there or from the first of the list. */
@@ -41,6 +48,7 @@ function leavesOut(root: XmlElement): boolean {
 /** What in the styles and the theme programs read in one way or in another. */
 export function twofoldIn(root: XmlElement | undefined, theme: XmlElement | null): string {
   if (isOddTheme(theme)) return "has a theme whose colours programs show in different ways";
+  if (hasSigns(theme)) return "has a theme whose fonts are of signs on some machines";
   if (!root) return "";
   const all = [...within(root)];
   if (all.some(({ space }) => isMain(space) && space !== root.space)) {
@@ -50,7 +58,9 @@ export function twofoldIn(root: XmlElement | undefined, theme: XmlElement | null
     return "gives a colour twice, of which programs read one or the other";
   }
   if (leavesOut(root)) return "leaves looks to its named styles, which programs read in different ways";
-  if (all.some(({ name }) => name === "AlternateContent")) return "lists looks that only some programs read";
+  if (foreignIn(root)) return "lists looks that only some programs read";
+  const odd = oddNotation(all);
+  if (odd !== "") return `writes a look in a way that programs read differently (${odd})`;
   const twice = (of: XmlElement, but: readonly string[] = []) => {
     const names = of.children.map(({ name }) => name).filter((name) => !but.includes(name));
     return new Set(names).size < names.length;

@@ -1,9 +1,12 @@
-import { isMain } from "../../xlsx/parts/namespaces";
+import { isMain, isRelations } from "../../xlsx/parts/namespaces";
+import { relationsOf } from "../../xlsx/parts/relations";
 import type { SheetElement } from "../../xlsx/parts/sheet-order";
+import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
 import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { added, type Finding, misleading } from "../finding";
 import { shortened } from "../shortened";
 import { on } from "./file-looks";
+import { foreignIn } from "./foreign";
 import type { OwnSheet } from "./own-sheet";
 import { printFindings } from "./printed";
 
@@ -14,6 +17,7 @@ const ZOOM_OF: Readonly<Record<string, readonly string[]>> = {
   pageBreakPreview: ["zoomScaleSheetLayoutView"],
 };
 const FIRST = "A1";
+const PASSWORDS = ["password", "hashValue"];
 /** Elements that a sheet of the workbook has, or that programs add without showing anything else. */
 const USUAL: ReadonlySet<string> = new Set<SheetElement>([
   "sheetPr",
@@ -101,14 +105,15 @@ function viewFindings(own: OwnSheet, frame: XmlElement): Finding[] {
   );
 }
 
-/** An element below one that only some programs read; what a program adds in its own list is shown by no other part. */
-function foreignIn({ children, space }: XmlElement): XmlElement | undefined {
-  for (const child of children) {
-    if (child.name === "extLst") continue;
-    const found = child.space === space ? foreignIn(child) : child;
-    if (found) return found;
-  }
-  return undefined;
+/** What a sheet shows by a relation that it does not have as it is written; some programs find it by another case of its name. */
+function lostParts({ parts }: FileBook, own: OwnSheet, part: string, frame: XmlElement): Finding[] {
+  const known = new Set(relationsOf(parts, part).map(({ id }) => id));
+  return frame.children.flatMap((child) => {
+    const id = child.spaced(isRelations, "id");
+    return id === undefined || known.has(id)
+      ? []
+      : [misleading(own.name, `holds a ${child.name} to which nothing in the file leads`)];
+  });
 }
 
 function otherParts(own: OwnSheet, frame: XmlElement): Finding[] {
@@ -164,15 +169,28 @@ export function protectionFindings(own: OwnSheet, frame: XmlElement): Finding[] 
   const allowed = ["formatCells", "insertRows", "deleteRows", "insertColumns", "deleteColumns"].some((name) =>
     ["0", "false"].includes(given?.get(name) ?? "1"),
   );
-  if (given && on(given.get("sheet")) && !allowed) return [];
-  return [added(own.name, "its protection was taken off or loosened")];
+  const isOn = on(given?.get("sheet"));
+  return [
+    ...(isOn && !allowed ? [] : [added(own.name, "its protection was taken off or loosened")]),
+    ...(isOn && PASSWORDS.some((name) => given?.has(name)) ? [added(own.name, "is protected with a password")] : []),
+    ...(isOn && on(given?.get("selectLockedCells"))
+      ? [misleading(own.name, "its cells cannot be chosen, so that nobody sees their formulas")]
+      : []),
+  ];
 }
 
 /** What of a sheet's view, print and other parts shows other than the workbook's own sheet. */
-export const viewAndPrintFindings = (own: OwnSheet, frame: XmlElement, code: string): Finding[] => [
+export const viewAndPrintFindings = (
+  book: FileBook,
+  own: OwnSheet,
+  { part }: BookSheet,
+  frame: XmlElement,
+  code: string,
+): Finding[] => [
   ...viewFindings(own, frame),
   ...printFindings(own, frame, code),
   ...otherParts(own, frame),
+  ...lostParts(book, own, part, frame),
   ...linkFindings(own, frame),
   ...promptFindings(own, frame),
 ];

@@ -11,6 +11,9 @@ import { FURTHER_KINDS } from "./further-kinds";
 import { LOOK_KINDS } from "./kinds";
 import { PACKED_KINDS } from "./packed-kinds";
 import { SHEET_KINDS } from "./sheet-kinds";
+import { SIXTH_FILE_KINDS } from "./sixth-file-kinds";
+import { SIXTH_KINDS } from "./sixth-kinds";
+import { SIXTH_SHEET_KINDS } from "./sixth-sheet-kinds";
 
 /** Every kind of forged audit; `npm run proof:forged` tries all of them, and those that openpyxl makes. */
 export const AUDIT_KINDS = [
@@ -27,4 +30,7 @@ export const AUDIT_KINDS = [
   ...CHART_KINDS,
   ...FIFTH_KINDS,
   ...FIFTH_CHART_KINDS,
+  ...SIXTH_KINDS,
+  ...SIXTH_SHEET_KINDS,
+  ...SIXTH_FILE_KINDS,
 ];

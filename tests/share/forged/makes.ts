@@ -40,6 +40,29 @@ export const at =
   (file) =>
     make(file, ...file.place(name));
 
+export const lookAt =
+  (name: string, address: string, change: CellLook): Make =>
+  (file) =>
+    file.look(name, address, change);
+export const font = (from: RegExp | string, to: string): CellLook => ({ font: (own) => own.replace(from, to) });
+export const colour = (given: string): CellLook => ({
+  font: (own) => own.replace(/<color[^>]*\/>/, "").replace(/(<sz [^>]*\/>)/, `$1<color ${given}/>`),
+});
+export const everyRow =
+  (name: string, height: (number: number) => number | string): Make =>
+  (file) =>
+    file.parts.set(
+      file.part(name),
+      file.parts
+        .get(file.part(name))!
+        .replace(
+          /<row r="(\d+)"(?: ht="[^"]*")?(?: customHeight="1")?/g,
+          (_, number: string) => `<row r="${number}" ht="${height(Number(number))}" customHeight="1"`,
+        ),
+    );
+export const rowOf = (name: string, row: number, given: string): Make =>
+  sheet(name, new RegExp(`<row r="${row}"(?: ht="[^"]*")?(?: customHeight="1")?`), `<row r="${row}" ${given}`);
+
 /** Adds a sheet with this root element. */
 export const addedSheet =
   (name: string, inside: string, kind = "worksheet"): Make =>
