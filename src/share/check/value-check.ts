@@ -26,7 +26,7 @@ function sameWords(stated: string, own: string): boolean {
 
 function same(given: Scalar, stated: Stated): boolean {
   if (typeof given === "string" && typeof stated === "string") return sameWords(stated, given);
-  return given instanceof NativeError || sameValue(stated, given) || (given === 0 && stated === null);
+  return given instanceof NativeError || sameValue(stated, given);
 }
 
 const scalarWords = (value: Stated | undefined, format: string) =>
@@ -76,6 +76,7 @@ export function valueFindings(
         ];
       }
       const format = formatAt(specs, key);
+      if (given === 0 && (stated ?? null) === null && readable(0, format) === "") return [];
       const [was, is] = [scalarWords(given, format), scalarWords(stated, format)];
       return [changed(placeName(spec.name, address), `shows ${is}; what was typed gives ${was}`, was, is, "shows")];
     });

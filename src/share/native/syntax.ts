@@ -1,11 +1,11 @@
 import { isFunction, isReference, type Token } from "@borgar/fx/xlsx";
 import { areaOf, type SheetArea } from "../../cells/sheet-area";
 import { argumentsOf, closing, tokensOf } from "../calls";
-import { NativeError, type Scalar, Unsure } from "./value";
+import { type Matrix, NativeError, type Scalar, Unsure } from "./value";
 
 /** A formula taken apart. */
 export type Node =
-  | { kind: "value"; value: Scalar }
+  | { kind: "value"; value: Scalar | Matrix }
   /** A reference, or a name, which has no area of its own. */
   | { kind: "cells"; text: string; area: SheetArea | null }
   | { kind: "call"; name: string; given: readonly Node[] }
@@ -29,6 +29,18 @@ const STRENGTH: Readonly<Record<string, number>> = {
   ":": 7,
 };
 const IN_FRONT = 6;
+
+/** What a token that is no more than a value is; undefined for any other. */
+function constantOf({ type, value }: Token): Scalar | undefined {
+  if (type === "number") return Number(value);
+  if (type === "string") return value.slice(1, -1).replaceAll('""', '"');
+  if (type === "bool") return value.toUpperCase() === "TRUE";
+  return type === "error" ? new NativeError(value) : undefined;
+}
+
+function unknown(): never {
+  throw new Unsure();
+}
 
 /** Reads the tokens of one formula from left to right. */
 class Reader {
@@ -59,14 +71,13 @@ class Reader {
     const token = this.tokens[this.at];
     if (!token) throw new Unsure();
     if (token.value === "(") return this.within((inside) => new Reader(inside, this.sheet).whole());
+    if (token.value === "{") return { kind: "value", value: this.listed() };
     this.at += 1;
     const { type, value } = token;
     if (type === "operator" && value === "-") return { kind: "minus", of: this.upTo(IN_FRONT) };
     if (type === "operator" && value === "+") return this.upTo(IN_FRONT);
-    if (type === "number") return { kind: "value", value: Number(value) };
-    if (type === "string") return { kind: "value", value: value.slice(1, -1).replaceAll('""', '"') };
-    if (type === "bool") return { kind: "value", value: value.toUpperCase() === "TRUE" };
-    if (type === "error") return { kind: "value", value: new NativeError(value) };
+    const constant = constantOf(token);
+    if (constant !== undefined) return { kind: "value", value: constant };
     if (isFunction(token)) {
       const given = this.within(argumentsOf);
       return { kind: "call", name: value.toUpperCase(), given: given.map((tokens) => argument(tokens, this.sheet)) };
@@ -74,6 +85,20 @@ class Reader {
     if (isReference(token) || type === "unknown")
       return { kind: "cells", text: value, area: areaOf(value, this.sheet) };
     throw new Unsure();
+  }
+
+  /** The values of a list such as `{1,2;3,4}`, which opens here. */
+  private listed(): Matrix {
+    const end = this.tokens.findIndex(({ value }, index) => index > this.at && value === "}");
+    if (end < 0) throw new Unsure();
+    const rows: Scalar[][] = [[]];
+    this.tokens.slice(this.at + 1, end).forEach((token, index) => {
+      if (index % 2 === 1 && token.value === ";") rows.push([]);
+      else if (index % 2 === 0) rows.at(-1)!.push(constantOf(token) ?? unknown());
+      else if (token.value !== ",") unknown();
+    });
+    this.at = end + 1;
+    return rows;
   }
 
   /** What is in the brackets that open here. */

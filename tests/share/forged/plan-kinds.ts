@@ -1,5 +1,6 @@
 import type { CellLook, ForgedFile } from "./forged-file";
 import type { Forgery } from "./kinds";
+import { everyRow } from "./makes";
 
 type Make = (file: ForgedFile) => void;
 
@@ -92,6 +93,32 @@ const KINDS: readonly (readonly [string, Make])[] = [
       );
       file.inBook("</sheets>", '<sheet name="Agreed" sheetId="96" r:id="rId96"/></sheets>');
     },
+  ],
+  ["a line of the Program hidden by a flag of 2", sheet("Program", '<row r="12" ', '<row r="12" hidden="2" ')],
+  [
+    "columns of the Program hidden by a flag of two digits",
+    sheet("Program", '<col min="3" ', '<col hidden="01" min="3" '),
+  ],
+  [
+    "zeros of the Program not shown by a flag of two digits",
+    sheet("Program", "<sheetView ", '<sheetView showZeros="00" '),
+  ],
+  ["rows of the Program so tall that its end is far down", everyRow("Program", () => 200)],
+  [
+    "a nought of the register that is left out",
+    (file) => file.cell("Register", "AK21", (tag) => tag.replace(/<v>0<\/v>/, "")),
+  ],
+  [
+    "looks of a plan in an element that some programs unwrap",
+    (file) => file.change("xl/styles.xml", "<cellXfs>", '<cellXfs><z:w xmlns:z="urn:z"><xf numFmtId="0"/></z:w>'),
+  ],
+  [
+    "the title of a plan at the other side of its cell",
+    (file) => file.look("Program", "A1", { align: 'horizontal="right"' }),
+  ],
+  [
+    "cells of the Program that cannot be chosen",
+    sheet("Program", "<sheetProtection ", '<sheetProtection selectLockedCells="1" '),
   ],
   [
     "the hash of a plan",

@@ -44,6 +44,8 @@ const NOTATIONS: readonly Kind[] = [
 ];
 
 const CELLS: readonly Kind[] = [
+  ["a limit as a number, by a formula with a list of values", (file) => file.value("Limits", "E49", 70)],
+  ["a nought that is left out", (file) => file.cell("Cost", "F99", (tag) => tag.replace(/<v>0<\/v>/, ""))],
   [
     "a long text in a line of its own broken into lines that its row has no room for",
     lookAt("Report", "A1", { align: 'wrapText="1"' }),
