@@ -21,6 +21,7 @@ export const FAR: readonly WideKind[] = [
   ["a note at the far end", "opens", () => altered(["xl/comments1.xml", 'ref="A3"', 'ref="XFD1048576"'])],
   ["a row at the far end", "opens", () => altered(lastRow(' ht="30" customHeight="1"'))],
   ["a cell at the far end", "refused", () => altered(cellAt("XFD1048576"))],
+  ["a check of a column of 450,000 rows", "opens", () => altered(cellAt("A450000"))],
   ["a cell in the last column", "opens", () => altered(cellAt("XFD20"))],
   [
     "twenty thousand cells in the last column",
