@@ -10,6 +10,7 @@ import { fileDrops } from "./files/file-drops";
 import { fileLine } from "./files/file-line";
 import { Files } from "./files/files";
 import { openFirst, readFirst } from "./files/open-first";
+import { asOpened } from "./files/share-copy";
 import { cellFont } from "./font";
 import { freeHost } from "./free-host";
 import type { Blank } from "./functions/arguments";
@@ -61,9 +62,9 @@ async function start(): Promise<(dropped: readonly File[]) => void> {
       ". ",
     );
   });
-  let toStep = (_id: string) => {};
-  const say = fileLine(part("file"), () => toStep("share"));
-  const files = new Files(grid, cells, say);
+  let check = (_files: readonly File[]) => {};
+  const say = fileLine(part("file"), () => check(asOpened(files)));
+  const files: Files = new Files(grid, cells, say);
   const host = freeHost(deskHost(grid, files), cells);
   say(await openFirst(first, grid, files, host));
   await messages.follow(host, grid);
@@ -71,8 +72,8 @@ async function start(): Promise<(dropped: readonly File[]) => void> {
     <Pane
       host={host}
       functions={known}
-      lead={(go) => {
-        toStep = go;
+      lead={(checks) => {
+        check = checks;
       }}
     />,
   );

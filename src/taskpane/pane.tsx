@@ -21,8 +21,8 @@ interface Props {
   host: Host;
   /** The list from functions.json, fetched where left out. */
   functions?: FunctionInfo[];
-  /** Is given what opens a step, for the page around the pane. */
-  lead?: (go: (id: string) => void) => void;
+  /** Is given what opens the step Share and checks files there, for the page around the pane. */
+  lead?: (check: (files: readonly File[]) => void) => void;
 }
 
 /** The whole pane over one spreadsheet. */
@@ -48,7 +48,13 @@ export function Pane({ host: given, functions, lead }: Props) {
     },
     [clear],
   );
-  useEffect(() => lead?.(go), [lead, go]);
+  const [handed, setHanded] = useState<readonly File[]>();
+  useEffect(() => {
+    lead?.((files) => {
+      setHanded(files);
+      go("share");
+    });
+  }, [lead, go]);
   const toSheetOf = useSheetFollows(host, { place, moves }, current, go);
   const choose = (id: string) => {
     go(id);
@@ -63,7 +69,7 @@ export function Pane({ host: given, functions, lead }: Props) {
           <Failure words={failure} />
           {current && (
             <StepList
-              {...{ host, answer, readings, entries, change, functions, current }}
+              {...{ host, answer, readings, entries, change, functions, current, handed }}
               keep={undo.keep}
               choose={choose}
               typed={typed}

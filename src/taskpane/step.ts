@@ -19,4 +19,6 @@ export interface StepProps {
   keep: (act: Act) => void;
   /** The list from functions.json, fetched where left out. */
   functions?: FunctionInfo[] | undefined;
+  /** Files that the page around the pane hands over to be checked. */
+  handed?: readonly File[] | undefined;
 }

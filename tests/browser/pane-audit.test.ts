@@ -147,16 +147,16 @@ describe("an audit from the pane", () => {
     await desk.page.emulateMedia({ media: null });
   });
 
-  test("says of a share copy that is opened in the grid that it was not checked", async () => {
+  test("says of a share copy that is opened in the grid that it was not checked, and checks it in one act", async () => {
     const [download] = await Promise.all([desk.page.waitForEvent("download"), press("Make a share copy")]);
     const copy = await bytesOf(download);
     desk.page.once("dialog", (question) => question.accept());
-    await openFile(
-      desk,
-      copy,
-      "sent.xlsx",
-      "sent.xlsx: a share copy, not checked. Check it first: step Share, Check a copy.",
-    );
+    const words = "a share copy, not checked. Check it first: step Share, Check a copy.";
+    await openFile(desk, copy, "sent.xlsx", `sent.xlsx: ${words}`);
+    await step("Answer");
+    await desk.page.getByRole("button", { name: words }).click();
+    await pane().getByRole("heading", { name: "sent.xlsx" }).waitFor();
+    await says(/\d+ agree; \d+ cannot be given, since entries are missing/);
   });
 
   test("nothing went wrong on the page meanwhile", () => {

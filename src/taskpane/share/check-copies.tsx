@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useEffectEvent, useRef, useState } from "react";
 import type { Host } from "../../hosts/host";
 import type { CheckedFile } from "../../share/copy-report";
 import type { Act } from "../workbook/act";
@@ -13,8 +13,15 @@ import { useCheckedFiles } from "./use-checked-files";
 /** The name of the open workbook; "" where the spreadsheet does not tell. */
 const OPEN_FILE: Reading<string> = { wants: {}, read: ({ seen }) => seen.file ?? "" };
 
+interface Props {
+  host: Host;
+  keep: (act: Act) => void;
+  /** Files to check at once. */
+  handed?: readonly File[] | undefined;
+}
+
 /** Checks copies that somebody sent: one becomes a report, several become a register. */
-export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => void }) {
+export function CheckCopies({ host, keep, handed }: Props) {
   const [checked, setChecked] = useState<readonly CheckedFile[]>([]);
   const [others, setOthers] = useState<readonly string[]>([]);
   const [checks, setChecks] = useState(0);
@@ -31,10 +38,22 @@ export function CheckCopies({ host, keep }: { host: Host; keep: (act: Act) => vo
     setShown(found.length === 1 ? 0 : null);
   }
 
+  const place = useRef<HTMLElement>(null);
+  const taken = useRef<readonly File[]>(undefined);
+  const takeHanded = useEffectEvent((given: readonly File[]) => {
+    if (taken.current === given) return; // the step was only opened again
+    taken.current = given;
+    place.current?.scrollIntoView?.();
+    if (given.length > 0) void take(given);
+  });
+  useEffect(() => {
+    if (handed) takeHanded(handed);
+  }, [handed]);
+
   const report = shown === null ? undefined : checked[shown];
   const isAnother = report && open && report.name.split("/").at(-1) !== open;
   return (
-    <section aria-labelledby="canfall-check">
+    <section aria-labelledby="canfall-check" ref={place}>
       <h2 id="canfall-check">Check a copy</h2>
       <p>
         Everything is calculated again from the readings in the file, whatever its formulas say. That it agrees means

@@ -7,7 +7,7 @@ import { MakeCopy } from "./make-copy";
 const SHEETS = ["Cans_Readings", "Nursery_Name"];
 
 /** A copy that anybody can check, and the check of one. */
-export function ShareStep({ host, keep }: StepProps) {
+export function ShareStep({ host, keep, handed }: StepProps) {
   const { found } = useNamed(host, SHEETS);
   const planOnly = found?.Nursery_Name && !found.Cans_Readings;
   return (
@@ -24,7 +24,7 @@ export function ShareStep({ host, keep }: StepProps) {
       ) : (
         <MakeCopy host={host} />
       )}
-      <CheckCopies host={host} keep={keep} />
+      <CheckCopies host={host} keep={keep} handed={handed} />
     </>
   );
 }
