@@ -186,6 +186,7 @@ describe("files at the desk", () => {
     await openStep(desk.page, "Register"); // of another group of steps
     await desk.page.getByRole("button", { name: words }).click();
     await desk.page.getByRole("heading", { name: "Check a copy" }).waitFor();
+    await desk.page.getByText("what its check says is in the step Share").waitFor();
   });
 
   test("opening another file over unsaved changes asks first", async () => {

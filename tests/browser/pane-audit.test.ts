@@ -156,6 +156,7 @@ describe("an audit from the pane", () => {
     await step("Answer");
     await desk.page.getByRole("button", { name: words }).click();
     await pane().getByRole("heading", { name: "sent.xlsx" }).waitFor();
+    await desk.page.getByText("what its check says is in the step Share").waitFor();
     await says(/\d+ agree; \d+ cannot be given, since entries are missing/);
   });
 

@@ -1,6 +1,6 @@
-import { UNCHECKED } from "./share-copy";
+import { ASKED, UNCHECKED } from "./share-copy";
 
-/** Says something of the open file; that a share copy is not checked leads to where it can be. */
+/** Says something of the open file; that a share copy is not checked has it checked. */
 export function fileLine(place: HTMLElement, toCheck: () => void): (sentence: string) => void {
   return (sentence) => {
     const [before, after] = sentence.split(UNCHECKED);
@@ -10,7 +10,10 @@ export function fileLine(place: HTMLElement, toCheck: () => void): (sentence: st
     button.type = "button";
     button.className = "link";
     button.textContent = UNCHECKED;
-    button.addEventListener("click", toCheck);
+    button.addEventListener("click", () => {
+      button.textContent = ASKED;
+      toCheck();
+    });
     place.append(button, after);
   };
 }

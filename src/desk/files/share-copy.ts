@@ -13,3 +13,5 @@ export const asOpened = ({ base, name }: { base: Uint8Array | null; name: string
 
 /** What is said of one that was opened. */
 export const UNCHECKED = "a share copy, not checked. Check it first: step Share, Check a copy.";
+/** What is said of it once its check was asked for. */
+export const ASKED = "a share copy; what its check says is in the step Share.";
