@@ -5,10 +5,18 @@ import type { Desk } from "./desk-page";
 const rectangle = (desk: Desk, sheet: string, address: string): Promise<Rectangle> =>
   desk.page.evaluate(([one, place]) => window.desk.rectangle(one, place), [sheet, address] as const);
 
+/** Two clicks of one cell within this are a double click to the grid, which opens the cell behind what it holds [ms]. */
+const DOUBLE_CLICK_MS = 600;
+let clicked = { cell: "", at: 0 };
+
 /** Clicks into the middle of a cell, wherever the grid has drawn it. */
 export async function clickCell(desk: Desk, sheet: string, address: string): Promise<void> {
   const { x, y, width, height } = await rectangle(desk, sheet, address);
+  const cell = `${sheet}!${address}`;
+  const since = Date.now() - clicked.at;
+  if (cell === clicked.cell && since < DOUBLE_CLICK_MS) await desk.page.waitForTimeout(DOUBLE_CLICK_MS - since);
   await desk.page.mouse.click(x + width / 2, y + height / 2);
+  clicked = { cell, at: Date.now() };
 }
 
 /** Clicks the arrow of a cell with a list, at its right. */
