@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { clickCell, selected as selectedIn, startAt, typeLine as typeInto } from "./by-hand";
+import { clickCell, selected as selectedIn, startAt, typeByHand, typeLine as typeInto } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
@@ -113,17 +113,17 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
     await expect.poll(() => desk.read("G6", "Cans")).toEqual([[12]]);
   });
 
-  test("is not replaced by the next entry of a quick hand", async () => {
-    for (let time = 0; time < 3; time++) {
-      await startAt(desk, "Cans", "G6");
-      await type("12 ml");
-      await type("31");
-      const editing = () => desk.page.evaluate(() => window.desk.grid.api.getActiveWorkbook()!.isCellEditing());
-      await expect.poll(async () => (await box().isVisible()) || editing()).toBe(true);
-      await desk.page.keyboard.press("Escape");
-      await desk.page.keyboard.press("Escape");
-      expect(await desk.read("G6", "Cans")).toEqual([[12]]);
-    }
+  test("waits for an answer while a hand types on, and lets none of that into other cells", async () => {
+    const came = await desk.read("G6:G11", "Cans");
+    await startAt(desk, "Cans", "G6");
+    await type("12 ml");
+    for (const reading of [31, 32, 33, 34]) await typeByHand(desk, String(reading), "Enter");
+    expect(await box().locator("p").textContent()).toBe(`G6: "12 ml" is not allowed here. ${READING}`);
+    expect(await desk.read("G6:G11", "Cans")).toEqual(came);
+    await goOn(`G6: "12 ml" is not allowed here. ${READING}`);
+    await type("12");
+    await type("31");
+    await expect.poll(() => desk.read("G6:G8", "Cans")).toEqual([[12], [31], came[2]]);
   });
 
   test("is a date or a share where a number is asked for", async () => {

@@ -64,14 +64,31 @@ function reopen(grid: Grid, { unitId, subUnitId, row, col, text }: Refused): voi
   selectText(grid, text.length);
 }
 
-/** Lets no key through to the grid until what it answers is called. */
-function holdKeys(): () => void {
-  const hold = (event: KeyboardEvent) => {
-    event.preventDefault();
-    event.stopImmediatePropagation();
+/**
+ * From a refusal on no key reaches the grid. A hand that types on does not see the box: the Enter or Tab that ends such an
+ * entry answers nothing.
+ */
+class TypedOn {
+  private typing = false;
+
+  constructor(private readonly box: HTMLDialogElement) {}
+
+  begin(): void {
+    this.typing = false;
+    addEventListener("keydown", this.take, { capture: true });
+  }
+
+  end(): void {
+    removeEventListener("keydown", this.take, { capture: true });
+  }
+
+  private take = (event: KeyboardEvent): void => {
+    const ends = event.key === "Enter" || event.key === "Tab";
+    const held = !this.box.open || (this.typing && ends);
+    if (held) event.preventDefault();
+    if (held) event.stopImmediatePropagation();
+    this.typing = ends ? false : this.typing || (event.key.length === 1 && event.key !== " ");
   };
-  addEventListener("keydown", hold, { capture: true });
-  return () => removeEventListener("keydown", hold, { capture: true });
 }
 
 /** How a number with a decimal comma is written here. */
@@ -99,6 +116,7 @@ export const refusals: Fix = {
     const { injector } = grid;
     const rules = injector.get(SheetDataValidationModel);
     const { writeCellInterceptor } = injector.get(SheetInterceptorService);
+    const typedOn = new TypedOn(box);
     let typed = "";
     let refused: Refused | undefined;
     writeCellInterceptor.intercept(AFTER_CELL_EDIT, {
@@ -132,17 +150,14 @@ export const refusals: Fix = {
         const words = validator.getRuleFinalError(rule, { unitId, subUnitId, row, col });
         box.querySelector("p")!.textContent =
           `${columnLetters(col + 1)}${row + 1}: "${text}" is not allowed here. ${words}${pointWords(text)}`;
-        const free = holdKeys(); // a quick next entry would go into the cell of this one
-        // after the click or key that ended the entry, which would take its focus
-        setTimeout(() => {
-          box.showModal();
-          free();
-        });
+        typedOn.begin();
+        setTimeout(() => box.showModal()); // after the click or key that ended the entry, which would take its focus
         return false;
       },
     });
     /** At once, not on the box's own event of closing: the next key can come before that. */
     const answer = (again: boolean) => {
+      typedOn.end();
       box.close();
       injector.get(ILayoutService).focus(); // a click on a button took the keys from the grid
       takeCaret();
