@@ -54,6 +54,7 @@ describe("a file of another program at the desk", () => {
     expect(is).toBe(was!.replace("<f>SUM(A2:A4)</f>", "<f>SUM(A2:A4)</f><v>90</v>"));
     await desk.write("A2", 25, "Bed 7");
     const file = await savedFile(desk);
+    await desk.page.getByText(/^bed\.xlsx: saved at \d\d:\d\d$/).waitFor();
     expect(differing(unzipSync(file))).toEqual([SHEET]);
     const { cells } = openBook(file).sheets[0]!;
     expect(["A2", "B2", "B3", "D4"].map((address) => cells.get(address)?.value)).toEqual([25, 50, 60, 95]);

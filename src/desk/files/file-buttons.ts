@@ -1,4 +1,5 @@
 import { workbooksAmong } from "../../taskpane/parts/files/dropped-files";
+import { clock } from "../clock";
 import type { Files } from "./files";
 import { askBeforeSaving, otherName } from "./save-question";
 
@@ -67,7 +68,7 @@ export function fileButtons(
       if (missing.length === 0 && files.unsure) {
         return `${files.name}: saved; the next program calculates what could not be calculated here`;
       }
-      if (missing.length === 0) return files.name;
+      if (missing.length === 0) return `${files.name}: saved at ${clock(new Date())}`;
       return `${files.name}: saved without the ${missing.join(" and ")} that were made here`;
     });
   });

@@ -1,3 +1,4 @@
+import { clock } from "../clock";
 import type { Store, Work } from "./store";
 
 interface Parts {
@@ -12,8 +13,7 @@ interface Parts {
 const time = (at: number) => {
   const then = new Date(at);
   const today = then.toDateString() === new Date().toDateString();
-  const clock = then.toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", hour12: false });
-  return today ? clock : `${then.toLocaleDateString()}, ${clock}`;
+  return today ? clock(then) : `${then.toLocaleDateString()}, ${clock(then)}`;
 };
 
 /** Offers the newest work that was left behind, in the bar of the page, then the one before it. */
