@@ -66,7 +66,7 @@ const FILES: readonly Kind[] = [
     "a cell in small letters beside its twin",
     (file) => {
       const [n, a] = file.place("Used_CU");
-      file.cell(n, a, (tag) => tag + `<c r="${a.toLowerCase()}"><v>92</v></c>`);
+      file.cell(n, a, (tag) => `${tag}<c r="${a.toLowerCase()}"><v>92</v></c>`);
     },
   ],
   [
