@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
 import { foreignParts } from "../foreign/foreign-parts";
 import { signedParts } from "../foreign/signed-parts";
+import { startAt } from "./by-hand";
 import { bytesOf, type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
 
 const BOOK = "xl/workbook.xml";
@@ -95,6 +96,51 @@ describe("a file of another program at the desk", () => {
     expect(text(BOOK)).toContain(">'Bed 7'!$A$5<");
     // the style of a locked cell with turned text is not among the looks of the desk: it went along
     expect(cells.get("C2")?.given.get("s")).toBe("5");
+  });
+
+  test("what was undone leaves the file as if it had never been, also after a save", async () => {
+    const desk = await all.open();
+    await openFile(desk, zipSync(unprotected()), "undone.xlsx");
+    const texts = (file: Uint8Array) =>
+      Object.entries(unzipSync(file)).map(([part, bytes]) => [part, new TextDecoder("latin1").decode(bytes)]);
+    const before = texts(await savedFile(desk));
+    const change = (work: "rows" | "columns" | "insert" | "undo" | "redo", at = 0, count = 1) =>
+      desk.page.evaluate(
+        async ([asked, from, many]) => {
+          const { api } = window.desk.grid;
+          const sheet = api.getActiveWorkbook()!.getSheetByName("Bed 7")!;
+          if (asked === "rows") sheet.deleteRows(from, many);
+          else if (asked === "columns") sheet.deleteColumns(from, many);
+          else if (asked === "insert") sheet.insertRowsBefore(from, many);
+          else for (let i = 0; i < many; i++) await (asked === "undo" ? api.undo() : api.redo());
+          await window.desk.settled();
+        },
+        [work, at, count] as const,
+      );
+    // the note, a table's header, a chart's cells and print titles go with these
+    await change("rows", 2);
+    await desk.page.evaluate(() => window.desk.host.bytes()); // as the journal takes the file meanwhile
+    await startAt(desk, "Bed 7", "B2");
+    await desk.page.keyboard.press("Control+z");
+    expect(texts(await savedFile(desk))).toEqual(before);
+    await change("rows", 0, 2);
+    await change("columns", 1);
+    await change("insert", 3, 2);
+    expect(texts(await savedFile(desk, "Save under this name"))).not.toEqual(before);
+    await change("undo", 0, 3);
+    expect(texts(await savedFile(desk))).toEqual(before);
+    await change("redo", 0, 3);
+    await change("undo", 0, 3);
+    expect(texts(await savedFile(desk))).toEqual(before);
+    await change("redo");
+    const deleted = new TextDecoder().decode(unzipSync(await savedFile(desk, "Save under this name"))[SHEET]);
+    expect(deleted).toContain('<row r="1"><c r="A1"><v>30</v>');
+    // rows that come by hand are new ones
+    await change("undo");
+    await change("rows", 2);
+    await change("insert", 2);
+    const note = unzipSync(await savedFile(desk))["xl/comments1.xml"];
+    expect(new TextDecoder().decode(note)).not.toContain("<comment ");
   });
 
   test("asks before it saves what can't go along, and takes another name first", async () => {

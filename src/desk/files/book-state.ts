@@ -6,7 +6,7 @@ import { cells, type SheetCells, sheetCells } from "../../hosts/desk/cells";
 import type { DeskDrawing } from "../../hosts/desk/drawing";
 import { bookOf, type Grid, type Sheet } from "../../hosts/desk/grid";
 import { bookNames } from "../../hosts/desk/names";
-import type { BookName, Frozen, Look, Place } from "../../xlsx/desk-file/book";
+import type { Book, BookName, Frozen, Look, Place } from "../../xlsx/desk-file/book";
 import { isKept } from "../univer-fixes/formulas/kept-values";
 import type { DerivedFormats } from "./derived-formats";
 import { lookOfStyle } from "./looks";
@@ -144,5 +144,14 @@ export function bookState(grid: Grid, formats: DerivedFormats): BookState {
   return {
     sheets: book.getSheets().map((sheet) => sheetState(grid, formats, sheet)),
     names: bookNames(grid).map(({ name, formulaOrRefString: reference }) => ({ name, reference })),
+  };
+}
+
+/** What a file held, and what was added to it as that is now. */
+export function withAdded(held: BookState | null, now: BookState, added: Book): BookState {
+  const isNew = ({ name }: BookName) => added.names.some((one) => one.name === name);
+  return {
+    sheets: [...(held?.sheets ?? []), ...now.sheets.filter(({ key }) => added.sheets.some((one) => one.key === key))],
+    names: [...(held?.names ?? []), ...now.names.filter(isNew)],
   };
 }

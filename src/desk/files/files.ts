@@ -7,9 +7,9 @@ import type { XlsxFile } from "../../xlsx/desk-file/desk-file";
 import type { ProtectedCells } from "../protected-cells";
 import { keepFileValues, keepPlaces, keptPlaces } from "../univer-fixes/formulas/kept-values";
 import { bookChange } from "./book-change";
-import { type BookState, bookState } from "./book-state";
+import { type BookState, bookState, withAdded } from "./book-state";
 import { DerivedFormats } from "./derived-formats";
-import { joinedParts } from "./joined-parts";
+import { joinedBooks } from "./joined-books";
 import { LeftBehind } from "./left-behind";
 import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
 import { madeIn } from "./made-in";
@@ -34,8 +34,6 @@ export class Files implements DeskFiles {
   private parts: UnsavedParts = {};
   private readonly shifted: ShiftedSheets;
   private readonly formats: DerivedFormats;
-  /** Whether rows or columns came or went since the file was opened. */
-  private hasShifted = false;
   private readonly behind: LeftBehind;
   private count = 0;
   /** Whether the last file was made while figures were out of date. */
@@ -89,7 +87,6 @@ export class Files implements DeskFiles {
   }
 
   private async calculated(): Promise<void> {
-    this.hasShifted = false;
     this.parts = unsavedParts(this.grid);
     this.grid.api.getFormula().executeCalculation();
     await this.grid.calculation.settledWithin(FILE_MS);
@@ -145,33 +142,19 @@ export class Files implements DeskFiles {
   async insert(bytes: Uint8Array): Promise<void> {
     const other = await readXlsx(bytes);
     await this.readNow();
-    if (this.file) await this.write(FILE_MS);
+    if (this.file) await this.settle();
     const open = bookOf(this.grid);
     const active = open.getActiveSheet().getSheetId();
     const book = this.file ? this.file.insert(other) : other.book();
     this.file ??= other;
     this.count += 1;
-    const id = `file-${this.count}`;
     const kept = keptPlaces(this.grid);
-    const there = open.save();
-    const more = gridWorkbook(book, id, this.name);
-    await this.show({
-      ...there,
-      id,
-      sheetOrder: [...there.sheetOrder, ...more.sheetOrder!],
-      sheets: { ...there.sheets, ...more.sheets! },
-      resources: joinedParts(there.resources, more.resources),
-    });
+    const more = gridWorkbook(book, `file-${this.count}`, this.name);
+    await this.show(joinedBooks(open.save(), more));
     keepFileValues(this.grid, book);
     keepPlaces(this.grid, kept);
     this.cells.know(book.sheets);
-    const state = this.state();
-    const added = state.sheets.filter(({ key }) => more.sheetOrder!.includes(key));
-    const isNew = ({ name }: { name: string }) => book.names.some((one) => one.name === name);
-    this.written = {
-      sheets: [...(this.written?.sheets ?? []), ...added],
-      names: [...(this.written?.names ?? []), ...state.names.filter(isNew)],
-    };
+    this.written = withAdded(this.written, this.state(), book);
     bookOf(this.grid).setActiveSheet(active);
     this.base = null;
     this.replaced("more sheets");
@@ -193,9 +176,9 @@ export class Files implements DeskFiles {
     this.behind.note(this.file, this.shifted, this.written);
     if (this.file?.isSigned) {
       await this.ready(prepare);
-      this.behind.unsigned ||= this.file.wouldLoseSignature(this.change(this.state(), this.file));
+      this.behind.unsigned = this.file.wouldLoseSignature(this.change(this.state(), this.file));
     }
-    return this.behind.sentence();
+    return this.behind.news();
   }
 
   /** Goes on under another name. */
@@ -206,7 +189,7 @@ export class Files implements DeskFiles {
 
   /** What was made at the desk that a saved file does not hold. */
   leftOut(): string[] {
-    return leftOut(this.parts, unsavedParts(this.grid), this.hasShifted);
+    return leftOut(this.parts, unsavedParts(this.grid), this.shifted.any);
   }
 
   /** Whether every figure follows the inputs after at most `limit` [ms]. */
@@ -222,23 +205,30 @@ export class Files implements DeskFiles {
     return bookChange(this.written, state, this.shifted.shifts(), { stale: this.stale, from1904 });
   }
 
-  private async write(limit: number): Promise<{ bytes: Uint8Array; state: BookState }> {
+  /** All that changed since the file was opened. */
+  private async changes(limit: number): Promise<{ file: XlsxFile; change: BookChange; state: BookState }> {
     this.stale = !(await this.current(limit));
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
     await this.readNow();
     this.file ??= XlsxFile.blank();
     const state = this.state();
-    this.behind.note(this.file, this.shifted, this.written);
-    const change = this.change(state, this.file);
+    return { file: this.file, change: this.change(state, this.file), state };
+  }
+
+  private async write(limit: number): Promise<{ bytes: Uint8Array; state: BookState }> {
+    const { file, change, state } = await this.changes(limit);
     this.unsure =
       change.stale === true && state.sheets.some(({ cells }) => [...cells.values()].some(({ kept }) => kept));
-    const { isSigned } = this.file;
-    const bytes = await this.file.save(change);
-    this.behind.unsigned ||= isSigned && !this.file.isSigned;
-    this.hasShifted ||= this.shifted.shifts().size > 0;
-    this.shifted.written();
+    return { bytes: await file.save(change), state };
+  }
+
+  /** Goes on from what changed as if the file had been opened with it: it can't be undone any more. */
+  private async settle(): Promise<void> {
+    const { file, change, state } = await this.changes(FILE_MS);
+    this.behind.settle(file, this.shifted, this.written);
+    file.settle(change);
     this.written = state;
-    return { bytes, state };
+    this.shifted.forget();
   }
 
   async bytes(): Promise<Uint8Array> {
@@ -258,8 +248,7 @@ export class Files implements DeskFiles {
     const { bytes, state } = await this.write(FILE_MS);
     this.kept = state;
     this.base = bytes;
-    this.shifted.forget();
-    this.behind.clear();
+    this.behind.told();
     return bytes;
   }
 }

@@ -6,7 +6,7 @@ import { isMain } from "../parts/namespaces";
 import { checkParts, type FilePackage, openPackage } from "../parts/package";
 import { childOf } from "../parts/xml-tree";
 import { blankFile } from "../patch/blank";
-import { patchBook } from "../patch/book-patch";
+import { patchBook, type ShapedBook, shapedBook } from "../patch/book-patch";
 import { dynamicMark } from "../patch/dynamic-arrays";
 import { importSheets } from "../patch/import-sheets";
 import { leaningOn } from "../patch/leaning";
@@ -54,8 +54,10 @@ async function loaded(source: FilePackage, read: ReadonlyMap<string, ReadSheet>)
 
 /** A workbook file that keeps all that it holds, shown or not, from opening to saving. */
 export class XlsxFile {
-  /** Whether sheets of another file came since it was opened or saved. */
+  /** Whether its parts are not those that were opened: sheets of another file came. */
   private grown = false;
+  /** What it was saved as last, before cells. */
+  private shaped: ShapedBook | null = null;
 
   private constructor(
     private readonly source: FilePackage,
@@ -117,6 +119,7 @@ export class XlsxFile {
       return mark;
     };
     this.grown = true;
+    this.shaped = null;
     const fresh = importSheets(parts, main, other.source, dynamic);
     this.source.parts = parts;
     for (const [key, part] of other.sheets) this.sheets.set(key, fresh.get(part)!);
@@ -157,25 +160,30 @@ export class XlsxFile {
     return isSigned(this.source.parts);
   }
 
-  /** Whether the file is signed and saving what changed would change what was signed. */
-  wouldLoseSignature(change: BookChange): boolean {
-    if (!this.isSigned) return false;
-    const parts = new Map(this.source.parts);
-    patchBook(parts, this.source.main, new Map(this.sheets), change);
-    return this.losesSignature(parts);
+  private patched(change: BookChange): Map<string, Uint8Array> {
+    const { parts, main } = this.source;
+    this.shaped = shapedBook({ parts, sheets: this.sheets }, main, change, this.shaped);
+    return patchBook(this.shaped, main);
   }
 
-  /** The file as it was opened, with what changed since put into its parts; where that fails, nothing is changed. */
+  /** Whether the file is signed and saving what changed would change what was signed. */
+  wouldLoseSignature(change: BookChange): boolean {
+    return this.isSigned && this.losesSignature(this.patched(change));
+  }
+
+  /** The file as it was opened, with what changed since put into its parts; it stays as it was opened. */
   async save(change: BookChange): Promise<Uint8Array> {
-    const { main } = this.source;
-    const parts = new Map(this.source.parts);
-    const sheets = new Map(this.sheets);
-    patchBook(parts, main, sheets, change);
+    const parts = this.patched(change);
     if (this.losesSignature(parts)) removeSignatures(parts);
-    this.grown = false;
-    const bytes = zipSync(Object.fromEntries(parts));
+    return zipSync(Object.fromEntries(parts));
+  }
+
+  /** Becomes the file with what changed. */
+  settle(change: BookChange): void {
+    const parts = this.patched(change);
+    this.grown ||= this.losesSignature(parts);
     this.source.parts = parts;
-    this.sheets = sheets;
-    return bytes;
+    this.sheets = this.shaped?.sheets ?? this.sheets;
+    this.shaped = null;
   }
 }

@@ -1,4 +1,4 @@
-import type { BookChange } from "../desk-file/book";
+import type { BookChange, Shift } from "../desk-file/book";
 import { onlyRelation, relationsOf, textOf } from "../parts/relations";
 import { removeParts } from "../parts/remove-parts";
 import { sharedStrings } from "../parts/shared-strings";
@@ -47,14 +47,52 @@ function patchSheets(parts: Parts, main: string, sheets: Map<string, string>, ch
   return changed || renames.size > 0;
 }
 
-/** Puts what changed at the desk into the parts of a file; all else in them stays byte for byte. */
-export function patchBook(parts: Parts, main: string, sheets: Map<string, string>, change: BookChange): void {
-  let formulas = patchSheets(parts, main, sheets, change);
-  if (formulas) removeLostSlicers(parts, main);
-  for (const { key, name, shifts = [] } of change.sheets) {
-    for (const shift of shifts) shiftSheet(parts, sheets.get(key)!, name, shift);
+/** A file with the sheets, rows and columns of the desk, before its cells. */
+export interface ShapedBook {
+  parts: Parts;
+  /** The part of the sheet behind each key. */
+  sheets: Map<string, string>;
+  change: BookChange;
+  /** Whether formulas changed. */
+  formulas: boolean;
+}
+
+/** What of the rows and columns of a change is not in a book that was shaped before; null where that holds more. */
+function furtherShifts({ change: held }: ShapedBook, change: BookChange): (readonly Shift[])[] | null {
+  const further = change.sheets.map(({ key, name, shifts = [] }, i) => {
+    const there = held.sheets[i];
+    const done = there?.shifts ?? [];
+    const goesOn = JSON.stringify(shifts.slice(0, done.length)) === JSON.stringify(done);
+    return there?.key === key && there.name === name && goesOn ? shifts.slice(done.length) : null;
+  });
+  const known = further.flatMap((one) => (one ? [one] : []));
+  return known.length === held.sheets.length && known.length === further.length ? known : null;
+}
+
+/** Brings sheets, rows and columns to what the desk has: each shift takes a pass through all parts, done but once. */
+export function shapedBook(
+  opened: { parts: Parts; sheets: Map<string, string> },
+  main: string,
+  change: BookChange,
+  before: ShapedBook | null,
+): ShapedBook {
+  const further = before && furtherShifts(before, change);
+  const from = before && further ? before : opened;
+  const [parts, sheets] = [new Map(from.parts), new Map(from.sheets)];
+  let formulas = before && further ? before.formulas : patchSheets(parts, main, sheets, change);
+  if (formulas && !further) removeLostSlicers(parts, main);
+  for (const [i, { key, name, shifts = [] }] of change.sheets.entries()) {
+    for (const shift of further?.[i] ?? shifts) shiftSheet(parts, sheets.get(key)!, name, shift);
     if (shifts.length > 0) formulas = true;
   }
+  return { parts, sheets, change, formulas };
+}
+
+/** Puts what changed at the desk into the parts of a file; all else in them stays byte for byte. */
+export function patchBook(shaped: ShapedBook, main: string): Parts {
+  const parts = new Map(shaped.parts);
+  const { sheets, change } = shaped;
+  let { formulas } = shaped;
   const relations = relationsOf(parts, main);
   const strings = onlyRelation(relations, "sharedStrings")?.part;
   const part = onlyRelation(relations, "styles")?.part;
@@ -80,4 +118,5 @@ export function patchBook(parts: Parts, main: string, sheets: Map<string, string
   patchNames(parts, main, change.addedNames, change.removedNames);
   if (formulas) removeParts(parts, main, ({ kind }) => LISTS_OF_FORMULAS.includes(kind));
   if (change.stale) askCalculation(parts, main);
+  return parts;
 }
