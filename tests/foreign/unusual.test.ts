@@ -83,6 +83,19 @@ describe("a workbook with prefixes, parts of any name and cells without address"
     );
   });
 
+  it("keeps such a formula as it is where only the desk has no room for it, but not over what is typed there", async () => {
+    const error = { error: "#SPILL!" };
+    const blocked = { row: 4, column: 4, input: "=A2:A4*2", value: error, spill: [[error]] };
+    const below = { row: 6, column: 4, input: 7 };
+    const kept = (await saved({ cells: [blocked, below] })).text(ONE);
+    expect(kept).toContain(
+      '<x:c r="E5"><x:f t="array" ref="E5:E6">A2:A4*2</x:f><x:v>20</x:v></x:c></x:row><x:row r="6"><x:c r="E6"><x:v>40</x:v></x:c>',
+    );
+    const typed = (await saved({ cells: [blocked, { ...below, row: 5, input: "=A2*9", value: 90 }] })).text(ONE);
+    expect(typed).toContain('<x:f t="array" ref="E5">A2:A4*2</x:f><x:v>#VALUE!</x:v>');
+    expect(typed).toContain('<x:c r="E6"><x:f>A2*9</x:f><x:v>90</x:v></x:c>');
+  });
+
   it("keeps a filter on its column when one is inserted before it, and lets it go with that column", async () => {
     const more = await saved({ shifts: [{ axis: "columns", at: 1, count: 1 }] });
     expect(more.text(ONE)).toContain('<x:autoFilter ref="A1:D4"><x:filterColumn colId="2">');

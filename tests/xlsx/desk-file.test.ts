@@ -113,6 +113,21 @@ describe("xlsx files", () => {
     expect(["D2", "D3"].map((address) => sheet.getCell(address).value)).toEqual([30, null]);
   });
 
+  test("a spill that has no room is in its own cell, and what is in its way stays", async () => {
+    const input = '=CANFALL.DEPTH.CAUGHT(A2:A4,"mm")';
+    const changes: CellChange[] = [
+      { row: 0, column: 3, input, value: { error: "#SPILL!" }, spill: [[{ error: "#SPILL!" }]] },
+      { row: 1, column: 3, look: { bold: true }, was: {} },
+      { row: 2, column: 3, input: "=A2*10", value: 200 },
+    ];
+    const workbook = new Workbook();
+    await workbook.xlsx.load(await patched(changes));
+    const sheet = workbook.getWorksheet("Bed 7")!;
+    expect(sheet.getCell("D1").value).toMatchObject({ ref: "D1", isDynamicArray: true, result: { error: "#VALUE!" } });
+    expect(sheet.getCell("D2").value).toBeNull();
+    expect(sheet.getCell("D3").value).toEqual({ formula: "A2*10", result: 200 });
+  });
+
   test("a removed sheet goes, a new one comes and a renamed one keeps what it held", async () => {
     const file = await XlsxFile.open(await sampleFile());
     const [bed] = file.book().sheets;

@@ -1,11 +1,11 @@
 import type { Cell } from "../../cells/cell";
 import { columnLetters } from "../../cells/letters";
-import { cellAt } from "../../cells/places";
-import { addressParts, areaOf } from "../../cells/sheet-area";
+import { addressParts } from "../../cells/sheet-area";
 import type { CellChange } from "../desk-file/book";
-import { callsOurs, storedFormula, typedFormula } from "../desk-file/formula";
+import { callsOurs, storedFormula } from "../desk-file/formula";
 import type { Edit } from "../parts/edits";
 import type { FileCell, FileRow, SheetContent } from "../parts/file-cell";
+import { isFiled, type PlannedChange, withArrays } from "./array-cells";
 import { cellText, formulaText } from "./cell-text";
 
 /** What the cells of a sheet need from the rest of the file. */
@@ -24,13 +24,6 @@ interface NewCell {
   text: string;
 }
 
-/** A change with what follows for a cell that shared its formula with one that changes. */
-interface PlannedChange extends CellChange {
-  own?: true;
-  /** The value that a formula elsewhere puts into the cell. */
-  spilled?: Cell;
-}
-
 const isFormula = (input: unknown): boolean => typeof input === "string" && input.startsWith("=");
 
 /** Whether two references such as A1 and A1:A1 mean the same cells. */
@@ -42,7 +35,7 @@ export class CellEdits {
   readonly edits: Edit[] = [];
   /** Whether a formula came, went or changed. */
   formulas = false;
-  private readonly changes = new Map<string, PlannedChange>();
+  private changes = new Map<string, PlannedChange>();
   /** The cells that are new, row and column from 1. */
   readonly added: NewCell[] = [];
 
@@ -55,62 +48,11 @@ export class CellEdits {
 
   /** Takes all changes in, with what they mean for other cells. */
   take(all: readonly CellChange[]): void {
-    const changes = all.map((change) => this.inRectangle(change));
-    for (const change of changes) this.changes.set(cellAt(change.row + 1, change.column + 1), change);
-    for (const change of changes) {
-      if (change.input === undefined) continue;
-      this.freeBody(change);
-      this.fillBody(change);
-    }
+    this.changes = withArrays(all, this.content.cells);
     this.splitShared();
     const rows = new Map(this.content.rows.map((row) => [row.number, row]));
     for (const [address, change] of this.changes) this.write(address, change, rows);
     this.insert(rows);
-  }
-
-  /** Whether a formula in a cell is the one that the file holds there, with a rectangle to fill. */
-  private isFiled(input: unknown, cell: FileCell | undefined): cell is FileCell & { fills: string } {
-    return cell?.fills !== undefined && typeof input === "string" && typedFormula(cell.formula ?? "") === input;
-  }
-
-  /** A formula whose rectangle is fixed in the file keeps it: cells that it has no value for show #N/A. */
-  private inRectangle(change: CellChange): CellChange {
-    const { spill, input } = change;
-    const cell = this.content.cells.get(cellAt(change.row + 1, change.column + 1));
-    if (!spill || !this.isFiled(input, cell) || cell.given.has("cm")) return change;
-    const { top, left, bottom, right } = areaOf(cell.fills, "")!;
-    const value = (i: number, j: number) =>
-      i < spill.length && j < spill[i]!.length ? spill[i]![j]! : { error: "#N/A" };
-    const rows = Array.from({ length: bottom - top + 1 }, (_, i) => i);
-    return { ...change, spill: rows.map((i) => Array.from({ length: right - left + 1 }, (_, j) => value(i, j))) };
-  }
-
-  /** The cells that an array formula filled are free again. */
-  private freeBody({ row, column }: CellChange): void {
-    const address = cellAt(row + 1, column + 1);
-    const fills = this.content.cells.get(address)?.fills;
-    const area = fills?.includes(":") ? areaOf(fills, "") : null;
-    if (!area) return;
-    for (const [inside] of this.content.cells) {
-      const place = addressParts(inside);
-      const within =
-        place.row >= area.top && place.row <= area.bottom && place.column >= area.left && place.column <= area.right;
-      if (!within || inside === address || this.changes.has(inside)) continue;
-      this.changes.set(inside, { row: place.row - 1, column: place.column - 1, input: "" });
-    }
-  }
-
-  /** The cells that a formula fills show its values. */
-  private fillBody({ row, column, spill }: CellChange): void {
-    spill?.forEach((line, i) => {
-      line.forEach((value, j) => {
-        if (i + j === 0) return;
-        const address = cellAt(row + i + 1, column + j + 1);
-        const known = this.changes.get(address);
-        const filled: PlannedChange = { row: row + i, column: column + j, input: "", spilled: value };
-        this.changes.set(address, { ...filled, ...(known?.look && { look: known.look, was: known.was ?? {} }) });
-      });
-    });
   }
 
   /** Where the first of the cells that share a formula changes, each of the others gets its own. */
@@ -151,7 +93,7 @@ export class CellEdits {
       return this.xml.slice(cell.start, cell.end);
     if (input === undefined) return this.kept(cell, given, change);
     const fills = typeof input === "string" && isFormula(input) ? this.fills(address, change, input) : undefined;
-    if (this.isFiled(input, cell) && cell.formulaPlace && samePlaces(fills, cell.fills)) {
+    if (isFiled(input, cell) && cell.formulaPlace && samePlaces(fills, cell.fills)) {
       return cellText(p, given, value, this.xml.slice(...cell.formulaPlace));
     }
     if (cell && change.spilled !== undefined && change.spilled === cell.value && !change.look) {
@@ -171,6 +113,7 @@ export class CellEdits {
 
   private fills(address: string, { row, column, spill }: CellChange, input: string): string | undefined {
     if (!spill) return callsOurs(input) ? address : undefined;
+    if (spill.length === 1 && spill[0]!.length === 1) return address;
     return `${address}:${columnLetters(column + spill[0]!.length)}${row + spill.length}`;
   }
 
