@@ -21,12 +21,14 @@ const isFormula = (input: unknown): input is string => typeof input === "string"
 
 /**
  * Whether the desk can't calculate a formula that the file's own program can: it shows the file's value, or it lacks a
- * function or name, or the formula speaks of a table's columns, as in Heads[Flow].
+ * function or name or the room to show all that the formula gives, or the formula speaks of a table's columns, as in
+ * Heads[Flow].
  */
 function isBeyond({ input, value, kept }: CellState): boolean {
   if (kept) return true;
   if (!isFormula(input) || value === null || typeof value !== "object") return false;
-  return value.error === "#NAME?" || input.replace(/"[^"]*"|'[^']*'/g, "").includes("[");
+  if (["#NAME?", "#SPILL!"].includes(value.error)) return true;
+  return input.replace(/"[^"]*"|'[^']*'/g, "").includes("[");
 }
 
 /** A formula without the quotes that some programs put around every name of a sheet. */

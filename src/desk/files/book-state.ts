@@ -54,20 +54,34 @@ interface Known {
   spilled: Nullable<Record<number, Nullable<Record<number, Nullable<IRange>>>>>;
 }
 
-function spilledRange({ sheet, spilled }: Known, row: number, column: number): IRange | undefined {
+/** Whether nothing stands in the way of a formula that fills cells, and its sheet goes far enough. */
+function hasRoom({ sheet, all }: Known, row: number, column: number, { endRow, endColumn }: IRange): boolean {
+  if (endRow >= sheet.getMaxRows() || endColumn >= sheet.getMaxColumns()) return false;
+  for (let r = row; r <= endRow; r += 1) {
+    for (let c = column; c <= endColumn; c += 1) {
+      if ((r > row || c > column) && all.input(r, c) !== "") return false;
+    }
+  }
+  return true;
+}
+
+/** What a formula that fills cells shows in them: in its own alone where it has no room. */
+function spillOf(known: Known, row: number, column: number): Cell[][] | undefined {
+  const { grid, sheet, all, spilled } = known;
   const range = spilled?.[row]?.[column];
   if (!range) return undefined;
-  // one past the sheet's end shows as far as the sheet goes
-  const [endRow, endColumn] = [sheet.getMaxRows() - 1, sheet.getMaxColumns() - 1];
-  return { ...range, endRow: Math.min(range.endRow, endRow), endColumn: Math.min(range.endColumn, endColumn) };
+  const value = all.value(row, column);
+  const isBlocked = value !== null && typeof value === "object" && value.error === "#SPILL!";
+  if (isBlocked || !hasRoom(known, row, column, range)) return [[value]];
+  return cells(grid, { sheet: sheet.getSheetName(), address: sheet.getRange(range).getA1Notation() });
 }
 
 function cellState(known: Known, row: number, column: number): CellState {
-  const { grid, sheet, all, isDerived } = known;
+  const { sheet, all, isDerived } = known;
   const input = all.input(row, column);
   const data = sheet.getSheet().getCellMatrix().getValue(row, column);
   const own = data ? sheet.getWorkbook().getStyles().getStyleByCell(data) : undefined;
-  const spread = typeof input === "string" && input.startsWith("=") && spilledRange(known, row, column);
+  const spill = typeof input === "string" && input.startsWith("=") && spillOf(known, row, column);
   return {
     row,
     column,
@@ -76,9 +90,7 @@ function cellState(known: Known, row: number, column: number): CellState {
     look: lookOfStyle(own),
     ...(isKept(data) && { kept: true }),
     ...(isDerived(row, column, own) && { derived: true }),
-    ...(spread && {
-      spill: cells(grid, { sheet: sheet.getSheetName(), address: sheet.getRange(spread).getA1Notation() }),
-    }),
+    ...(spill && { spill }),
   };
 }
 
