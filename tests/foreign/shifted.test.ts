@@ -2,7 +2,11 @@ import { strFromU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import type { SheetChange, Shift } from "../../src/xlsx/desk-file/book";
 import { XlsxFile } from "../../src/xlsx/desk-file/desk-file";
+import { edited } from "../../src/xlsx/parts/edits";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
+import { xmlTree } from "../../src/xlsx/parts/xml-tree";
+import { shiftedFormula, shiftedList } from "../../src/xlsx/patch/shift";
+import { elementShift } from "../../src/xlsx/patch/shift-elements";
 import { foreignParts } from "./foreign-parts";
 import { readByOpenpyxl } from "./openpyxl";
 
@@ -88,6 +92,39 @@ describe("after rows or columns were deleted", () => {
     expect(text(SHEET)).not.toContain("<protectedRange ");
     expect(text(SHEET)).toContain('<col min="4" max="4" width="9" hidden="1"/>');
     expect(behind).toEqual(["tables"]);
+  });
+});
+
+describe("what a shift makes of one reference", () => {
+  const without = (row: number): Shift => ({ axis: "rows", at: row - 1, count: -1 });
+
+  /** A check's cells and formula with a row less. */
+  function check(sqref: string, formula: string, shift: Shift): string {
+    const xml = `<worksheet><dataValidations><dataValidation sqref="${sqref}"><formula1>${formula}</formula1></dataValidation></dataValidations></worksheet>`;
+    const moved = edited(xml, elementShift(xmlTree(xml), shift, { sheet: "Bed", own: true }));
+    return /sqref="(.*?)"><formula1>(.*?)</.exec(moved)!.slice(1).join(" ");
+  }
+
+  it("a check keeps what the first of its cells spoke of", () => {
+    expect(check("E21:E1048576", "LEN(E1)", without(2))).toBe("E20:E1048576 LEN(E1)");
+    // E21 is gone, and the first cell is what was E22, which spoke of E2
+    expect(check("E21:E1048576", "LEN(E1)", without(21))).toBe("E21:E1048576 LEN(E2)");
+    expect(check("A2:A9", "A2", without(2))).toBe("A2:A8 A2");
+    expect(check("A2:A9", "A$5", without(2))).toBe("A2:A8 A$4");
+    // A3 is gone for the first cell, not for the others, which speak of the cell below them
+    expect(check("A2:A9", "A3", without(3))).toBe("A2:A8 A3");
+    expect(check("E21:E1048576", "LEN(E1)", without(1))).toBe("E20:E1048576 LEN(#REF!)");
+    expect(check("A3:A9", "A2", { axis: "rows", at: 2, count: 2 })).toBe("A5:A11 A4");
+  });
+
+  it("the last cell of a sheet stays one cell, and a range to it goes to it", () => {
+    expect(shiftedList("XFD1048576", without(2))).toBe("XFD1048575");
+    expect(shiftedList("E21:XFD1048576", without(2))).toBe("E20:XFD1048576");
+  });
+
+  it("print titles without signs for fixed rows keep the quotes of their sheet's name", () => {
+    const place = { sheet: "Ö", own: false };
+    expect(shiftedFormula("'Ö'!1:2", without(2), place)).toBe("'Ö'!1:1");
   });
 });
 

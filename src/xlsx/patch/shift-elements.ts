@@ -3,7 +3,7 @@ import { type Edit, tagEdit } from "../parts/edits";
 import { escaped } from "../parts/escaped";
 import { isRelations } from "../parts/namespaces";
 import type { XmlElement } from "../parts/xml-tree";
-import { type FormulaPlace, shiftedFormula, shiftedList, shiftedPlace, shiftedSpan, wentAlong } from "./shift";
+import { type FormulaPlace, ruleStart, shiftedFormula, shiftedList, shiftedPlace, shiftedSpan } from "./shift";
 import { shiftedFilters } from "./shift-filters";
 import { bareSheet, holdsFormula, isLink } from "./speaking";
 
@@ -115,8 +115,8 @@ export function elementShift(element: XmlElement, shift: Shift, place: FormulaPl
   }
   const bare = bareSheet(element);
   if (bare !== undefined) return attributes(element, shift, { ...place, own: sameName(bare, place.sheet) });
-  const along = place.own && RULES.includes(name) ? wentAlong(cellsOf(element) ?? "", shift) : place.along;
-  const here: FormulaPlace = along === undefined ? place : { ...place, along };
+  const isRule = place.own && RULES.includes(name);
+  const here: FormulaPlace = isRule ? { ...place, rule: ruleStart(cellsOf(element) ?? "", shift) } : place;
   if (holdsFormula(element)) {
     return inside(element, shiftedFormula(element.text, shift, here));
   }
