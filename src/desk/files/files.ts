@@ -189,7 +189,7 @@ export class Files implements DeskFiles {
 
   /** What was made at the desk that a saved file does not hold. */
   leftOut(): string[] {
-    return leftOut(this.parts, unsavedParts(this.grid), this.shifted.any);
+    return leftOut(this.parts, this.grid, this.shifted.any);
   }
 
   /** Whether every figure follows the inputs after at most `limit` [ms]. */
