@@ -128,6 +128,31 @@ describe("what a shift makes of one reference", () => {
   });
 });
 
+it("a file that was saved before is saved again as if it had only been opened", async () => {
+  const one: Shift = { axis: "rows", at: 2, count: 2 };
+  const other: Shift = { axis: "columns", at: 0, count: -1 };
+  const file = await XlsxFile.open(zipSync(foreignParts()));
+  const [bed, secret] = file.book().sheets;
+  const saved = (from: XlsxFile, keys: string[], ...shifts: Shift[]) => {
+    const sheets = [
+      { key: keys[0]!, name: "Bed 8", shifts, widths: {}, cells: [] },
+      { key: keys[1]!, name: "Secret", widths: {}, cells: [] },
+    ];
+    return from.save({ sheets, addedNames: [], removedNames: [] });
+  };
+  // more shifts, fewer, others: rows are undone and come again
+  for (const shifts of [[one], [one, other], [one], [], [other], [other, one]]) {
+    const fresh = await XlsxFile.open(zipSync(foreignParts()));
+    const alone = await saved(
+      fresh,
+      fresh.book().sheets.map(({ key }) => key),
+      ...shifts,
+    );
+    const again = await saved(file, [bed!.key, secret!.key], ...shifts);
+    expect(unzipSync(again)).toEqual(unzipSync(alone));
+  }
+});
+
 it("heights, widths and hidden lines that were set at the desk are in the file", async () => {
   const { text, bytes } = await opened([], {
     widths: { 3: 75 },
