@@ -9,8 +9,9 @@ export interface Box {
   columns: number;
 }
 
-const LAST_ROW = 1048576;
-const LAST_COLUMN = 16384;
+/** The last row and column that a sheet can have. */
+export const LAST_ROW = 1_048_576;
+export const LAST_COLUMN = 16_384;
 
 /** Reads `B2` or `$B$2:D4`; null when the text is not an address or lies outside the sheet. */
 export function parseBox(address: string): Box | null {

@@ -1,5 +1,6 @@
 import { parseA1Ref } from "@borgar/fx/xlsx";
 import { InputError } from "../core/errors";
+import { LAST_COLUMN, LAST_ROW } from "./box";
 import { columnLetters, columnNumber } from "./letters";
 
 /** A rectangle of cells on a sheet; rows and columns from 1. */
@@ -11,15 +12,13 @@ export interface SheetArea {
   right: number;
 }
 
-const MOST_ROWS = 1_048_576;
-const MOST_COLUMNS = 16_384;
 const ADDRESS = /^([A-Z]{1,3})([1-9]\d{0,6})$/;
 
 /** Row and column of an address such as `B7`. */
 export function addressParts(address: string): { row: number; column: number } {
   const [, letters = "", digits = ""] = ADDRESS.exec(address) ?? [];
   const [row, column] = [Number(digits), columnNumber(letters)];
-  if (!(row >= 1 && row <= MOST_ROWS && column <= MOST_COLUMNS)) {
+  if (!(row >= 1 && row <= LAST_ROW && column <= LAST_COLUMN)) {
     throw new InputError("the file", "hold cells with an address", address);
   }
   return { row, column };
@@ -33,8 +32,8 @@ function parsedArea(reference: string, sheet: string): SheetArea | null {
     sheet: ("sheetName" in parsed && parsed.sheetName) || sheet,
     top: (top ?? 0) + 1,
     left: (left ?? 0) + 1,
-    bottom: (bottom ?? MOST_ROWS - 1) + 1,
-    right: (right ?? MOST_COLUMNS - 1) + 1,
+    bottom: (bottom ?? LAST_ROW - 1) + 1,
+    right: (right ?? LAST_COLUMN - 1) + 1,
   };
 }
 

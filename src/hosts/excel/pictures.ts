@@ -1,11 +1,11 @@
 import type { Area } from "../../cells/area";
+import { LAST_COLUMN, LAST_ROW } from "../../cells/box";
 import { plainAddress } from "../../cells/letters";
 import { fromBase64, toBase64 } from "../base64";
 import type { Picture } from "../host";
 import { onSheet } from "./protection";
 
 const POINTS_A_PIXEL = 0.75;
-const [MOST_ROWS, MOST_COLUMNS] = [1_048_576, 16_384];
 /** How many cells are asked for their place at once. */
 const CANDIDATES = 32;
 
@@ -61,8 +61,8 @@ async function cellBefore(
 
 async function cellUnder(sheet: Excel.Worksheet, { left, top }: Excel.Shape): Promise<string> {
   const all = sheet.getRange();
-  const row = await cellBefore((index) => all.getCell(index, 0), "top", MOST_ROWS, top);
-  const column = await cellBefore((index) => all.getCell(0, index), "left", MOST_COLUMNS, left);
+  const row = await cellBefore((index) => all.getCell(index, 0), "top", LAST_ROW, top);
+  const column = await cellBefore((index) => all.getCell(0, index), "left", LAST_COLUMN, left);
   const cell = all.getCell(row, column).load("address");
   await sheet.context.sync();
   return plainAddress(cell.address);

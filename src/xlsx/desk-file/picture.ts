@@ -1,3 +1,4 @@
+import { LAST_COLUMN, LAST_ROW } from "../../cells/box";
 import { isRelations } from "../parts/namespaces";
 import { onlyRelation, relationsOf, textOf } from "../parts/relations";
 import { within, type XmlElement, xmlTree } from "../parts/xml-tree";
@@ -33,12 +34,12 @@ function endOf(anchor: XmlElement): BookPicture["to"] | undefined {
   return { width: side("cx"), height: side("cy") };
 }
 
-const MOST = { rows: 1_048_576, columns: 16_384, pixels: 100_000 };
+const MOST_PIXELS = 100_000;
 
 /** Whether a picture lies in a sheet and has a size that one can have: no other is shown. */
 function fits(from: Spot, to: BookPicture["to"]): boolean {
-  const inSheet = ({ row, column }: Spot) => row >= 0 && row < MOST.rows && column >= 0 && column < MOST.columns;
-  return inSheet(from) && ("row" in to ? inSheet(to) : to.width <= MOST.pixels && to.height <= MOST.pixels);
+  const inSheet = ({ row, column }: Spot) => row >= 0 && row < LAST_ROW && column >= 0 && column < LAST_COLUMN;
+  return inSheet(from) && ("row" in to ? inSheet(to) : to.width <= MOST_PIXELS && to.height <= MOST_PIXELS);
 }
 
 /** The part of a sheet's drawing, where it has one. */

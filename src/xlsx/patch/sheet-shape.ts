@@ -1,3 +1,4 @@
+import { LAST_COLUMN } from "../../cells/box";
 import { cellAt } from "../../cells/places";
 import { areaOf } from "../../cells/sheet-area";
 import type { Frozen, Place } from "../desk-file/book";
@@ -9,7 +10,6 @@ import { childOf, childrenOf, type XmlElement } from "../parts/xml-tree";
 
 const PIXELS_A_CHARACTER = 7;
 const CELL_PADDING_PX = 5;
-const MOST_COLUMNS = 16_384;
 
 interface Columns {
   min: number;
@@ -20,7 +20,7 @@ interface Columns {
 function columnsOf(cols: XmlElement | undefined): Columns[] {
   return childrenOf(cols, isMain, "col").map(({ given, raw }) => ({
     min: Number(given.get("min")),
-    max: Math.min(Number(given.get("max")), MOST_COLUMNS),
+    max: Math.min(Number(given.get("max")), LAST_COLUMN),
     raw,
   }));
 }

@@ -1,8 +1,7 @@
 import { Worksheet } from "@univerjs/core";
 import { Spreadsheet } from "@univerjs/preset-sheets-core";
+import { LAST_COLUMN } from "../../../cells/box";
 import type { Fix } from "../fix";
-
-const MOST_COLUMNS = 16_384;
 
 type Cell = ReturnType<Worksheet["getCell"]>;
 
@@ -24,7 +23,7 @@ export const drawing: Fix = {
       if (!drawn) return getCell.call(this, row, column);
       const known = drawn.get(this) ?? new Map<number, Cell>();
       drawn.set(this, known);
-      const place = row * MOST_COLUMNS + column;
+      const place = row * LAST_COLUMN + column;
       const cell = known.has(place) ? known.get(place) : getCell.call(this, row, column);
       known.set(place, cell);
       return cell;

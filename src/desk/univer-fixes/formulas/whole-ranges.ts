@@ -1,7 +1,7 @@
 import { BaseReferenceObject } from "@univerjs/preset-sheets-core";
+import { LAST_COLUMN, LAST_ROW } from "../../../cells/box";
 import type { Fix } from "../fix";
 
-const MOST = { rows: 1_048_576, columns: 16_384 };
 const reference = BaseReferenceObject.prototype;
 
 /** Reads such a range as far as its sheet goes, where every cell that holds something is. */
@@ -30,7 +30,7 @@ export const wholeRanges: Fix = {
     reference.isExceedRange = function () {
       const { startRow, startColumn } = this.getRangePosition();
       if (this.getActiveSheetRowCount() === 0) return true;
-      return startRow < 0 || startColumn < 0 || startRow >= MOST.rows || startColumn >= MOST.columns;
+      return startRow < 0 || startColumn < 0 || startRow >= LAST_ROW || startColumn >= LAST_COLUMN;
     };
   },
 };

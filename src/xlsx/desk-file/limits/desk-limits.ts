@@ -1,3 +1,4 @@
+import { LAST_COLUMN, LAST_ROW } from "../../../cells/box";
 import { addressParts, areaOf, placeName, type SheetArea } from "../../../cells/sheet-area";
 import { InputError } from "../../../core/errors";
 import type { FileCell, FileRow, SheetContent } from "../../parts/file-cell";
@@ -15,8 +16,7 @@ const DEEPEST = 64;
 const MOST_MERGED = 200_000;
 const MOST_FILLED = 100_000;
 /** Some files say the width of a few columns twice. */
-const MOST_DESCRIBED = 2 * 16_384;
-const LAST = { row: 1_048_576, column: 16_384 };
+const MOST_DESCRIBED = 2 * LAST_COLUMN;
 
 /** How deep the brackets of a formula are nested, those in quotes left out. */
 function depthOf(formula: string): number {
@@ -77,15 +77,15 @@ function checkMerges(sheet: string, references: readonly string[]): Pick<ReadShe
 }
 
 function checkLines(sheet: string, rows: readonly FileRow[], columns: readonly XmlElement[]): void {
-  const last = rows.find(({ number }) => number < 1 || number > LAST.row);
-  if (last) throw new InputError("the file", `hold rows from 1 to ${LAST.row}`, last.number, { place: sheet });
+  const last = rows.find(({ number }) => number < 1 || number > LAST_ROW);
+  if (last) throw new InputError("the file", `hold rows from 1 to ${LAST_ROW}`, last.number, { place: sheet });
   let described = 0;
   for (const { given } of columns) {
     const [first, end] = [Number(given.get("min")), Number(given.get("max"))];
     described += end - first + 1;
-    if (!(first >= 1 && first <= end && end <= LAST.column)) {
+    if (!(first >= 1 && first <= end && end <= LAST_COLUMN)) {
       const got = `${given.get("min") ?? ""}:${given.get("max") ?? ""}`;
-      throw new InputError("the file", `hold columns from 1 to ${LAST.column}`, got, { place: sheet });
+      throw new InputError("the file", `hold columns from 1 to ${LAST_COLUMN}`, got, { place: sheet });
     }
     if (described > MOST_DESCRIBED) {
       throw new InputError("the file", "say how wide each column is once", `${described} widths`, { place: sheet });
