@@ -1,5 +1,5 @@
 import { isMain } from "../parts/namespaces";
-import { childOf, type XmlElement } from "../parts/xml-tree";
+import { childOf, isOn, type XmlElement } from "../parts/xml-tree";
 import type { BookSheet } from "./book";
 import type { ReadSheet } from "./limits/desk-limits";
 import type { Extent } from "./place";
@@ -11,8 +11,6 @@ const PIXELS_A_POINT = 4 / 3;
 const MOST = { characters: 255, points: 409.5 };
 
 const USUAL = { characters: 8.43, points: 15 };
-
-const isOn = (given: string | undefined): boolean => given === "1" || given === "true";
 
 /** A size that a file states; undefined for none, and for one that nothing can have. */
 function sizeIn(given: string | undefined, most: number): number | undefined {

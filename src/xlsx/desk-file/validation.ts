@@ -1,5 +1,5 @@
 import { plainText } from "../parts/cell-value";
-import { within, type XmlElement } from "../parts/xml-tree";
+import { isOn, within, type XmlElement } from "../parts/xml-tree";
 import type { Validation } from "./book";
 import { DAYS_TO_1904 } from "./day-format";
 import { typedFormula } from "./formula";
@@ -8,8 +8,6 @@ import { addressesOf, type Extent, placesOf, textIn } from "./place";
 const TYPES = ["list", "whole", "decimal", "date", "time", "textLength", "custom"] as const;
 const COMPARING = ["whole", "decimal", "date", "time", "textLength"];
 const STYLES = ["stop", "warning", "information"] as const;
-
-const isOn = (given: string | undefined): boolean => given === "1" || given === "true";
 
 /** An operand as people type it: a literal list without its quotes, a number, or a formula. */
 function operand(text: string): string {

@@ -96,3 +96,6 @@ export function* within(parent: XmlElement): Generator<XmlElement> {
     yield* within(child);
   }
 }
+
+/** Whether an attribute says yes as XML Schema writes it (W3C, XML Schema Part 2, 3.2.2). */
+export const isOn = (given: string | undefined): boolean => given === "1" || given === "true";
