@@ -10,7 +10,6 @@ import { fileDrops } from "./files/file-drops";
 import { fileLine } from "./files/file-line";
 import { Files } from "./files/files";
 import { openFirst, readFirst } from "./files/open-first";
-import { asOpened } from "./files/share-copy";
 import { cellFont } from "./font";
 import { freeHost } from "./free-host";
 import type { Blank } from "./functions/arguments";
@@ -63,7 +62,7 @@ async function start(): Promise<(dropped: readonly File[]) => void> {
     );
   });
   let check = (_files: readonly File[]) => {};
-  const say = fileLine(part("file"), () => check(asOpened(files)));
+  const say = fileLine(part("file"), () => check(files.toCheck()));
   const files: Files = new Files(grid, cells, say);
   const host = freeHost(deskHost(grid, files), cells);
   say(await openFirst(first, grid, files, host));

@@ -15,15 +15,15 @@ import { leftOut, type UnsavedParts, unsavedParts } from "./left-out";
 import { madeIn } from "./made-in";
 import { gridWorkbook } from "./open-book";
 import { readXlsx } from "./read-xlsx";
-import { isShareCopy, UNCHECKED } from "./share-copy";
+import { FILE_MS, isCurrent, ready } from "./settled";
+import { ASKED, isShareCopy, UNCHECKED } from "./share-copy";
 import { ShiftedSheets } from "./shifted-sheets";
-import { endTyping, focusGrid, halfTyped } from "./typing";
+import { focusGrid, halfTyped } from "./typing";
 
 const QUESTION = "What you changed here is not saved. Open another file all the same?";
 
-/** How long a file that is handed on waits for its figures, and one that is saved or opened [ms]. */
+/** How long a file that is handed on waits for its figures [ms]. */
 const WHOLE_MS = 60_000;
-const FILE_MS = 3000;
 
 /** Opens files into the grid and saves them with all that they held. */
 export class Files implements DeskFiles {
@@ -63,11 +63,17 @@ export class Files implements DeskFiles {
     return bookState(this.grid, this.formats);
   }
 
-  /** Whether what was opened says that it is a share copy. */
-  private isCopy = false;
+  /** What is said of an open share copy; "" where what is open is none. */
+  private copy: "" | typeof UNCHECKED | typeof ASKED = "";
   /** Its name, and that a share copy is not checked by being opened. */
   get said(): string {
-    return this.isCopy ? `${this.name}: ${UNCHECKED}` : this.name;
+    return this.copy ? `${this.name}: ${this.copy}` : this.name;
+  }
+
+  /** The file as it was opened or saved last, to be checked; none where there is none. */
+  toCheck(): File[] {
+    if (this.copy) this.copy = ASKED;
+    return this.base ? [new File([this.base.slice()], this.name)] : [];
   }
 
   /** True when what is in the grid was neither saved nor opened as it is. */
@@ -114,7 +120,7 @@ export class Files implements DeskFiles {
     this.cells.know(book.sheets);
     this.file = null;
     this.unread = read;
-    this.isCopy = isShareCopy(book);
+    this.copy = isShareCopy(book) ? UNCHECKED : "";
     this.shifted.forget();
     this.behind.clear();
     this.base = base;
@@ -175,7 +181,7 @@ export class Files implements DeskFiles {
     await this.readNow();
     this.behind.note(this.file, this.shifted, this.written);
     if (this.file?.isSigned) {
-      await this.ready(prepare);
+      await ready(this.grid, prepare);
       this.behind.unsigned = this.file.wouldLoseSignature(this.change(this.state(), this.file));
     }
     return this.behind.news();
@@ -192,22 +198,13 @@ export class Files implements DeskFiles {
     return leftOut(this.parts, this.grid, this.shifted.any);
   }
 
-  /** Whether every figure follows the inputs after at most `limit` [ms]. */
-  private async current(limit: number): Promise<boolean> {
-    const { calculation, api } = this.grid;
-    if (!(await calculation.settledWithin(limit))) return false;
-    // What is typed while the grid calculates can leave formulas behind: every one is calculated before a file is made.
-    api.getFormula().executeCalculation();
-    return calculation.settledWithin(limit);
-  }
-
   private change(state: BookState, { from1904 }: XlsxFile): BookChange {
     return bookChange(this.written, state, this.shifted.shifts(), { stale: this.stale, from1904 });
   }
 
   /** All that changed since the file was opened. */
   private async changes(limit: number): Promise<{ file: XlsxFile; change: BookChange; state: BookState }> {
-    this.stale = !(await this.current(limit));
+    this.stale = !(await isCurrent(this.grid, limit));
     const { XlsxFile } = await import("../../xlsx/desk-file/desk-file");
     await this.readNow();
     this.file ??= XlsxFile.blank();
@@ -237,14 +234,9 @@ export class Files implements DeskFiles {
     return bytes;
   }
 
-  private async ready(prepare: () => Promise<void>): Promise<void> {
-    await endTyping(this.grid);
-    if (await this.grid.calculation.settledWithin(FILE_MS)) await prepare();
-  }
-
   /** @param prepare Writes what the file is to keep, once figures follow what was typed */
   async save(prepare: () => Promise<void>): Promise<Uint8Array> {
-    await this.ready(prepare);
+    await ready(this.grid, prepare);
     const { bytes, state } = await this.write(FILE_MS);
     this.kept = state;
     this.base = bytes;

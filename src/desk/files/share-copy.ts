@@ -7,10 +7,6 @@ const EVIDENCE = /^Evidence(_|$)/i;
 export const isShareCopy = ({ names, sheets }: Book): boolean =>
   [...names, ...sheets].some(({ name }) => EVIDENCE.test(name));
 
-/** The file as it was opened or saved last, to be checked; none where there is none. */
-export const asOpened = ({ base, name }: { base: Uint8Array | null; name: string }): File[] =>
-  base ? [new File([base.slice()], name)] : [];
-
 /** What is said of one that was opened. */
 export const UNCHECKED = "a share copy, not checked. Check it first: step Share, Check a copy.";
 /** What is said of it once its check was asked for. */
