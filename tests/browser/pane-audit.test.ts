@@ -125,26 +125,28 @@ describe("an audit from the pane", () => {
     expect(await pane().locator(".report tbody tr", { hasText: "does not agree" }).count()).toBe(0);
   });
 
-  test("prints the authority's own report over the whole width of the page, with the key of its map", async () => {
-    await desk.page.emulateMedia({ media: "print" });
-    await desk.page.evaluate(() => {
-      window.print = () => {
-        const report = document.querySelector(".own-report")!;
-        const key = [...report.querySelectorAll(".own-tile")].map(({ textContent }) => textContent);
-        const { width } = report.getBoundingClientRect();
-        Object.assign(window, { printed: { share: width / document.documentElement.clientWidth, key } });
-      };
-    });
+  test("prints the authority's own report on one page and over all its width, with the key of its map", async () => {
+    await desk.page.evaluate(() => Object.assign(window, { print: () => {} }));
     await press("Print the report");
-    const printed = () =>
-      desk.page.evaluate(() => (window as unknown as { printed?: { share: number; key: string[] } }).printed);
-    await expect.poll(async () => (await printed())?.share).toBeGreaterThan(0.97);
-    expect((await printed())!.key).toEqual(expect.arrayContaining(["1", "2", "3", "4", "5", "6", "7", "75 %"]));
+    const report = desk.page.locator(".own-report");
+    await report.waitFor({ state: "attached" });
     const isPrinting = () => desk.page.evaluate(() => document.body.classList.contains("printing-own-report"));
     expect(await isPrinting()).toBe(true); // some browsers print once `print` has come back
+    expect(await report.locator(".own-tile").allTextContents()).toEqual(
+      expect.arrayContaining(["1", "2", "3", "4", "5", "6", "7", "75 %"]),
+    );
+    const points = await report.evaluate((drawn) => Number.parseFloat(drawn.style.fontSize));
+    expect([points >= 5.5, points <= 8]).toEqual([true, true]);
+    await desk.page.emulateMedia({ media: "print" });
+    const share = await report.evaluate(
+      (drawn) => drawn.getBoundingClientRect().width / document.documentElement.clientWidth,
+    );
+    expect(share).toBeGreaterThan(0.97);
+    await desk.page.emulateMedia({ media: null });
+    const pages = (await desk.page.pdf({ preferCSSPageSize: true })).toString("latin1").match(/\/Type \/Page\b/g);
+    expect(pages).toHaveLength(1);
     await desk.page.evaluate(() => dispatchEvent(new Event("afterprint")));
     await expect.poll(isPrinting).toBe(false);
-    await desk.page.emulateMedia({ media: null });
   });
 
   test("says of a share copy that is opened in the grid that it was not checked, and checks it in one act", async () => {

@@ -21,6 +21,8 @@ import { typedLines } from "./typed-lines";
 
 const NAME = "Authority report";
 const ALL = (row: number) => `A${row}:X${row}`;
+const LEFT = (row: number) => `A${row}:J${row}`;
+const RIGHT = (row: number) => `K${row}:X${row}`;
 const MOST_FINDINGS = 6;
 const MOST_SHOWN = 120;
 const FIGURES = [
@@ -34,7 +36,6 @@ const FIGURES = [
   "Run_Multiplier",
   "Result_Water_kL",
 ];
-const MEANING = "Agreement means that the figures follow from these readings; it does not prove the readings.";
 /** Rows at the top: what the check says, what speaks against the copy, and which file it is. */
 const [TITLE, VERDICT, AGAINST, FILE] = [1, 2, 3, 4];
 export const AGAINST_PLACE = ALL(AGAINST);
@@ -97,7 +98,7 @@ const figureLines = (figures: readonly Figure[], from: number): CellSpec[] =>
       { at: `A${row}`, kind: "label", value: label },
       { at: `B${row}`, kind: "answer", value: `${figureText(recomputed, format)} ${unit}`.trim() },
       { at: `C${row}:D${row}`, kind: "entry", value: `${place} shows ${shown || "nothing"}` },
-      { at: `E${row}:X${row}`, kind: "entry", value: verdictOn(figure) },
+      { at: `E${row}:J${row}`, kind: "entry", value: verdictOn(figure) },
     ];
   });
 
@@ -156,7 +157,7 @@ export function ownReport(
       const { row, column } = addressParts(firstCell(spec.at));
       return { ...rest, ...besides(book, looks, spec, valueAt(values, REPORT.name, row, column)) };
     });
-  const cells = drawn.filter((cell) => rowOf(cell) > FILE);
+  const cells = drawn.filter((cell) => rowOf(cell) > FILE && cell.kind !== "signature");
   const words = auditWords(
     drawn.filter((cell) => [VERDICT, AGAINST, FILE].includes(rowOf(cell))).map((one) => one.value),
   );
@@ -176,17 +177,14 @@ export function ownReport(
   ];
   const typed = typedLines(cellsOfFile(book), (...place) => valueAt(values, ...place));
   const wanted = figures.filter(({ name }) => FIGURES.includes(name));
-  let row = Math.max(...cells.map(rowOf));
-  const next = (kind: CellSpec["kind"], value: string): CellSpec => {
-    row += 1;
-    return { at: ALL(row), kind, value };
-  };
-  const figuresHeading = next(
-    "heading",
-    "Figures calculated from the readings, and what the cell of the file that states each shows",
-  );
-  const lines = figureLines(wanted, row + 1);
-  row += wanted.length;
+  const beside = Math.max(...cells.map(rowOf)) + 1;
+  let row = beside + Math.max(wanted.length, typed.readings.length);
+  const section = (label: string, lines: readonly string[]) =>
+    lines.flatMap((value, i): CellSpec[] => {
+      row += 1;
+      const words: CellSpec = { at: `B${row}:X${row}`, kind: "note", value };
+      return i === 0 ? [{ at: `A${row}`, kind: "label", value: label }, words] : [words];
+    });
   const more = said.length > 1 ? ` And ${said.length - 1} more: see Findings below.` : "";
   const written: CellSpec[] = [
     { at: ALL(TITLE), kind: "title", value: "Report of the authority on a block audit" },
@@ -194,17 +192,14 @@ export function ownReport(
     { at: AGAINST_PLACE, kind: "answer", value: `${listed[0]}${more}` },
     { at: FILE_PLACE, kind: "note", value: codeWords(code, oldCode) },
     ...cells,
-    figuresHeading,
-    ...lines,
-    next("heading", "Findings"),
-    ...listed.map((text) => next("note", text)),
-    next("heading", "In the words of the audit"),
-    ...words.map((text) => next("note", text)),
-    next("heading", "Typed in the file: limits, readings [mL; x: not read], pressures"),
-    ...typed.map((text) => next("note", text)),
-    next("heading", "What agreement means"),
-    next("note", MEANING),
-    next("signature", SIGNED),
+    { at: LEFT(beside), kind: "heading", value: "Figures from the readings, and what the file's cell shows" },
+    { at: RIGHT(beside), kind: "heading", value: "Readings typed in the file [mL; x: not read]" },
+    ...figureLines(wanted, beside + 1),
+    ...typed.readings.map((value, i): CellSpec => ({ at: RIGHT(beside + 1 + i), kind: "note", value })),
+    ...section("Findings", listed),
+    ...section("Words of the audit", words),
+    ...section("Typed in the file", typed.more),
+    { at: ALL(row + 1), kind: "signature", value: SIGNED },
   ];
   return {
     name: NAME,
@@ -212,7 +207,7 @@ export function ownReport(
     widths: REPORT.widths,
     heights: REPORT.heights ?? {},
     ...(REPORT.shades && { shades: REPORT.shades }),
-    printed: `A1:X${row}`,
+    printed: `A1:X${row + 1}`,
     cells: written,
   };
 }

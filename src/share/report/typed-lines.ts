@@ -42,13 +42,15 @@ function pressureLine(cells: CellsOf, when: string, name: string): string[] {
   return read.length > 0 ? [`Pressure ${when} the test [kPa]: ${read.join("; ")}`] : [];
 }
 
-/** What was typed in the file that figures follow from: limits, readings, pressures, a line each. */
+/** What was typed in the file that figures follow from, a line each: the rows of readings, and limits and pressures. */
 export const typedLines = (
   cells: CellsOf,
   valueAt: (sheet: string, row: number, column: number) => Stated,
-): string[] => [
-  limitLine(cells, valueAt),
-  ...canLines(cells),
-  ...pressureLine(cells, "before", "Pressure_Before_kPa"),
-  ...pressureLine(cells, "after", "Pressure_After_kPa"),
-];
+): { readings: string[]; more: string[] } => ({
+  readings: canLines(cells),
+  more: [
+    limitLine(cells, valueAt),
+    ...pressureLine(cells, "before", "Pressure_Before_kPa"),
+    ...pressureLine(cells, "after", "Pressure_After_kPa"),
+  ],
+});

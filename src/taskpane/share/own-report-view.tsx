@@ -1,4 +1,4 @@
-import type { CSSProperties } from "react";
+import { type CSSProperties, useLayoutEffect, useRef } from "react";
 import { columnLetters, columnNumber } from "../../cells/letters";
 import { RATE_CLASSES } from "../../core/pattern/rate-classes";
 import { shownText } from "../../share/looks/shown";
@@ -32,8 +32,36 @@ const numbered = ({ row, column }: Place, scale: number, top: number, left: numb
 const words = ({ value = "", format }: CellSpec): string =>
   format === undefined ? String(value) : shownText(value, format);
 
-/** The authority's own report as it is printed: one page, nothing of the file's looks. */
+const shows = (cell: CellSpec) =>
+  placeOf(cell).column <= LAST && (cell.kind === "signature" || words(cell).trim() !== "");
+
+const rowsOf = ({ row, toRow }: Place) => Array.from({ length: toRow - row + 1 }, (_, i) => row + i);
+
+/** Rows that show nothing take little room. */
+function rowSizes(report: SheetSpec): string {
+  const full = new Set(report.cells.filter(shows).flatMap((cell) => rowsOf(placeOf(cell))));
+  const sizes = Array.from({ length: Math.max(...full) }, (_, i) =>
+    full.has(i + 1) ? "minmax(1.25em, auto)" : "0.4em",
+  );
+  return sizes.join(" ");
+}
+/** What a page of A4 holds within its margins, less a line that printers may need [px of CSS]. */
+const PAGE_PX = (280 / 25.4) * 96;
+/** Letters [points]: the largest with which it takes one page, else those of several pages. */
+const [MOST_POINTS, LEAST_POINTS, STEP_POINTS, SEVERAL_PAGES_POINTS] = [8, 5.5, 0.1, 7];
+
+function setLetters(report: HTMLElement): void {
+  for (let points = MOST_POINTS; points >= LEAST_POINTS; points -= STEP_POINTS) {
+    report.style.fontSize = `${points.toFixed(1)}pt`;
+    if (report.offsetHeight <= PAGE_PX) return;
+  }
+  report.style.fontSize = `${SEVERAL_PAGES_POINTS}pt`;
+}
+
+/** The authority's own report as it is printed: one page where it fits in letters that can be read, nothing of the file's looks. */
 export function OwnReportView({ report }: { report: SheetSpec }) {
+  const drawn = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => setLetters(drawn.current!), []);
   const scale = Number(
     report.cells.find((cell) => placeOf(cell).column === SCALE_COLUMN && cell.kind === "working")?.value ?? 1,
   );
@@ -41,7 +69,11 @@ export function OwnReportView({ report }: { report: SheetSpec }) {
   const [top, left] = [Math.min(...tiles.map(({ row }) => row)), Math.min(...tiles.map(({ column }) => column))];
   const columns = Array.from({ length: LAST }, (_, i) => `${report.widths[i] ?? 8}fr`).join(" ");
   return (
-    <div className="own-report" style={{ gridTemplateColumns: columns }}>
+    <div
+      ref={drawn}
+      className="own-report"
+      style={{ gridTemplateColumns: columns, gridTemplateRows: rowSizes(report) }}
+    >
       {report.cells.flatMap((cell) => {
         const place = placeOf(cell);
         const value = cell.value ?? "";

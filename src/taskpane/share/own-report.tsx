@@ -52,7 +52,8 @@ export function OwnReport({ host, file, report: { own: drawn, agrees }, other }:
     <section aria-label="The authority's own report">
       <h4>Your own report</h4>
       <p>
-        One page from values calculated here, with what the file shows beside them. It takes no looks from the file.
+        From values calculated here, with what the file shows beside them: one page, or two where much was typed. It
+        takes no looks from the file.
       </p>
       <div className="actions">
         {host.saves && <Button onClick={() => setPrinting((times) => times + 1)}>Print the report</Button>}
