@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { checkCopy } from "../../src/share/check/check-copy";
 import { shareCopy } from "../../src/share/copy/share-copy";
 import type { CopyReport } from "../../src/share/copy-report";
-import { plainFormat, plainNumber, shownText } from "../../src/share/looks/shown";
+import { plainFormat, plainNumber, shownText } from "../../src/share/looks/cells/shown";
 import { filledIn } from "../../src/share/report/filled-in";
 import { shortened } from "../../src/share/shortened";
 import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";

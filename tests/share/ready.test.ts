@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { readied } from "../../src/share/check/ready";
-import { ownSheet } from "../../src/share/looks/own-sheet";
+import { ownSheet } from "../../src/share/looks/sheets/own-sheet";
 import { formulaCells } from "../../src/share/native/formula-cells";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { rowHeights } from "../../src/workbook/form/row-heights";

@@ -18,7 +18,7 @@ import { auditLine } from "../figures/audit-line";
 import { earlierFigures } from "../figures/earlier-figures";
 import { grouped, harmlessOnly, saying } from "../finding";
 import { holdsPlan, holdsSheets, knownSheets, planNews } from "../known-sheets";
-import { fileLooks } from "../looks/file-looks";
+import { fileLooks } from "../looks/cells/file-looks";
 import { lookFindings } from "../looks/look-check";
 import { exampleRemarks } from "../plan/example-remarks";
 import { checkedPlan } from "../plan/plan-answers";

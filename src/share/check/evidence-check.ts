@@ -9,9 +9,9 @@ import type { Evidence } from "../copy/evidence";
 import { areaOfInput, inputNames, type TypedInput, typedInputs } from "../copy/input-list";
 import { PAINTED, paintedInputs, samePaint } from "../copy/painted-coverage";
 import { type Finding, saying } from "../finding";
-import { formatAt } from "../looks/formats";
-import { strangeSign } from "../looks/look-alike";
-import { readable } from "../looks/shown";
+import { formatAt } from "../looks/cells/formats";
+import { readable } from "../looks/cells/shown";
+import { strangeSign } from "../looks/sheets/look-alike";
 import { sameValue } from "./agreement";
 
 type Placed = { name: string; row: number; column: number; value: Stated };

@@ -12,8 +12,8 @@ import { isAcross, rowHeight, WIDTHS } from "../copy/evidence-sheet";
 import { howComputed } from "../copy/how-computed";
 import type { TypedInput } from "../copy/input-list";
 import { changed, type Finding, saying } from "../finding";
-import type { OwnSheet } from "../looks/own-sheet";
-import { readable } from "../looks/shown";
+import { readable } from "../looks/cells/shown";
+import type { OwnSheet } from "../looks/sheets/own-sheet";
 import { sameValue } from "./agreement";
 
 const KINDS: Readonly<Record<EvidenceRow["look"], Kind>> = {

@@ -1,6 +1,6 @@
 import type { Figure } from "../copy-report";
 import { changed, type Finding } from "../finding";
-import { readable } from "../looks/shown";
+import { readable } from "../looks/cells/shown";
 
 /** The figures that do not agree, as findings. */
 export function figureFindings(figures: readonly Figure[]): Finding[] {

@@ -1,5 +1,5 @@
 import { AUDIT_SHEETS } from "../../workbook/audit/audit";
-import { ownSheet } from "../looks/own-sheet";
+import { ownSheet } from "../looks/sheets/own-sheet";
 import { formulaGrid, namedAreas } from "../native/formula-cells";
 
 /** Takes the audit's own sheets apart one after the other, so that the first check need not; `pause` is called between them. */

@@ -6,7 +6,7 @@ import type { Evidence } from "../copy/evidence";
 import type { ReplacedLine } from "../copy/evidence-rows";
 import { nativeCells, nativeFormula, type SpillOf } from "../copy/native-formula";
 import { changed, type Finding, saying } from "../finding";
-import { readable } from "../looks/shown";
+import { readable } from "../looks/cells/shown";
 import { sameFormula } from "../same-formula";
 import { sameValue } from "./agreement";
 import { evidencePlace } from "./evidence-check";

@@ -6,7 +6,7 @@ import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 import type { FileCell } from "../../xlsx/parts/file-cell";
 import { type BookSheet, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { changed, type Finding, saying } from "../finding";
-import { strangeSign } from "../looks/look-alike";
+import { strangeSign } from "../looks/sheets/look-alike";
 import { sameFormula } from "../same-formula";
 import { shortened } from "../shortened";
 import { sameValue } from "./agreement";

@@ -6,21 +6,21 @@ import { type BookSheet, type FileBook, namedArea } from "../../xlsx/parts/workb
 import { within, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { EVIDENCE } from "../copy/evidence-rows";
 import { type Finding, misleading } from "../finding";
-import { besideFindings } from "./beside";
-import { bookFindings } from "./book-settings";
-import { cellLookFindings, lookOf } from "./cell-looks";
-import { conditionalFindings } from "./conditional";
-import { drawingFindings } from "./drawings";
-import { farFindings } from "./far-beside";
-import { type FileLooks, fileLooks } from "./file-looks";
-import { hiddenFindings } from "./hidden";
-import { ownSheetFindings, strayFindings } from "./look-alike";
-import { oddNotation } from "./notations";
-import { type OwnSheet, ownSheet } from "./own-sheet";
-import { propertyFindings } from "./properties";
-import { sheetFrame } from "./sheet-frame";
-import { typedCheckFindings } from "./typed-checks";
-import { protectionFindings, viewAndPrintFindings } from "./views";
+import { bookFindings } from "./book/book-settings";
+import { oddNotation } from "./book/notations";
+import { propertyFindings } from "./book/properties";
+import { cellLookFindings, lookOf } from "./cells/cell-looks";
+import { conditionalFindings } from "./cells/conditional";
+import { type FileLooks, fileLooks } from "./cells/file-looks";
+import { drawingFindings } from "./drawings/drawings";
+import { besideFindings } from "./sheets/beside";
+import { farFindings } from "./sheets/far-beside";
+import { hiddenFindings } from "./sheets/hidden";
+import { ownSheetFindings, strayFindings } from "./sheets/look-alike";
+import { type OwnSheet, ownSheet } from "./sheets/own-sheet";
+import { sheetFrame } from "./sheets/sheet-frame";
+import { typedCheckFindings } from "./sheets/typed-checks";
+import { protectionFindings, viewAndPrintFindings } from "./sheets/views";
 
 const EVIDENCE_NAMES = ["Evidence_Version", "Evidence_Day", "Evidence_Hash", "Evidence_Formulas", "Evidence_Inputs"];
 

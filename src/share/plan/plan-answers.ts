@@ -2,7 +2,7 @@ import { programOf } from "../../workbook/nursery/program/entries";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import type { Figure } from "../copy-report";
 import type { Finding } from "../finding";
-import type { FileLooks } from "../looks/file-looks";
+import type { FileLooks } from "../looks/cells/file-looks";
 import { demandAnswers } from "./demand-answers";
 import { nightFindings } from "./night-findings";
 import { planFigures } from "./plan-cells";

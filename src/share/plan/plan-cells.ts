@@ -4,8 +4,8 @@ import type { Stated } from "../../cells/stated";
 import { cellsIn, type FileBook, namedArea } from "../../xlsx/parts/workbook-file";
 import { NOT_GIVEN, sameValue } from "../check/agreement";
 import type { Figure } from "../copy-report";
-import type { FileLooks } from "../looks/file-looks";
-import { shownAt } from "../looks/shown-at";
+import type { FileLooks } from "../looks/cells/file-looks";
+import { shownAt } from "../looks/cells/shown-at";
 
 /** The values behind a name of a file, line by line; blank cells as null, none where the file lacks the name. */
 export function gridOf(book: FileBook, name: string): Stated[][] {

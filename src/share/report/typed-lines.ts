@@ -5,7 +5,7 @@ import { LIMITS } from "../../workbook/audit/limits/limits";
 import { TABLE } from "../../workbook/audit/limits/places";
 import { bedCans } from "../../workbook/bed/bed-cans";
 import { type CellsOf, listOf, textOf } from "../../workbook/bed/cells-of";
-import { plainNumber } from "../looks/shown";
+import { plainNumber } from "../looks/cells/shown";
 
 const [MEASURE_COLUMN, YEAR_COLUMN] = [1, 6];
 

@@ -4,7 +4,7 @@ import type { Host } from "../../hosts/host";
 import { NOT_GIVEN } from "../../share/check/agreement";
 import type { CheckedFile, CopyReport, Figure } from "../../share/copy-report";
 import type { FindingClass } from "../../share/finding";
-import { figureText, plainNumber } from "../../share/looks/shown";
+import { figureText, plainNumber } from "../../share/looks/cells/shown";
 import { useRevealed } from "../parts/use-revealed";
 import { OwnReport } from "./own-report";
 

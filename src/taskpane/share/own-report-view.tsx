@@ -1,7 +1,7 @@
 import { type CSSProperties, useLayoutEffect, useRef } from "react";
 import { columnLetters, columnNumber } from "../../cells/letters";
 import { RATE_CLASSES } from "../../core/pattern/rate-classes";
-import { shownText } from "../../share/looks/shown";
+import { shownText } from "../../share/looks/cells/shown";
 import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
 
 const LAST = columnNumber("X");

@@ -1,7 +1,7 @@
-import { isMain } from "../../xlsx/parts/namespaces";
-import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { added, changed, type Finding, misleading } from "../finding";
-import { on } from "./file-looks";
+import { isMain } from "../../../xlsx/parts/namespaces";
+import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { added, changed, type Finding, misleading } from "../../finding";
+import { on } from "../cells/file-looks";
 import { footerFinding, footersWanted } from "./footers";
 import type { OwnSheet } from "./own-sheet";
 

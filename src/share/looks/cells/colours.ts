@@ -1,5 +1,5 @@
-import type { XmlElement } from "../../xlsx/parts/xml-tree";
-import { within } from "../../xlsx/parts/xml-tree";
+import type { XmlElement } from "../../../xlsx/parts/xml-tree";
+import { within } from "../../../xlsx/parts/xml-tree";
 
 /** The 64 colours that a number names where a file lists none of its own (ECMA-376 part 1, 18.8.27). */
 const INDEXED =

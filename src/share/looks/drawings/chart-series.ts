@@ -1,8 +1,8 @@
-import { areaOf } from "../../cells/sheet-area";
-import type { ChartSpec } from "../../workbook/form/sheet-spec";
-import { cellsIn, type FileBook } from "../../xlsx/parts/workbook-file";
-import { within, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { sameNumber } from "../check/agreement";
+import { areaOf } from "../../../cells/sheet-area";
+import type { ChartSpec } from "../../../workbook/form/sheet-spec";
+import { cellsIn, type FileBook } from "../../../xlsx/parts/workbook-file";
+import { within, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { sameNumber } from "../../check/agreement";
 
 /** Some programs write the name of a series as a formula. */
 const IN_QUOTES = /^"(.*)"$/s;

@@ -1,6 +1,6 @@
-import { textOf } from "../../xlsx/parts/relations";
-import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
-import { type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
+import { textOf } from "../../../xlsx/parts/relations";
+import type { BookSheet, FileBook } from "../../../xlsx/parts/workbook-file";
+import { type XmlElement, xmlTree } from "../../../xlsx/parts/xml-tree";
 
 /** A sheet's part but for its cells. */
 export function sheetFrame({ parts }: Pick<FileBook, "parts">, { part, table }: BookSheet): XmlElement {

@@ -1,5 +1,5 @@
-import type { CellSpec } from "../../workbook/form/sheet-spec";
-import { styleOf } from "../../workbook/form/style";
+import type { CellSpec } from "../../../workbook/form/sheet-spec";
+import { styleOf } from "../../../workbook/form/style";
 import { isThick, type Look } from "./file-looks";
 
 const rgb = (colour: { argb?: string } | undefined, automatic: string) =>

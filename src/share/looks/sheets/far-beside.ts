@@ -1,10 +1,10 @@
-import { columnLetters } from "../../cells/letters";
-import { addressParts } from "../../cells/sheet-area";
-import { isMain } from "../../xlsx/parts/namespaces";
-import type { BookSheet } from "../../xlsx/parts/workbook-file";
-import { childOf, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { type Finding, misleading } from "../finding";
-import type { FileLooks } from "./file-looks";
+import { columnLetters } from "../../../cells/letters";
+import { addressParts } from "../../../cells/sheet-area";
+import { isMain } from "../../../xlsx/parts/namespaces";
+import type { BookSheet } from "../../../xlsx/parts/workbook-file";
+import { childOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { type Finding, misleading } from "../../finding";
+import type { FileLooks } from "../cells/file-looks";
 import { columnsOf, USUAL_HEIGHT } from "./hidden";
 import type { OwnSheet } from "./own-sheet";
 

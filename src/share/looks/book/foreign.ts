@@ -1,4 +1,4 @@
-import type { XmlElement } from "../../xlsx/parts/xml-tree";
+import type { XmlElement } from "../../../xlsx/parts/xml-tree";
 
 /** The first element below one that only some programs read; what a program adds in its own list is shown by no other part. */
 export function foreignIn(

@@ -1,6 +1,6 @@
-import { cellAt } from "../../cells/places";
-import type { SheetArea } from "../../cells/sheet-area";
-import type { FileBook } from "../../xlsx/parts/workbook-file";
+import { cellAt } from "../../../cells/places";
+import type { SheetArea } from "../../../cells/sheet-area";
+import type { FileBook } from "../../../xlsx/parts/workbook-file";
 import type { FileLooks } from "./file-looks";
 import { isDay, shownText } from "./shown";
 

@@ -1,9 +1,9 @@
-import { firstCell } from "../../cells/places";
-import { placeName } from "../../cells/sheet-area";
-import type { CellSpec } from "../../workbook/form/sheet-spec";
-import type { FileCell } from "../../xlsx/parts/file-cell";
-import type { BookSheet } from "../../xlsx/parts/workbook-file";
-import { type Finding, misleading } from "../finding";
+import { firstCell } from "../../../cells/places";
+import { placeName } from "../../../cells/sheet-area";
+import type { CellSpec } from "../../../workbook/form/sheet-spec";
+import type { FileCell } from "../../../xlsx/parts/file-cell";
+import type { BookSheet } from "../../../xlsx/parts/workbook-file";
+import { type Finding, misleading } from "../../finding";
 import { contrast } from "./colours";
 import type { FileLooks, Look } from "./file-looks";
 import { namesLanguage } from "./languages";

@@ -1,11 +1,11 @@
-import { isRange, placesOf } from "../../cells/places";
-import { CHECK_TITLE } from "../../workbook/form/checks";
-import type { CheckSpec } from "../../workbook/form/sheet-spec";
-import { isMain } from "../../xlsx/parts/namespaces";
-import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { type Finding, misleading } from "../finding";
-import { normalFormula } from "../same-formula";
-import { on } from "./file-looks";
+import { isRange, placesOf } from "../../../cells/places";
+import { CHECK_TITLE } from "../../../workbook/form/checks";
+import type { CheckSpec } from "../../../workbook/form/sheet-spec";
+import { isMain } from "../../../xlsx/parts/namespaces";
+import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { type Finding, misleading } from "../../finding";
+import { normalFormula } from "../../same-formula";
+import { on } from "../cells/file-looks";
 import type { OwnSheet } from "./own-sheet";
 
 /** What a check of typed values asks and says, apart from where. */

@@ -1,4 +1,4 @@
-import type { XmlElement } from "../../xlsx/parts/xml-tree";
+import type { XmlElement } from "../../../xlsx/parts/xml-tree";
 
 const listed = (...names: string[]): ReadonlySet<string> => new Set(names.flatMap((some) => some.split(" ")));
 

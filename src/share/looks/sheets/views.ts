@@ -1,12 +1,12 @@
-import { isMain, isRelations } from "../../xlsx/parts/namespaces";
-import { relationsOf } from "../../xlsx/parts/relations";
-import type { SheetElement } from "../../xlsx/parts/sheet-order";
-import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { added, type Finding, misleading } from "../finding";
-import { shortened } from "../shortened";
-import { on } from "./file-looks";
-import { foreignIn } from "./foreign";
+import { isMain, isRelations } from "../../../xlsx/parts/namespaces";
+import { relationsOf } from "../../../xlsx/parts/relations";
+import type { SheetElement } from "../../../xlsx/parts/sheet-order";
+import type { BookSheet, FileBook } from "../../../xlsx/parts/workbook-file";
+import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { added, type Finding, misleading } from "../../finding";
+import { shortened } from "../../shortened";
+import { foreignIn } from "../book/foreign";
+import { on } from "../cells/file-looks";
 import type { OwnSheet } from "./own-sheet";
 import { printFindings } from "./printed";
 

@@ -1,9 +1,9 @@
-import { relationsOf, textOf } from "../../xlsx/parts/relations";
-import type { FileBook } from "../../xlsx/parts/workbook-file";
-import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
-import { added, type Finding, misleading } from "../finding";
-import { shortened } from "../shortened";
-import { CODE } from "./footers";
+import { relationsOf, textOf } from "../../../xlsx/parts/relations";
+import type { FileBook } from "../../../xlsx/parts/workbook-file";
+import { within, type XmlElement, xmlTree } from "../../../xlsx/parts/xml-tree";
+import { added, type Finding, misleading } from "../../finding";
+import { shortened } from "../../shortened";
+import { CODE } from "../sheets/footers";
 
 const FILE = "the file";
 const PROPERTIES = /\/(core-properties|extended-properties|custom-properties)$/;

@@ -1,9 +1,9 @@
-import { columnLetters } from "../../cells/letters";
-import { placesOf } from "../../cells/places";
-import { addressParts } from "../../cells/sheet-area";
-import { hiddenColumns } from "../../workbook/form/hidden-columns";
-import { rowHeights } from "../../workbook/form/row-heights";
-import type { CellSpec, ChartSpec, CheckSpec, ShadeSpec, SheetSpec } from "../../workbook/form/sheet-spec";
+import { columnLetters } from "../../../cells/letters";
+import { placesOf } from "../../../cells/places";
+import { addressParts } from "../../../cells/sheet-area";
+import { hiddenColumns } from "../../../workbook/form/hidden-columns";
+import { rowHeights } from "../../../workbook/form/row-heights";
+import type { CellSpec, ChartSpec, CheckSpec, ShadeSpec, SheetSpec } from "../../../workbook/form/sheet-spec";
 
 /** What a sheet is held against, however it was described. */
 export interface OwnSheet {

@@ -1,6 +1,6 @@
-import { within, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { on } from "./file-looks";
-import { isStrange } from "./fonts";
+import { within, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { on } from "../cells/file-looks";
+import { isStrange } from "../cells/fonts";
 
 /** What charts of the workbook are made of, and what programs add to them without showing anything else. */
 const PARTS: ReadonlySet<string> = new Set(

@@ -1,15 +1,15 @@
-import { cellAt } from "../../cells/places";
-import { areaOf } from "../../cells/sheet-area";
-import { isMain, isRelations } from "../../xlsx/parts/namespaces";
-import { relationsOf, textOf } from "../../xlsx/parts/relations";
-import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
-import { childrenOf, within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
-import { added, type Finding, misleading } from "../finding";
-import { shortened } from "../shortened";
+import { cellAt } from "../../../cells/places";
+import { areaOf } from "../../../cells/sheet-area";
+import { isMain, isRelations } from "../../../xlsx/parts/namespaces";
+import { relationsOf, textOf } from "../../../xlsx/parts/relations";
+import type { BookSheet, FileBook } from "../../../xlsx/parts/workbook-file";
+import { childrenOf, within, type XmlElement, xmlTree } from "../../../xlsx/parts/xml-tree";
+import { added, type Finding, misleading } from "../../finding";
+import { shortened } from "../../shortened";
+import { foreignIn, isDrawn } from "../book/foreign";
+import { FAR, isFarOff } from "../sheets/far-beside";
+import type { OwnSheet } from "../sheets/own-sheet";
 import { chartFindings, inOwnOrder } from "./charts";
-import { FAR, isFarOff } from "./far-beside";
-import { foreignIn, isDrawn } from "./foreign";
-import type { OwnSheet } from "./own-sheet";
 
 const NOTE = "a note";
 /** Shapes of the older drawings, which also draw the notes. */

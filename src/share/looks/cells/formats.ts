@@ -1,5 +1,5 @@
-import { firstCell } from "../../cells/places";
-import type { SheetSpec } from "../../workbook/form/sheet-spec";
+import { firstCell } from "../../../cells/places";
+import type { SheetSpec } from "../../../workbook/form/sheet-spec";
 
 const known = new WeakMap<readonly SheetSpec[], ReadonlyMap<string, string>>();
 

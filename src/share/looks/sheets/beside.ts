@@ -1,13 +1,13 @@
-import { columnLetters } from "../../cells/letters";
-import { firstCell, placesOf } from "../../cells/places";
-import { addressParts, placeName } from "../../cells/sheet-area";
-import { isMain } from "../../xlsx/parts/namespaces";
-import type { BookSheet } from "../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { type Finding, misleading } from "../finding";
-import { wordsForNothing } from "./cell-looks";
-import type { FileLooks } from "./file-looks";
-import { ownLook } from "./own-look";
+import { columnLetters } from "../../../cells/letters";
+import { firstCell, placesOf } from "../../../cells/places";
+import { addressParts, placeName } from "../../../cells/sheet-area";
+import { isMain } from "../../../xlsx/parts/namespaces";
+import type { BookSheet } from "../../../xlsx/parts/workbook-file";
+import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { type Finding, misleading } from "../../finding";
+import { wordsForNothing } from "../cells/cell-looks";
+import type { FileLooks } from "../cells/file-looks";
+import { ownLook } from "../cells/own-look";
 import type { OwnSheet } from "./own-sheet";
 
 const PAPER = "ffffff";

@@ -1,13 +1,13 @@
-import { isMain } from "../../xlsx/parts/namespaces";
-import type { FileBook } from "../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, within, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { added, changed, type Finding, misleading } from "../finding";
-import { shortened } from "../shortened";
+import { isMain } from "../../../xlsx/parts/namespaces";
+import type { FileBook } from "../../../xlsx/parts/workbook-file";
+import { childOf, childrenOf, within, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { added, changed, type Finding, misleading } from "../../finding";
+import { shortened } from "../../shortened";
+import { on } from "../cells/file-looks";
+import type { OwnSheet } from "../sheets/own-sheet";
 import { carriedFindings } from "./carried";
-import { on } from "./file-looks";
 import { foreignIn } from "./foreign";
 import { oddNotation } from "./notations";
-import type { OwnSheet } from "./own-sheet";
 
 const FILE = "the file";
 /** Functions that fetch or run something outside the file. */

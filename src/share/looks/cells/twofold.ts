@@ -1,9 +1,9 @@
-import { isMain } from "../../xlsx/parts/namespaces";
-import { childOf, childrenOf, within, type XmlElement } from "../../xlsx/parts/xml-tree";
+import { isMain } from "../../../xlsx/parts/namespaces";
+import { childOf, childrenOf, within, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { foreignIn } from "../book/foreign";
+import { oddNotation } from "../book/notations";
 import { BUILT_IN } from "./built-in-formats";
 import { NOT_LETTERS } from "./fonts";
-import { foreignIn } from "./foreign";
-import { oddNotation } from "./notations";
 
 /** Formats that mean the same wherever they are listed. */
 const FIXED_FORMATS = [1, 2, 3, 4, 9, 10, 11, 49];

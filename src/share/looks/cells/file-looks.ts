@@ -1,7 +1,7 @@
-import { isMain } from "../../xlsx/parts/namespaces";
-import { onlyRelation, relationsOf, textOf } from "../../xlsx/parts/relations";
-import type { FileBook } from "../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
+import { isMain } from "../../../xlsx/parts/namespaces";
+import { onlyRelation, relationsOf, textOf } from "../../../xlsx/parts/relations";
+import type { FileBook } from "../../../xlsx/parts/workbook-file";
+import { childOf, childrenOf, within, type XmlElement, xmlTree } from "../../../xlsx/parts/xml-tree";
 import { BUILT_IN } from "./built-in-formats";
 import { colourOf, themeColours } from "./colours";
 import { isStrange } from "./fonts";

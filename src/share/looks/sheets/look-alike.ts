@@ -1,9 +1,9 @@
-import { firstCell } from "../../cells/places";
-import { addressParts } from "../../cells/sheet-area";
-import type { SheetSpec } from "../../workbook/form/sheet-spec";
-import type { BookSheet, FileBook } from "../../xlsx/parts/workbook-file";
-import { added, type Finding, misleading } from "../finding";
-import { shortened } from "../shortened";
+import { firstCell } from "../../../cells/places";
+import { addressParts } from "../../../cells/sheet-area";
+import type { SheetSpec } from "../../../workbook/form/sheet-spec";
+import type { BookSheet, FileBook } from "../../../xlsx/parts/workbook-file";
+import { added, type Finding, misleading } from "../../finding";
+import { shortened } from "../../shortened";
 import type { OwnSheet } from "./own-sheet";
 
 /** Cyrillic and Greek letters that look like Latin ones (Unicode confusables, the usual ones). */

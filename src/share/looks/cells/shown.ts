@@ -1,7 +1,7 @@
 import { format, formatColor } from "numfmt";
-import { isoDay } from "../../cells/day-number";
-import type { Stated } from "../../cells/stated";
-import { shortened } from "../shortened";
+import { isoDay } from "../../../cells/day-number";
+import type { Stated } from "../../../cells/stated";
+import { shortened } from "../../shortened";
 
 const OPTIONS = { nbsp: false, throws: false } as const;
 export const IN_QUOTES = /"[^"]*"/g;

@@ -1,14 +1,14 @@
-import { relationsOf, textOf } from "../../xlsx/parts/relations";
-import type { FileBook } from "../../xlsx/parts/workbook-file";
-import { within, type XmlElement, xmlTree } from "../../xlsx/parts/xml-tree";
-import { added, type Finding, misleading } from "../finding";
-import { shortened } from "../shortened";
+import { relationsOf, textOf } from "../../../xlsx/parts/relations";
+import type { FileBook } from "../../../xlsx/parts/workbook-file";
+import { within, type XmlElement, xmlTree } from "../../../xlsx/parts/xml-tree";
+import { added, type Finding, misleading } from "../../finding";
+import { shortened } from "../../shortened";
+import { foreignIn, isDrawn } from "../book/foreign";
+import { contrast } from "../cells/colours";
+import type { OwnSheet } from "../sheets/own-sheet";
 import { areColumnsOtherwise, isAltered, isFaint, isLabelled, isLaidOtherwise, isTurned } from "./chart-looks";
 import { areOddWords, isOddSetting, NO_WORDS, saysOther, strangePart } from "./chart-parts";
 import { isArranged, isFilledWith, keepsOther, rangeOn } from "./chart-series";
-import { contrast } from "./colours";
-import { foreignIn, isDrawn } from "./foreign";
-import type { OwnSheet } from "./own-sheet";
 
 /** Formats that show a number or a day as it is: no scale, no further digits or words. */
 const PLAIN_FORMAT = /^(General|@|[#,0]*0(\.0+)?|([ymd]|\\?[-/. :])+)?$/i;

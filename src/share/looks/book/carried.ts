@@ -1,6 +1,6 @@
-import { relationsOf } from "../../xlsx/parts/relations";
-import type { FileBook } from "../../xlsx/parts/workbook-file";
-import { added, type Finding, misleading } from "../finding";
+import { relationsOf } from "../../../xlsx/parts/relations";
+import type { FileBook } from "../../../xlsx/parts/workbook-file";
+import { added, type Finding, misleading } from "../../finding";
 
 const FILE = "the file";
 /** Parts of a workbook that carry or fetch more than it shows. */

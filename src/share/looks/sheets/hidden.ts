@@ -1,10 +1,10 @@
-import { columnLetters } from "../../cells/letters";
-import { addressParts } from "../../cells/sheet-area";
-import { isMain } from "../../xlsx/parts/namespaces";
-import type { BookSheet } from "../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, type XmlElement } from "../../xlsx/parts/xml-tree";
-import { type Finding, misleading } from "../finding";
-import { on } from "./file-looks";
+import { columnLetters } from "../../../cells/letters";
+import { addressParts } from "../../../cells/sheet-area";
+import { isMain } from "../../../xlsx/parts/namespaces";
+import type { BookSheet } from "../../../xlsx/parts/workbook-file";
+import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { type Finding, misleading } from "../../finding";
+import { on } from "../cells/file-looks";
 import type { OwnSheet } from "./own-sheet";
 
 /** A column without a width of its own may be narrower, by the font of another program; one with its own is full of text. */

@@ -1,8 +1,8 @@
-import type { XmlElement } from "../../xlsx/parts/xml-tree";
-import { type Finding, misleading } from "../finding";
-import { shortened } from "../shortened";
-import { on } from "./file-looks";
-import { isStrange } from "./fonts";
+import type { XmlElement } from "../../../xlsx/parts/xml-tree";
+import { type Finding, misleading } from "../../finding";
+import { shortened } from "../../shortened";
+import { on } from "../cells/file-looks";
+import { isStrange } from "../cells/fonts";
 import type { OwnSheet } from "./own-sheet";
 
 /** The footers that the pages of a sheet have. */

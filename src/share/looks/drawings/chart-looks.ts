@@ -1,4 +1,4 @@
-import { within, type XmlElement } from "../../xlsx/parts/xml-tree";
+import { within, type XmlElement } from "../../../xlsx/parts/xml-tree";
 
 const childNamed = (parent: XmlElement | undefined, name: string) => parent?.children.find((one) => one.name === name);
 const valOf = (element: XmlElement | undefined) => element?.given.get("val");
