@@ -4,7 +4,7 @@ import { zipSync } from "fflate";
 import { InputError } from "../../core/errors";
 import { isMain } from "../parts/namespaces";
 import { checkParts, type FilePackage, openPackage } from "../parts/package";
-import { childOf } from "../parts/xml-tree";
+import { childOf, isOn } from "../parts/xml-tree";
 import { blankFile } from "../patch/blank";
 import { patchBook, type ShapedBook, shapedBook } from "../patch/book-patch";
 import { dynamicMark } from "../patch/dynamic-arrays";
@@ -24,8 +24,6 @@ import { sheetOf } from "./read";
 import { usualPackage } from "./usual-package";
 
 let opened = 0;
-
-const isOn = (given = ""): boolean => ["1", "true", "on"].includes(given);
 
 const file1904 = ({ workbook }: FilePackage): boolean =>
   isOn(childOf(workbook, isMain, "workbookPr")?.given.get("date1904"));

@@ -97,5 +97,6 @@ export function* within(parent: XmlElement): Generator<XmlElement> {
   }
 }
 
-/** Whether an attribute says yes as XML Schema writes it (W3C, XML Schema Part 2, 3.2.2). */
-export const isOn = (given: string | undefined): boolean => given === "1" || given === "true";
+const YES = ["1", "true", "on"];
+/** Whether an attribute says yes as XML Schema writes it (W3C, XML Schema Part 2, 3.2.2), or as older Office files do. */
+export const isOn = (given: string | undefined): boolean => YES.includes(given ?? "");

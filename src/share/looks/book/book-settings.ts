@@ -1,9 +1,8 @@
 import { isMain } from "../../../xlsx/parts/namespaces";
 import type { FileBook } from "../../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, within, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { childOf, childrenOf, isOn, within, type XmlElement } from "../../../xlsx/parts/xml-tree";
 import { added, changed, type Finding, misleading } from "../../finding";
 import { shortened } from "../../shortened";
-import { on } from "../cells/file-looks";
 import type { OwnSheet } from "../sheets/own-sheet";
 import { carriedFindings } from "./carried";
 import { foreignIn } from "./foreign";
@@ -69,7 +68,9 @@ const LEAST_TABS = 50;
 /** No screen begins so far to the left or the top [20ths of a point]. */
 const FAR_OFF = 30_000;
 const isFarOff = (view: ReadonlyMap<string, string>) =>
-  ["xWindow", "yWindow"].some((side) => Math.abs(Number(view.get(side) ?? 0)) > FAR_OFF && !on(view.get("minimized")));
+  ["xWindow", "yWindow"].some(
+    (side) => Math.abs(Number(view.get(side) ?? 0)) > FAR_OFF && !isOn(view.get("minimized")),
+  );
 /** No window is so small that somebody reads in it [20ths of a point]. */
 const LEAST_WINDOW = 2000;
 const isTiny = (view: ReadonlyMap<string, string>) =>
@@ -84,7 +85,7 @@ function settingFindings({ workbook }: FileBook): Finding[] {
   const said = (when: boolean, finding: Finding) => (when ? [finding] : []);
   return [
     ...said(
-      on(given("workbookPr")?.get("date1904")),
+      isOn(given("workbookPr")?.get("date1904")),
       misleading(FILE, "counts days from 1904: each date shows four years later", "1900", "1904"),
     ),
     ...said(
@@ -110,7 +111,7 @@ function settingFindings({ workbook }: FileBook): Finding[] {
         `asks to be opened for reading only, in the name of "${shortened(given("fileSharing")?.get("userName") ?? "", 60)}"`,
       ),
     ),
-    ...said(on(calc?.get("iterate")), added(FILE, "allows formulas that refer to themselves")),
+    ...said(isOn(calc?.get("iterate")), added(FILE, "allows formulas that refer to themselves")),
     ...said(
       views.some((view) => off(view.get("showSheetTabs")) || Number(view.get("tabRatio") ?? 600) < LEAST_TABS),
       misleading(FILE, "does not show the tabs of its sheets"),
@@ -197,7 +198,7 @@ function reachingRules(frames: ReadonlyMap<string, XmlElement>): Finding[] {
 
 function chosenFindings(frames: ReadonlyMap<string, XmlElement>): Finding[] {
   const chosen = [...frames.values()].filter((frame) =>
-    [...within(frame)].some(({ name, given }) => name === "sheetView" && on(given.get("tabSelected"))),
+    [...within(frame)].some(({ name, given }) => name === "sheetView" && isOn(given.get("tabSelected"))),
   );
   return chosen.length > 1 ? [added(FILE, "opens with several sheets chosen: what is typed goes into each")] : [];
 }

@@ -1,12 +1,12 @@
 import { cellAt, firstCell, isRange, placesOf } from "../../../cells/places";
 import { addressParts } from "../../../cells/sheet-area";
 import { isMain } from "../../../xlsx/parts/namespaces";
-import { childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { childrenOf, isOn, type XmlElement } from "../../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../../finding";
 import { normalFormula } from "../../same-formula";
 import type { OwnSheet } from "../sheets/own-sheet";
 import { contrast } from "./colours";
-import { type FileLooks, laidColours, on } from "./file-looks";
+import { type FileLooks, laidColours } from "./file-looks";
 
 interface Rule {
   places: Set<string>;
@@ -126,7 +126,7 @@ export function conditionalFindings(own: OwnSheet, frame: XmlElement, looks: Fil
         formulas.length !== 1 ||
         laid.odd ||
         laid.format ||
-        on(rule.given.get("stopIfTrue"))
+        isOn(rule.given.get("stopIfTrue"))
       ) {
         found.push(
           misleading(

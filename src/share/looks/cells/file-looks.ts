@@ -1,7 +1,7 @@
 import { isMain } from "../../../xlsx/parts/namespaces";
 import { onlyRelation, relationsOf, textOf } from "../../../xlsx/parts/relations";
 import type { FileBook } from "../../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, within, type XmlElement, xmlTree } from "../../../xlsx/parts/xml-tree";
+import { childOf, childrenOf, isOn, within, type XmlElement, xmlTree } from "../../../xlsx/parts/xml-tree";
 import { BUILT_IN } from "./built-in-formats";
 import { colourOf, themeColours } from "./colours";
 import { isStrange } from "./fonts";
@@ -48,8 +48,7 @@ const SIDES = ["left", "right", "top", "bottom", "start", "end"];
 const THIN = ["none", "hair", "thin", "dotted", "dashed", "dashDot", "dashDotDot"];
 export const isThick = (style: string | undefined): boolean => !THIN.includes(style ?? "none");
 const SYMBOL_CHARSET = "2";
-export const on = (value: string | undefined): boolean => value === "1" || value === "true" || value === "on";
-const flag = (element: XmlElement | undefined) => element !== undefined && on(element.given.get("val") ?? "1");
+const flag = (element: XmlElement | undefined) => element !== undefined && isOn(element.given.get("val") ?? "1");
 
 /** The looks that a file's cells number, and of its conditional formats. */
 export interface FileLooks {
@@ -132,17 +131,18 @@ export function fileLooks({ parts, main, workbook }: Pick<FileBook, "parts" | "m
       raised: !["baseline", undefined].includes(part("vertAlign")?.given.get("val")),
       hollow: flag(part("outline")) || flag(part("shadow")),
       fill: fillOf(fill, colour),
-      crossed: diagonal !== "none" && (on(border?.given.get("diagonalUp")) || on(border?.given.get("diagonalDown"))),
+      crossed:
+        diagonal !== "none" && (isOn(border?.given.get("diagonalUp")) || isOn(border?.given.get("diagonalDown"))),
       edged: SIDES.some((name) => isThick(childOf(border, isMain, name)?.given.get("style"))),
       drawn: isFilled(fill) || (border?.children ?? []).some((side) => (side.given.get("style") ?? "none") !== "none"),
       across: align?.get("horizontal") ?? "general",
       turned: Number(align?.get("textRotation") ?? 0) !== 0,
       indent: Number(align?.get("indent") ?? 0),
       backwards: align?.get("readingOrder") === "2",
-      wrapped: on(align?.get("wrapText")),
-      shrunk: on(align?.get("shrinkToFit")),
-      button: on(xf.given.get("pivotButton")),
-      secret: on(childOf(xf, isMain, "protection")?.given.get("hidden")),
+      wrapped: isOn(align?.get("wrapText")),
+      shrunk: isOn(align?.get("shrinkToFit")),
+      button: isOn(xf.given.get("pivotButton")),
+      secret: isOn(childOf(xf, isMain, "protection")?.given.get("hidden")),
     };
   });
   const laid = list("dxfs", "dxf");
@@ -154,7 +154,7 @@ export function fileLooks({ parts, main, workbook }: Pick<FileBook, "parts" | "m
     Number(childOf(font, isMain, "sz")?.given.get("val") ?? 11),
   );
   const usualSize = sizes.find((size) => size !== 11) ?? 11;
-  const from1904 = on(childOf(workbook, isMain, "workbookPr")?.given.get("date1904"));
+  const from1904 = isOn(childOf(workbook, isMain, "workbookPr")?.given.get("date1904"));
   return { cells, laid, theme, indexed, usualSize, from1904, twofold: twofoldIn(root, themeTree) };
 }
 

@@ -1,5 +1,4 @@
-import { within, type XmlElement } from "../../../xlsx/parts/xml-tree";
-import { on } from "../cells/file-looks";
+import { isOn, within, type XmlElement } from "../../../xlsx/parts/xml-tree";
 import { isStrange } from "../cells/fonts";
 
 /** What charts of the workbook are made of, and what programs add to them without showing anything else. */
@@ -35,7 +34,7 @@ export function areOddWords({ name, given }: XmlElement): boolean {
     const font = given.get("typeface") ?? "";
     return given.get("charset") === "2" || (font !== "" && !font.startsWith("+") && isStrange(font));
   }
-  if (name === "pPr") return on(given.get("rtl"));
+  if (name === "pPr") return isOn(given.get("rtl"));
   if (!WORDS.includes(name)) return false;
   return (
     Number(given.get("sz") ?? 0) > LARGEST_LETTERS ||
@@ -66,7 +65,7 @@ export function isOddSetting({ name, given }: XmlElement): boolean {
     case "date1904":
     case "invertIfNegative":
     case "plotVisOnly":
-      return given.has("val") ? on(value) : true;
+      return given.has("val") ? isOn(value) : true;
     default:
       return false;
   }

@@ -1,15 +1,14 @@
-import type { XmlElement } from "../../../xlsx/parts/xml-tree";
+import { isOn, type XmlElement } from "../../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../../finding";
 import { shortened } from "../../shortened";
-import { on } from "../cells/file-looks";
 import { isStrange } from "../cells/fonts";
 import type { OwnSheet } from "./own-sheet";
 
 /** The footers that the pages of a sheet have. */
 export const footersWanted = (papers: XmlElement | undefined) => [
   "oddFooter",
-  ...(on(papers?.given.get("differentOddEven")) ? ["evenFooter"] : []),
-  ...(on(papers?.given.get("differentFirst")) ? ["firstFooter"] : []),
+  ...(isOn(papers?.given.get("differentOddEven")) ? ["evenFooter"] : []),
+  ...(isOn(papers?.given.get("differentFirst")) ? ["firstFooter"] : []),
 ];
 
 /** Looks in a header or footer by which words cannot be read. */

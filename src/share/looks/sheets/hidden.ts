@@ -2,9 +2,8 @@ import { columnLetters } from "../../../cells/letters";
 import { addressParts } from "../../../cells/sheet-area";
 import { isMain } from "../../../xlsx/parts/namespaces";
 import type { BookSheet } from "../../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { childOf, childrenOf, isOn, type XmlElement } from "../../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../../finding";
-import { on } from "../cells/file-looks";
 import type { OwnSheet } from "./own-sheet";
 
 /** A column without a width of its own may be narrower, by the font of another program; one with its own is full of text. */
@@ -50,9 +49,9 @@ export function columnsOf(frame: XmlElement, last: number): Column[] {
     for (let at = Number(given.get("min")); at <= to; at += 1) {
       columns[at - 1] = {
         width: Number(given.get("width") ?? usual),
-        hidden: on(given.get("hidden")),
+        hidden: isOn(given.get("hidden")),
         grouped: Number(given.get("outlineLevel") ?? 0) > 0,
-        spoken: on(given.get("phonetic")),
+        spoken: isOn(given.get("phonetic")),
       };
     }
   }
@@ -97,10 +96,10 @@ function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Findin
   const format = childOf(frame, isMain, "sheetFormatPr")?.given;
   const usual = Number(format?.get("defaultRowHeight") ?? USUAL_HEIGHT);
   const listed = new Map(sheet.rows.map((row) => [row.number, row.given]));
-  const allHidden = on(format?.get("zeroHeight"));
+  const allHidden = isOn(format?.get("zeroHeight"));
   const rows = Array.from({ length: Math.max(...used) }, (_, index) => index + 1);
   const heights = rows.map((row) =>
-    on(listed.get(row)?.get("hidden")) ? 0 : Number(listed.get(row)?.get("ht") ?? usual),
+    isOn(listed.get(row)?.get("hidden")) ? 0 : Number(listed.get(row)?.get("ht") ?? usual),
   );
   const tall = rows.find((row, index) => !used.has(row) && heights[index]! > TALLEST);
   if (tall !== undefined)
@@ -112,13 +111,13 @@ function rowFindings(own: OwnSheet, sheet: BookSheet, frame: XmlElement): Findin
     const where = `${own.name}, row ${row}`;
     const wanted = own.heights[row] ?? USUAL_HEIGHT;
     const height = Number(given?.get("ht") ?? usual);
-    if (on(given?.get("hidden")) || height === 0 || (!given && allHidden)) {
+    if (isOn(given?.get("hidden")) || height === 0 || (!given && allHidden)) {
       return [misleading(where, "is hidden", "in sight", "hidden", "row")];
     }
     if (Number(given?.get("outlineLevel") ?? 0) > 0) {
       return [misleading(where, "is in a group that can be folded away", "", "grouped", "row")];
     }
-    if (on(given?.get("ph"))) return [misleading(where, SPOKEN, "", "", "row")];
+    if (isOn(given?.get("ph"))) return [misleading(where, SPOKEN, "", "", "row")];
     if (height > TALLEST && wanted <= TALLEST) {
       return [misleading(where, "is far too tall", `${wanted} pt`, `${height} pt`, "row")];
     }

@@ -1,7 +1,6 @@
 import { isMain } from "../../../xlsx/parts/namespaces";
-import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { childOf, childrenOf, isOn, type XmlElement } from "../../../xlsx/parts/xml-tree";
 import { added, changed, type Finding, misleading } from "../../finding";
-import { on } from "../cells/file-looks";
 import { footerFinding, footersWanted } from "./footers";
 import type { OwnSheet } from "./own-sheet";
 
@@ -21,7 +20,7 @@ const SMALL_PAPER = [
 /** What of a sheet's pages shows other than those of the workbook's own sheet. */
 export function printFindings(own: OwnSheet, frame: XmlElement, code: string): Finding[] {
   const setup = childOf(frame, isMain, "pageSetup")?.given;
-  const fits = on(childOf(childOf(frame, isMain, "sheetPr"), isMain, "pageSetUpPr")?.given.get("fitToPage"));
+  const fits = isOn(childOf(childOf(frame, isMain, "sheetPr"), isMain, "pageSetUpPr")?.given.get("fitToPage"));
   const scale = Number(setup?.get("scale") ?? 100);
   const found: Finding[] = [];
   if (!fits) found.push(added(own.name, "is no longer fitted to its page, so that columns may be printed apart"));
@@ -34,8 +33,8 @@ export function printFindings(own: OwnSheet, frame: XmlElement, code: string): F
   }
   if (fits && Number(setup?.get("fitToWidth") ?? 1) > 20)
     found.push(misleading(own.name, "is printed over many pages"));
-  if (on(setup?.get("blackAndWhite"))) found.push(misleading(own.name, "is printed without its colours"));
-  if (on(setup?.get("draft"))) found.push(misleading(own.name, "is printed as a draft, without its charts"));
+  if (isOn(setup?.get("blackAndWhite"))) found.push(misleading(own.name, "is printed without its colours"));
+  if (isOn(setup?.get("draft"))) found.push(misleading(own.name, "is printed as a draft, without its charts"));
   if (SMALL_PAPER.includes(Number(setup?.get("paperSize")))) {
     found.push(misleading(own.name, "is printed on an envelope or a card"));
   }
@@ -46,10 +45,10 @@ export function printFindings(own: OwnSheet, frame: XmlElement, code: string): F
     found.push(added(own.name, "is printed with its notes"));
   }
   const breaks = childrenOf(childOf(frame, isMain, "rowBreaks"), isMain, "brk").filter(
-    ({ given }) => on(given.get("man")) && !own.pageEnds.includes(Number(given.get("id"))),
+    ({ given }) => isOn(given.get("man")) && !own.pageEnds.includes(Number(given.get("id"))),
   );
   const across = childrenOf(childOf(frame, isMain, "colBreaks"), isMain, "brk").filter(({ given }) =>
-    on(given.get("man")),
+    isOn(given.get("man")),
   );
   if ((fits && Number(setup?.get("fitToWidth") ?? 1) > own.pagesAcross) || across.length > 0)
     found.push(added(own.name, "is printed with columns on pages of their own"));
@@ -70,7 +69,7 @@ export function printFindings(own: OwnSheet, frame: XmlElement, code: string): F
   if (["header", "footer"].some((side) => Number(margins?.get(side) ?? 0.3) > MOST_MARGIN)) {
     found.push(misleading(own.name, "has its header or footer over the text of its pages"));
   }
-  if (on(setup?.get("useFirstPageNumber")) && Number(setup?.get("firstPageNumber") ?? 1) > 1) {
+  if (isOn(setup?.get("useFirstPageNumber")) && Number(setup?.get("firstPageNumber") ?? 1) > 1) {
     found.push(added(own.name, "counts its pages from another number than 1"));
   }
   return found;

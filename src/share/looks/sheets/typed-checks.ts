@@ -2,10 +2,9 @@ import { isRange, placesOf } from "../../../cells/places";
 import { CHECK_TITLE } from "../../../workbook/form/checks";
 import type { CheckSpec } from "../../../workbook/form/sheet-spec";
 import { isMain } from "../../../xlsx/parts/namespaces";
-import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { childOf, childrenOf, isOn, type XmlElement } from "../../../xlsx/parts/xml-tree";
 import { type Finding, misleading } from "../../finding";
 import { normalFormula } from "../../same-formula";
-import { on } from "../cells/file-looks";
 import type { OwnSheet } from "./own-sheet";
 
 /** What a check of typed values asks and says, apart from where. */
@@ -69,7 +68,7 @@ function differs(own: TypedCheck | undefined, { given }: XmlElement, type: strin
   if (own.type !== type || own.asks !== asks || !bounds) {
     return "lets other values be typed than Canfall's own workbook does";
   }
-  if ((given.get("errorStyle") ?? "stop") !== "stop" || !on(given.get("showErrorMessage"))) {
+  if ((given.get("errorStyle") ?? "stop") !== "stop" || !isOn(given.get("showErrorMessage"))) {
     return "only warns of a wrong value, or says nothing";
   }
   const title = given.get("errorTitle") ?? "";

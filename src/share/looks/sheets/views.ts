@@ -2,11 +2,10 @@ import { isMain, isRelations } from "../../../xlsx/parts/namespaces";
 import { relationsOf } from "../../../xlsx/parts/relations";
 import type { SheetElement } from "../../../xlsx/parts/sheet-order";
 import type { BookSheet, FileBook } from "../../../xlsx/parts/workbook-file";
-import { childOf, childrenOf, type XmlElement } from "../../../xlsx/parts/xml-tree";
+import { childOf, childrenOf, isOn, type XmlElement } from "../../../xlsx/parts/xml-tree";
 import { added, type Finding, misleading } from "../../finding";
 import { shortened } from "../../shortened";
 import { foreignIn } from "../book/foreign";
-import { on } from "../cells/file-looks";
 import type { OwnSheet } from "./own-sheet";
 import { printFindings } from "./printed";
 
@@ -63,7 +62,7 @@ function viewFindings(own: OwnSheet, frame: XmlElement): Finding[] {
   const sheet = childOf(frame, isMain, "sheetPr")?.given;
   const bent = [
     ...(views.length > 1 ? [misleading(own.name, "has more than one view")] : []),
-    ...(on(sheet?.get("transitionEvaluation")) ? [misleading(own.name, "calculates as another program did")] : []),
+    ...(isOn(sheet?.get("transitionEvaluation")) ? [misleading(own.name, "calculates as another program did")] : []),
     ...(["0", "false"].includes(sheet?.get("enableFormatConditionsCalculation") ?? "1")
       ? [misleading(own.name, "keeps its colours when figures change")]
       : []),
@@ -83,9 +82,9 @@ function viewFindings(own: OwnSheet, frame: XmlElement): Finding[] {
       const zoom = zooms.find((one) => one > 0 && (one < ZOOM[0]! || one > ZOOM[1]!));
       const moved = frozen.rows + frozen.columns > 0 && (given("topLeftCell") ?? FIRST) !== FIRST;
       return [
-        ...said(on(given("showFormulas")), "shows formulas in place of values"),
+        ...said(isOn(given("showFormulas")), "shows formulas in place of values"),
         ...said(["0", "false"].includes(given("showZeros") ?? "1"), "does not show zeros"),
-        ...said(on(given("rightToLeft")), "is shown from right to left"),
+        ...said(isOn(given("rightToLeft")), "is shown from right to left"),
         ...said(zoom !== undefined, "is shown too small or too large to read", "100 %", `${zoom} %`),
         ...said(
           frozen.rows > own.frozen.rows || frozen.columns > own.frozen.columns,
@@ -152,7 +151,7 @@ function linkFindings(own: OwnSheet, frame: XmlElement): Finding[] {
 function promptFindings(own: OwnSheet, frame: XmlElement): Finding[] {
   return childrenOf(childOf(frame, isMain, "dataValidations"), isMain, "dataValidation").flatMap(({ given }) => {
     const prompt = [given.get("promptTitle"), given.get("prompt")].filter(Boolean).join(": ");
-    return prompt && on(given.get("showInputMessage"))
+    return prompt && isOn(given.get("showInputMessage"))
       ? [
           misleading(
             `${own.name}!${(given.get("sqref") ?? "").split(" ")[0]}`,
@@ -169,11 +168,13 @@ export function protectionFindings(own: OwnSheet, frame: XmlElement): Finding[] 
   const allowed = ["formatCells", "insertRows", "deleteRows", "insertColumns", "deleteColumns"].some((name) =>
     ["0", "false"].includes(given?.get(name) ?? "1"),
   );
-  const isOn = on(given?.get("sheet"));
+  const isProtected = isOn(given?.get("sheet"));
   return [
-    ...(isOn && !allowed ? [] : [added(own.name, "its protection was taken off or loosened")]),
-    ...(isOn && PASSWORDS.some((name) => given?.has(name)) ? [added(own.name, "is protected with a password")] : []),
-    ...(isOn && on(given?.get("selectLockedCells"))
+    ...(isProtected && !allowed ? [] : [added(own.name, "its protection was taken off or loosened")]),
+    ...(isProtected && PASSWORDS.some((name) => given?.has(name))
+      ? [added(own.name, "is protected with a password")]
+      : []),
+    ...(isProtected && isOn(given?.get("selectLockedCells"))
       ? [misleading(own.name, "its cells cannot be chosen, so that nobody sees their formulas")]
       : []),
   ];
