@@ -1,19 +1,27 @@
 const DAY_MS = 86_400_000;
 const DAY_ZERO = Date.UTC(1899, 11, 30);
+/** How many days later than usual workbooks of 1904 begin to count. */
+export const DAYS_TO_1904 = 1462;
+
+/** A moment, in milliseconds since 1970, as spreadsheets count it. */
+export const dayAt = (ms: number): number => (ms - DAY_ZERO) / DAY_MS;
+
+/** When a day of a spreadsheet begins, in milliseconds since 1970. */
+export const startOfDay = (day: number): number => DAY_ZERO + day * DAY_MS;
 
 /** A day as spreadsheets count it, by the clock of the machine. */
 export function dayNumber(date: Date): number {
-  return Math.round((Date.UTC(date.getFullYear(), date.getMonth(), date.getDate()) - DAY_ZERO) / DAY_MS);
+  return Math.round(dayAt(Date.UTC(date.getFullYear(), date.getMonth(), date.getDate())));
 }
 
 /** `2026-11-25` for a day number; "" for anything else. */
 export function isoDay(day: unknown): string {
   if (typeof day !== "number" || !(day >= 1 && day < 2_958_466)) return "";
-  return new Date(DAY_ZERO + Math.floor(day) * DAY_MS).toISOString().slice(0, 10);
+  return new Date(startOfDay(Math.floor(day))).toISOString().slice(0, 10);
 }
 
 /** The day number of `2026-11-25`. */
-export const dayOf = (iso: string): number => (Date.parse(`${iso}T00:00:00Z`) - DAY_ZERO) / DAY_MS;
+export const dayOf = (iso: string): number => dayAt(Date.parse(`${iso}T00:00:00Z`));
 
 const ISO = /^(?<year>\d{4})-(?<month>\d{1,2})-(?<day>\d{1,2})$/;
 const DOTTED = /^(?<day>\d{1,2})\.(?<month>\d{1,2})\.(?<year>\d{4})$/;
@@ -35,5 +43,5 @@ export function writtenDay(text: string): number | null {
   }
   const date = new Date(Date.UTC(year, month - 1, day));
   if (!(year >= 1900) || date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) return null;
-  return (date.getTime() - DAY_ZERO) / DAY_MS;
+  return dayAt(date.getTime());
 }

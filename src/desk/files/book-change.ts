@@ -1,6 +1,7 @@
+import { DAYS_TO_1904 } from "../../cells/day-number";
 import type { DeskDrawing } from "../../hosts/desk/drawing";
 import type { BookChange, BookName, CellChange, Look, SheetChange } from "../../xlsx/desk-file/book";
-import { DAYS_TO_1904, showsDays } from "../../xlsx/desk-file/day-format";
+import { showsDays } from "../../xlsx/desk-file/day-format";
 import type { BookState, CellState, SheetState } from "./book-state";
 import { pictureOf } from "./drawings";
 import { fittedRows, insertedRows, renamedState, type ShiftsBySheet, shiftedState } from "./shifted-state";

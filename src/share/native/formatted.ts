@@ -1,18 +1,16 @@
+import { dayAt, startOfDay } from "../../cells/day-number";
 import { surelyRounded } from "./arguments";
 import { Unsure } from "./value";
 
-const DAY_MS = 86_400_000;
-/** 1970-01-01 as a day number. */
-const DAYS_TO_1970 = 25_569;
 const MINUTES_A_DAY = 1440;
 const NEAR = 1e-6;
 
 /** The day so many months later, or the last one of that month where it has no such day. */
 export function monthsLater(day: number, months: number): number {
-  const from = new Date((Math.floor(day) - DAYS_TO_1970) * DAY_MS);
-  const first = Date.UTC(from.getUTCFullYear(), from.getUTCMonth() + Math.trunc(months), 1);
-  const next = Date.UTC(from.getUTCFullYear(), from.getUTCMonth() + Math.trunc(months) + 1, 1);
-  return first / DAY_MS + DAYS_TO_1970 + Math.min(from.getUTCDate(), (next - first) / DAY_MS) - 1;
+  const from = new Date(startOfDay(Math.floor(day)));
+  const firstOf = (later: number) => dayAt(Date.UTC(from.getUTCFullYear(), from.getUTCMonth() + later, 1));
+  const [first, next] = [firstOf(Math.trunc(months)), firstOf(Math.trunc(months) + 1)];
+  return first + Math.min(from.getUTCDate(), next - first) - 1;
 }
 
 /** A number as text in one of the two formats that the workbooks use. */

@@ -1,9 +1,7 @@
+import { isoDay } from "../../cells/day-number";
 import type { Host } from "../../hosts/host";
 import { numberIn, readNamed, textIn } from "../workbook/named";
 
-const MS_A_DAY = 86_400_000;
-/** Day 0 of a spreadsheet. */
-const DAY_ZERO = Date.UTC(1899, 11, 30);
 const NAMES = ["Site_Name", "Block_Name", "Test_Date"];
 const LONGEST = 60;
 /** A file's name without its folders and its ending. */
@@ -25,9 +23,7 @@ export async function copyName(host: Host): Promise<string> {
   const parts = [
     fileWords(textIn(found.Site_Name)),
     fileWords(textIn(found.Block_Name)),
-    day !== undefined && day > 0 && day < 100_000
-      ? new Date(DAY_ZERO + Math.floor(day) * MS_A_DAY).toISOString().slice(0, 10)
-      : "no test date",
+    isoDay(day) || "no test date",
   ];
   return `${[...parts, "share copy"].filter(Boolean).join(" ")}.xlsx`;
 }

@@ -1,14 +1,13 @@
 import type { DataValidation, Worksheet } from "@cj-tech-master/excelts";
+import { startOfDay } from "../../cells/day-number";
 import type { CheckSpec } from "./sheet-spec";
 
 export const CHECK_TITLE = "Please check";
 
 const LATEST_DAY = 73050; // 2099-12-31
-const DAY_ZERO = Date.UTC(1899, 11, 30);
-const MS_A_DAY = 86_400_000;
 
 /** The file library takes dates for the ends of a date check, and numbers for milliseconds since 1970. */
-const dateOf = (day: number) => new Date(DAY_ZERO + day * MS_A_DAY);
+const dateOf = (day: number) => new Date(startOfDay(day));
 
 function rule({ rule }: CheckSpec): DataValidation {
   switch (rule.kind) {

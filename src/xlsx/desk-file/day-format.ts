@@ -1,8 +1,5 @@
 import { getFormatDateInfo } from "numfmt";
 
-/** How many days later than in 1900, as the desk counts them, workbooks of 1904 begin to count. */
-export const DAYS_TO_1904 = 1462;
-
 const known = new Map<string, boolean>();
 
 /** Whether a number format shows days, months or years, and not only times. */

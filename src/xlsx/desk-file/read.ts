@@ -1,12 +1,13 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
 import type { Cell, Input } from "../../cells/cell";
+import { DAYS_TO_1904, dayAt } from "../../cells/day-number";
 import { cellAt } from "../../cells/places";
 import { addressParts, areaOf } from "../../cells/sheet-area";
 import type { FileCell, SheetContent } from "../parts/file-cell";
 import type { BookCell, BookNote, BookPicture, BookSheet } from "./book";
 import { colourOf } from "./colour";
 import { conditionsOf } from "./condition";
-import { DAYS_TO_1904, showsDays } from "./day-format";
+import { showsDays } from "./day-format";
 import { typedFormula } from "./formula";
 import { placeNumber, type ReadSheet } from "./limits/desk-limits";
 import { columnsOf, rowsOf, usualSize } from "./lines";
@@ -14,13 +15,10 @@ import type { Dress } from "./palette";
 import { type Extent, extentOf } from "./place";
 import { validationsOf } from "./validation";
 
-const DAY_MS = 86_400_000;
-const DAY_0 = Date.UTC(1899, 11, 30);
-
 /** A date of the strict form, such as 2026-01-02T00:00:00, as days. */
 function days(text: string): number | string {
   const time = Date.parse(/Z$|[+-]\d\d:\d\d$/.test(text) ? text : `${text}${text.includes("T") ? "" : "T00:00:00"}Z`);
-  return Number.isNaN(time) ? text : (time - DAY_0) / DAY_MS;
+  return Number.isNaN(time) ? text : dayAt(time);
 }
 
 /** What a cell shows; days of a file that counts them from 1904 are `late`. */

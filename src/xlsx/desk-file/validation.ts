@@ -1,7 +1,7 @@
+import { DAYS_TO_1904 } from "../../cells/day-number";
 import { plainText } from "../parts/cell-value";
 import { isOn, within, type XmlElement } from "../parts/xml-tree";
 import type { Validation } from "./book";
-import { DAYS_TO_1904 } from "./day-format";
 import { typedFormula } from "./formula";
 import { addressesOf, type Extent, placesOf, textIn } from "./place";
 

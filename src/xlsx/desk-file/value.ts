@@ -1,12 +1,10 @@
 import type { Cell } from "../../cells/cell";
-
-const DAY_MS = 86_400_000;
-const DAY_0 = Date.UTC(1899, 11, 30);
+import { dayAt } from "../../cells/day-number";
 
 /** What a value of a file shows. */
 export function cellValue(value: unknown): Cell {
   if (value === null || value === undefined) return null;
-  if (value instanceof Date) return (value.getTime() - DAY_0) / DAY_MS;
+  if (value instanceof Date) return dayAt(value.getTime());
   if (typeof value !== "object") return value as Cell;
   const rich = value as { error?: string; richText?: { text: string }[]; text?: unknown; checkbox?: boolean };
   if (rich.error !== undefined) return { error: rich.error };

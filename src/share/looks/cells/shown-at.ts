@@ -1,11 +1,9 @@
+import { DAYS_TO_1904 } from "../../../cells/day-number";
 import { cellAt } from "../../../cells/places";
 import type { SheetArea } from "../../../cells/sheet-area";
 import type { FileBook } from "../../../xlsx/parts/workbook-file";
 import type { FileLooks } from "./file-looks";
 import { isDay, shownText } from "./shown";
-
-/** From 1900-01-00 to 1904-01-01. */
-const DAYS_TO_1904 = 1462;
 
 /** What the first cell of a rectangle shows a reader, in the format that the file gives it. */
 export function shownAt(
