@@ -1,3 +1,4 @@
+const { execFileSync } = require("node:child_process");
 const { createServer } = require("node:net");
 const { basename, resolve } = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
@@ -5,7 +6,6 @@ const { generateCustomFunctionsMetadata } = require("custom-functions-metadata")
 const CustomFunctionsMetadataPlugin = require("custom-functions-metadata-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
-const { require: tsx } = require("tsx/cjs/api");
 const { NormalModuleReplacementPlugin } = require("webpack");
 
 const PORT = 3000;
@@ -64,16 +64,15 @@ const picture = { from: "src/desk/desk.png", to: "assets/desk.png" };
 const hostHeaders = { from: "src/home/headers.txt", to: "_headers", toType: "file" };
 const fontLicense = { from: require.resolve("@fontsource/carlito/LICENSE"), to: "carlito-license.txt" };
 const templates = { from: "templates/*.xlsx", to: "[name][ext]", noErrorOnMissing: true };
+const PACK = resolve(__dirname, "src/commands/pack-example.ts");
 /** The examples as the desk opens them, so that it reads no file when it starts. */
 const examples = {
   from: "templates/example-*.xlsx",
   to: "[name].json",
   noErrorOnMissing: true,
-  transform: async (bytes) => {
-    const { XlsxFile } = tsx("./src/xlsx/desk-file/desk-file.ts", __filename);
-    const { EXAMPLE_MARK, packed } = tsx("./src/xlsx/desk-file/packed-book.ts", __filename);
-    return packed((await XlsxFile.open(new Uint8Array(bytes), EXAMPLE_MARK)).book());
-  },
+  // in a process of its own: the cache of webpack can't follow modules that tsx loads into this one
+  transform: (_bytes, path) =>
+    execFileSync(process.execPath, ["--import", "tsx", PACK, path], { maxBuffer: 100 * 1024 ** 2 }),
 };
 
 function shared(name, production) {
@@ -123,6 +122,10 @@ const toldToExcel = (text, url) =>
 
 const finishedMetadata = (url) => ({
   apply(compiler) {
+    // the pages' own compilations would hand up an unfinished one when they are made again
+    compiler.hooks.compilation.tap("finished metadata", (compilation) => {
+      if (compilation.compiler.isChild()) delete compilation.assets["functions.json"];
+    });
     compiler.hooks.thisCompilation.tap("finished metadata", (compilation) => {
       const stage = compiler.webpack.Compilation.PROCESS_ASSETS_STAGE_DERIVED;
       compilation.hooks.processAssets.tap({ name: "finished metadata", stage }, () => {
