@@ -108,6 +108,21 @@ describe("work that was not saved", { timeout: 180_000 }, () => {
     expect(desk.complaints).toEqual([]);
   });
 
+  test("is discarded only where that is meant", async () => {
+    await desk.write("B2", 77);
+    await expect.poll(() => desk.page.evaluate(noting, "edits" as const)).toBe(1);
+    await kill(desk.page);
+    desk = await all.anew("?example=audit");
+    const discard = desk.page.getByRole("button", { name: "Discard", exact: true });
+    await discard.click();
+    await desk.page.getByText(/^Discard the work of .+\? It can't be brought back\.$/).waitFor();
+    await desk.page.keyboard.press("Escape");
+    await discard.click();
+    await desk.page.getByRole("button", { name: "Discard it" }).click();
+    await expect.poll(() => desk.page.evaluate(noting, "works" as const)).toBe(0);
+    expect(await discard.isVisible()).toBe(false);
+  });
+
   test("is back with rows that came just before a crash, beside a file that changed since", async () => {
     const bed = (title: string) => {
       const parts = foreignParts();

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { leftOut, unsavedParts } from "../../src/desk/files/left-out";
+import { leftOut, unsavedParts } from "../../src/desk/files/saving/left-out";
 import type { Grid } from "../../src/hosts/desk/grid";
 
 /** A grid whose workbook holds these parts. */

@@ -1,7 +1,7 @@
 import { workbooksAmong } from "../../taskpane/parts/files/dropped-files";
 import { clock } from "../clock";
 import type { Files } from "./files";
-import { askBeforeSaving, otherName } from "./save-question";
+import { askBeforeSaving, otherName } from "./saving/save-question";
 
 interface Parts {
   open: HTMLElement;

@@ -1,4 +1,5 @@
 import { clock } from "../clock";
+import { ask } from "../question";
 import type { Store, Work } from "./store";
 
 interface Parts {
@@ -33,5 +34,11 @@ export async function offerLeftWork(store: Store, parts: Parts): Promise<void> {
   act(yes!, async () => {
     if (mayGo()) say(await restore(work));
   });
-  act(no!, () => store.drop(work.id));
+  act(no!, async () => {
+    const answer = await ask(`Discard the work of ${time(work.at)} on ${work.name}? It can't be brought back.`, [
+      ["discard", "Discard it"],
+      ["not", "Keep it"],
+    ]);
+    if (answer === "discard") await store.drop(work.id);
+  });
 }

@@ -10,7 +10,7 @@ import { entered } from "../../hosts/desk/cells";
 import { bookOf, type Grid, type Sheet, selectCells } from "../../hosts/desk/grid";
 import type { Shift } from "../../xlsx/desk-file/book";
 import type { Files } from "../files/files";
-import { otherName } from "../files/save-question";
+import { otherName } from "../files/saving/save-question";
 import type { ProtectedCells } from "../protected-cells";
 import type { Draft, Edit, Store, Work } from "./store";
 

@@ -1,5 +1,5 @@
 import { IResourceManagerService, UniverInstanceType } from "@univerjs/core";
-import { bookOf, type Grid } from "../../hosts/desk/grid";
+import { bookOf, type Grid } from "../../../hosts/desk/grid";
 
 const KINDS: Record<string, string> = {
   SHEET_NOTE_PLUGIN: "notes",

@@ -1,7 +1,7 @@
-import { bookOf, type Grid } from "../../hosts/desk/grid";
-import type { XlsxFile } from "../../xlsx/desk-file/desk-file";
-import type { BookState } from "./book-state";
-import type { ShiftedSheets } from "./shifted-sheets";
+import { bookOf, type Grid } from "../../../hosts/desk/grid";
+import type { XlsxFile } from "../../../xlsx/desk-file/desk-file";
+import type { BookState } from "../book-state";
+import type { ShiftedSheets } from "../shifted-sheets";
 
 const inWords = (sheet: string, kinds: Iterable<string>) => `in ${sheet}: ${[...kinds].join(", ")}`;
 
