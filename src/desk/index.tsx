@@ -21,6 +21,8 @@ import { Messages } from "./messages";
 import { partsByKey } from "./parts-by-key";
 import { ProtectedCells } from "./protected-cells";
 import { scriptAccess } from "./script-access";
+import { keepStructure } from "./sheets/locked-structure";
+import { askBeforeDeleting } from "./sheets/sheet-deletion";
 import { splitter } from "./splitter";
 import { mendGrid } from "./univer-fixes/fixes";
 import "./page.css";
@@ -64,6 +66,9 @@ async function start(): Promise<(dropped: readonly File[]) => void> {
   let check = (_files: readonly File[]) => {};
   const say = fileLine(part("file"), () => check(files.toCheck()));
   const files: Files = new Files(grid, cells, say);
+  const refuse = (sentence: string) => messages.refuse(sentence);
+  keepStructure(grid, () => files.locked, refuse);
+  askBeforeDeleting(grid, refuse);
   const host = freeHost(deskHost(grid, files), cells);
   say(await openFirst(first, grid, files, host));
   await messages.follow(host, grid);

@@ -11,6 +11,7 @@ export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: 
   "empty-texts": ["browser/fixes", "empty-texts:"],
   "shown-numbers": ["browser/fixes", "shown-numbers:"],
   "changed-names": ["browser/foreign", "is saved with rows that were inserted"],
+  "deleted-sheets": ["browser/sheets", "deleted-sheets:"],
   "own-names": ["browser/foreign", "is saved with rows that were inserted"],
   "plain-paste": ["browser/fixes", "plain-paste:"],
   "formula-cache": ["browser/grid-work", "formula-cache:"],

@@ -1,17 +1,17 @@
-import type { IWorkbookData } from "@univerjs/core";
 import type { DeskFiles } from "../../hosts/desk/files";
 import { bookOf, type Grid } from "../../hosts/desk/grid";
 import { download } from "../../hosts/download";
 import type { Book, BookChange } from "../../xlsx/desk-file/book";
 import type { XlsxFile } from "../../xlsx/desk-file/desk-file";
 import type { ProtectedCells } from "../protected-cells";
+import { LOCKED } from "../sheets/locked-structure";
 import { keepFileValues, keepPlaces, keptPlaces } from "../univer-fixes/formulas/kept-values";
 import { bookChange } from "./book-change";
 import { type BookState, bookState, withAdded } from "./book-state";
 import { DerivedFormats } from "./derived-formats";
 import { joinedBooks } from "./joined-books";
 import { madeIn } from "./made-in";
-import { gridWorkbook } from "./open-book";
+import { gridWorkbook, showBook } from "./open-book";
 import { readXlsx } from "./read-xlsx";
 import { LeftBehind } from "./saving/left-behind";
 import { leftOut, type UnsavedParts, unsavedParts } from "./saving/left-out";
@@ -43,6 +43,8 @@ export class Files implements DeskFiles {
   /** What was opened or saved last. */
   private kept: BookState;
   name = "Canfall.xlsx";
+  /** Whether the open file says that its sheets stay as they are. */
+  locked = false;
   /** The file as it was opened or saved last; null where there is none that holds what is open. */
   base: Uint8Array | null = null;
   /** Told when another workbook is open, and when sheets came to the open one. */
@@ -86,12 +88,6 @@ export class Files implements DeskFiles {
     return !this.changed() || confirm(QUESTION);
   }
 
-  private async show(workbook: Partial<IWorkbookData>): Promise<void> {
-    const { api } = this.grid;
-    api.disposeUnit(bookOf(this.grid).getId());
-    api.createWorkbook(workbook);
-  }
-
   private async calculated(): Promise<void> {
     this.parts = unsavedParts(this.grid);
     this.grid.api.getFormula().executeCalculation();
@@ -115,11 +111,12 @@ export class Files implements DeskFiles {
     this.cells.forget();
     const workbook = gridWorkbook(book, `file-${this.count}`, name);
     this.name = name; // before the pane hears of another workbook and asks for it
-    await this.show(workbook);
+    showBook(this.grid, workbook);
     keepFileValues(this.grid, book);
     this.cells.know(book.sheets);
     this.file = null;
     this.unread = read;
+    this.locked = book.locked;
     this.copy = isShareCopy(book) ? UNCHECKED : "";
     this.shifted.forget();
     this.behind.clear();
@@ -145,6 +142,10 @@ export class Files implements DeskFiles {
     return true;
   }
 
+  refuseSheets(): void {
+    if (this.locked) throw new Error(LOCKED);
+  }
+
   async insert(bytes: Uint8Array): Promise<void> {
     const other = await readXlsx(bytes);
     await this.readNow();
@@ -156,7 +157,7 @@ export class Files implements DeskFiles {
     this.count += 1;
     const kept = keptPlaces(this.grid);
     const more = gridWorkbook(book, `file-${this.count}`, this.name);
-    await this.show(joinedBooks(open.save(), more));
+    showBook(this.grid, joinedBooks(open.save(), more));
     keepFileValues(this.grid, book);
     keepPlaces(this.grid, kept);
     this.cells.know(book.sheets);

@@ -1,5 +1,6 @@
 import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { entered } from "../../hosts/desk/cells";
+import { bookOf, type Grid } from "../../hosts/desk/grid";
 import type { Book, BookSheet } from "../../xlsx/desk-file/book";
 import { definedNames } from "./defined-names";
 import { drawingsOf } from "./drawings";
@@ -65,4 +66,10 @@ export function gridWorkbook({ sheets, names }: Book, id: string, name: string):
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.key, worksheet(sheet)])),
     resources: [definedNames(names, sheets), ...sheetParts(sheets), drawingsOf(sheets, id)],
   };
+}
+
+/** Puts a workbook in the place of the open one. */
+export function showBook(grid: Grid, workbook: Partial<IWorkbookData>): void {
+  grid.api.disposeUnit(bookOf(grid).getId());
+  grid.api.createWorkbook(workbook);
 }

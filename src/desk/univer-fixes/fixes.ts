@@ -11,6 +11,7 @@ import { changedNames } from "./formulas/changed-names";
 import { circles } from "./formulas/circles";
 import { closedBooks } from "./formulas/closed-books";
 import { comparison } from "./formulas/comparison";
+import { deletedSheets } from "./formulas/deleted-sheets";
 import { dependencies } from "./formulas/dependencies";
 import { emptyTexts } from "./formulas/empty-texts";
 import { endless } from "./formulas/endless";
@@ -60,6 +61,7 @@ export const FIXES: Fix[] = [
   editing,
   formulaCache,
   changedNames,
+  deletedSheets,
   ownNamesFix,
   parsedFormulas,
   checks,

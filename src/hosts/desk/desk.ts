@@ -93,7 +93,10 @@ export function deskHost(grid: Grid, files: DeskFiles): Host {
       const range = usedRange(grid, sheetOf(grid, sheet));
       return range && { sheet, address: range.getA1Notation() };
     },
-    addSheet: async (name) => addSheet(grid, name),
+    addSheet: async (name) => {
+      files.refuseSheets();
+      addSheet(grid, name);
+    },
     removeSheet: async (name) => removeSheet(grid, name),
     settled: () => grid.calculation.settled(),
     bytes: () => files.bytes(),

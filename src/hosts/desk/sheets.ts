@@ -26,6 +26,7 @@ export function removeSheet(grid: Grid, sheet: string): void {
 
 /** Adds the sheets of a file at the end; names whose cells are gone don't block it. */
 export async function insertSheets(grid: Grid, files: DeskFiles, file: Uint8Array): Promise<string> {
+  files.refuseSheets();
   const contents = bookContents(file);
   const names = definedNames(grid);
   const live = names.filter(({ lost }) => !lost).map(({ name }) => name);

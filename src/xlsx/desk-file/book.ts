@@ -158,6 +158,8 @@ export interface Book {
   unknownNames: string[];
   /** Whether the file asks whoever opens it to calculate all of it, so that its figures need not be right. */
   asksCalculation: boolean;
+  /** Whether it says that no sheet comes, goes, moves or gets another name. */
+  locked: boolean;
 }
 
 /** What is new in a cell: only what is given changes; a formula's value is the file's cached one. */

@@ -70,6 +70,7 @@ export class XlsxFile {
       names: [],
       unknownNames: [],
       asksCalculation: false,
+      locked: false,
     });
   }
 
@@ -85,6 +86,7 @@ export class XlsxFile {
       names: namesOf(source.names),
       unknownNames: unknownNamesOf(source.names),
       asksCalculation: isOn(childOf(source.workbook, isMain, "calcPr")?.given.get("fullCalcOnLoad")),
+      locked: isOn(childOf(source.workbook, isMain, "workbookProtection")?.given.get("lockStructure")),
     };
     for (const [place, { name, part, sheetId, kind }] of source.sheets.entries()) {
       if (kind !== "worksheet") continue;
