@@ -1,5 +1,6 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { describe, expect, it } from "vitest";
+import { columnNumber } from "../../src/cells/letters";
 import { placesOf } from "../../src/cells/places";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { buildWorkbook } from "../../src/workbook/form/build";
@@ -37,6 +38,30 @@ describe("room for words", () => {
     expect(await tooSmall(AUDIT_SHEETS)).toEqual([]);
     expect(await tooSmall(NURSERY_SHEETS)).toEqual([]);
   }, 60_000);
+
+  it("is high enough for a long cause that is kept with what was measured", () => {
+    const coverage =
+      "The edges get 48 % of the middle. 18 of 30 cans get under three quarters of the mean, all on the edges.";
+    const cause = [
+      "What may be wrong: Cannot tell: no cause reaches 60 %; the cans differ from every fit by more than reading error.",
+      "Leading: pressure falls along the line, towards the left (50 %).",
+      "Next: read the pressure at the first and the last head of the line.",
+      "Used beside the cans: bucket at 5 heads: 97 to 104 % of their mean; pressure at 5 heads: 95 to 108 % of their mean;",
+      "mean pressure: 99 % of the maker's; mean wind: 0.9 m/s, towards the top left; supply: top side.",
+    ].join(" ");
+    const handing = AUDIT_SHEETS.flatMap((spec) =>
+      spec.cells.filter(({ formula }) => formula?.includes("Cause_Sentence")).map((cell) => ({ spec, cell })),
+    ).filter(({ spec, cell }) => spec.name !== "Working" && cell.kind !== "working");
+    expect(handing.map(({ spec }) => spec.name)).toEqual(["Coverage", "Actions", "Report"]);
+    for (const { spec, cell } of handing) {
+      const text = cell.formula!.includes("Coverage_Sentence") ? `${coverage} ${cause}` : cause;
+      const [first, last] = cell.at.split(":").map((place) => columnNumber(place.replace(/\d/g, "")));
+      const width = spec.widths.slice(first! - 1, last).reduce((sum, letters) => sum + 7 * letters, 0);
+      const lines = linesOf(text, width / LETTER_PX);
+      const row = Number(/\d+/.exec(cell.at)![0]);
+      expect(spec.heights?.[row], `${spec.name}: ${lines} lines`).toBeGreaterThanOrEqual(lines * LINE_PT);
+    }
+  });
 
   it("breaks lines between words, and words that are longer than a line", () => {
     expect(linesOf("needs watering days", 20)).toBe(1);

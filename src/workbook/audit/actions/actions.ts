@@ -60,7 +60,7 @@ export const ACTIONS: SheetSpec = {
   roomy: true,
   widths: [28, 34, 15, 12, 12, 10],
   heights: {
-    3: 46,
+    3: 80,
     4: 30,
     ...Object.fromEntries(Array.from({ length: LINES }, (_, index) => [FIRST + index, 28])),
     ...Object.fromEntries(PATTERN_LINES.map((_, index) => [PATTERNS + 1 + index, 26])),

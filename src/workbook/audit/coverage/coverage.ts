@@ -156,7 +156,7 @@ export const COVERAGE: SheetSpec = {
   }),
   heights: {
     2: 30,
-    3: 46,
+    3: 80,
     [LAST_ROW + 2]: 46,
     [TOP - 1]: 26,
     ...Object.fromEntries(Array.from({ length: 2 * MOST_ALONG }, (_, index) => [TOP + index, HALF_HEIGHT])),

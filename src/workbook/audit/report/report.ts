@@ -107,7 +107,7 @@ export const REPORT: SheetSpec = {
   heights: {
     2: 30,
     3: 44,
-    4: 28,
+    4: 50,
     [COUNTING]: 26,
     [METHOD_ROW + 1]: 26,
     [SIGNATURES]: 30,
