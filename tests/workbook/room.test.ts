@@ -4,6 +4,7 @@ import { columnNumber } from "../../src/cells/letters";
 import { placesOf } from "../../src/cells/places";
 import { AUDIT_SHEETS } from "../../src/workbook/audit/audit";
 import { buildWorkbook } from "../../src/workbook/form/build";
+import { lookOfKind } from "../../src/workbook/form/cell-looks";
 import { heightsWithRoom, linesOf, saidIn } from "../../src/workbook/form/row-heights";
 import type { SheetSpec } from "../../src/workbook/form/sheet-spec";
 import { NURSERY_SHEETS } from "../../src/workbook/nursery/nursery-plan";
@@ -57,9 +58,10 @@ describe("room for words", () => {
       const text = cell.formula!.includes("Coverage_Sentence") ? `${coverage} ${cause}` : cause;
       const [first, last] = cell.at.split(":").map((place) => columnNumber(place.replace(/\d/g, "")));
       const width = spec.widths.slice(first! - 1, last).reduce((sum, letters) => sum + 7 * letters, 0);
-      const lines = linesOf(text, width / LETTER_PX);
+      const share = (lookOfKind(cell.kind).font?.size ?? 11) / 11;
+      const lines = linesOf(text, width / (share * LETTER_PX));
       const row = Number(/\d+/.exec(cell.at)![0]);
-      expect(spec.heights?.[row], `${spec.name}: ${lines} lines`).toBeGreaterThanOrEqual(lines * LINE_PT);
+      expect(spec.heights?.[row], `${spec.name}: ${lines} lines`).toBeGreaterThanOrEqual(lines * share * LINE_PT);
     }
   });
 
