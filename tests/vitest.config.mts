@@ -1,9 +1,15 @@
+import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
+import { Order } from "./support/order";
 
+const JSDOM = "// @vitest-environment jsdom";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const BROWSER = "tests/browser/**/*.test.ts";
-const PANE = "tests/taskpane/**/*.test.{ts,tsx}";
+/** Those that say in their first line that they need a page: a test process ends where the next file needs another. */
+const IN_JSDOM = readdirSync(`${root}tests`, { recursive: true, encoding: "utf8" })
+  .filter((path) => /\.test\.tsx?$/.test(path) && readFileSync(`${root}tests/${path}`, "utf8").startsWith(JSDOM))
+  .map((path) => `tests/${path}`);
 /** Each has a process of its own: it replaces a module, needs none of a host's names, or takes Microsoft's client in. */
 const ALONE = [
   "tests/core/figures.test.ts",
@@ -15,6 +21,23 @@ const ALONE = [
   "tests/taskpane/excel-requests.test.tsx",
 ];
 
+/** Fluent is thousands of modules, which each test file of the pane would load one by one. */
+const FLUENT = {
+  optimizer: {
+    client: {
+      enabled: true,
+      include: [
+        "@fluentui/react-components",
+        "react",
+        "react-dom",
+        "react-dom/client",
+        "react/jsx-dev-runtime",
+        "react/jsx-runtime",
+      ],
+    },
+  },
+};
+
 export default defineConfig({
   cacheDir: `${root}.cache/vitest`,
   test: {
@@ -23,31 +46,16 @@ export default defineConfig({
     hookTimeout: 300_000,
     expect: { poll: { timeout: 20_000 } },
     maxWorkers: 2,
+    sequence: { sequencer: Order },
     // tests make much that is soon thrown away: with more room for it, collecting takes a sixth less of the time
     execArgv: ["--max-semi-space-size=128", "--single-threaded-gc"],
-    deps: {
-      // for the tests of the pane: Fluent is thousands of modules, which each test file would load one by one
-      optimizer: {
-        client: {
-          enabled: true,
-          include: [
-            "@fluentui/react-components",
-            "react",
-            "react-dom",
-            "react-dom/client",
-            "react/jsx-dev-runtime",
-            "react/jsx-runtime",
-          ],
-        },
-      },
-    },
     projects: [
       {
         extends: true,
         test: {
           name: "node",
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: [BROWSER, PANE, ...ALONE],
+          exclude: [BROWSER, ...IN_JSDOM, ...ALONE],
           isolate: false, // the files of a test process share what they import, which took a minute in all
           globalSetup: "tests/support/offices.ts",
         },
@@ -56,12 +64,13 @@ export default defineConfig({
         extends: true,
         test: {
           name: "pane",
-          include: [PANE],
+          include: IN_JSDOM,
+          deps: FLUENT,
           exclude: ALONE,
           isolate: false, // the files of a test process share what they import: Fluent takes seconds
         },
       },
-      { extends: true, test: { name: "alone", include: ALONE } },
+      { extends: true, test: { name: "alone", include: ALONE, deps: FLUENT } },
       {
         extends: true,
         test: {
