@@ -20,7 +20,7 @@ async function withStylesKept<T>(work: () => Promise<T>): Promise<T> {
 /** What axe finds; jsdom has no layout, so colour contrast is looked at in the browser tests. */
 export async function axeFindings(place: Element): Promise<string[]> {
   const { violations } = await withStylesKept(() =>
-    axe.run(place, { rules: { "color-contrast": { enabled: false } } }),
+    axe.run(place, { rules: { "color-contrast": { enabled: false } }, resultTypes: ["violations"] }),
   );
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
 }
