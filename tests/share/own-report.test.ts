@@ -56,6 +56,17 @@ describe("the authority's own report", () => {
     expect(said).toContain(`Pressure before the test [kPa]: ${heads.join("; ")}`);
   });
 
+  it("may take a second page where more than 12 lines of readings are listed", async () => {
+    expect(clean.own!.pages).toBe(1);
+    const report = await changed((file) => {
+      const [sheet, first] = file.place("Cans_Readings");
+      const [, letters, row] = /^([A-Z]+)(\d+)$/.exec(first)!;
+      for (let below = 6; below < 12; below += 1) file.value(sheet, `${letters}${Number(row) + below}`, 20);
+    });
+    expect(texts(report).filter((text) => /^Row \d+/.test(text))).toHaveLength(12); // and one of places
+    expect(report.own!.pages).toBe(2);
+  });
+
   it("names the figures that cannot be given", () => {
     expect(clean.sentence).toContain("1 cannot be given");
     expect(texts(clean)).toContain("Not given, since entries are missing: Between the pots.");

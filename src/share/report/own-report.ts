@@ -25,6 +25,8 @@ const LEFT = (row: number) => `A${row}:J${row}`;
 const RIGHT = (row: number) => `K${row}:X${row}`;
 const MOST_FINDINGS = 6;
 const MOST_SHOWN = 120;
+/** Lines of readings with which it can be read on one page. */
+const ONE_PAGE_ROWS = 12;
 const FIGURES = [
   "Used_MAR",
   "Used_CU",
@@ -208,6 +210,7 @@ export function ownReport(
     heights: REPORT.heights ?? {},
     ...(REPORT.shades && { shades: REPORT.shades }),
     printed: `A1:X${row + 1}`,
+    pages: typed.readings.length > ONE_PAGE_ROWS ? 2 : 1,
     cells: written,
   };
 }
