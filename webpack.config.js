@@ -87,11 +87,7 @@ function shared(name, production) {
         {
           test: /\.tsx?$/,
           exclude: /node_modules/,
-          loader: "ts-loader",
-          options: {
-            transpileOnly: true,
-            compilerOptions: { composite: false, emitDeclarationOnly: false, declaration: false },
-          },
+          loader: resolve(__dirname, "typescript-loader.js"),
         },
         { test: /\.css$/, use: ["style-loader", "css-loader"] },
         {
