@@ -46,6 +46,16 @@ export async function bytesOf(download: Download): Promise<Uint8Array> {
   return new Uint8Array(Buffer.concat(parts));
 }
 
+/** The open workbook as a file, in letters: as a list of numbers it takes seconds on its way out of the page. */
+const bookLetters = (page: Page): Promise<string> =>
+  page.evaluate(async () => {
+    const bytes = await window.desk.host.bytes();
+    return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(""));
+  });
+
+/** The open workbook as a file. */
+export const bookBytes = async (page: Page) => new Uint8Array(Buffer.from(await bookLetters(page), "base64"));
+
 /** Chooses a file by the desk's button. */
 export async function chooseFile({ page }: Desk, bytes: Uint8Array, name: string): Promise<void> {
   const [chooser] = await Promise.all([
@@ -129,8 +139,8 @@ interface Shared {
   desk: Desk;
   /** What its address says of the desk itself. */
   settings: string;
-  /** What the worked sheet's cells hold as it comes, and that sheet as a file; null before it was opened. */
-  worked: { inputs: Input[][]; file: number[] } | null;
+  /** What the worked sheet's cells hold as it comes, and that sheet as a file in letters; null before it was opened. */
+  worked: { inputs: Input[][]; file: string } | null;
 }
 
 let shared: Shared | undefined;
@@ -159,7 +169,10 @@ async function openedAgain({ desk: { page, complaints }, worked }: Shared, examp
     async ([name, sheet, file]) => {
       window.confirm = () => true;
       localStorage.clear();
-      const bytes = file ? new Uint8Array(file) : new Uint8Array(await (await fetch(name)).arrayBuffer());
+      const bytes =
+        file === null
+          ? new Uint8Array(await (await fetch(name)).arrayBuffer())
+          : Uint8Array.from(atob(file), (sign) => sign.charCodeAt(0));
       await window.desk.host.openBook(bytes, name);
       await window.desk.host.select({ sheet, address: "A1" });
       await window.desk.settled();
@@ -191,11 +204,9 @@ export async function desks(): Promise<Desks> {
     await shared?.desk.page.close();
     shared = undefined;
     const desk = await newPage(query);
-    const worked = await desk.page.evaluate(
-      async ([area, is]) =>
-        is ? { inputs: await window.desk.host.inputs(area), file: [...(await window.desk.host.bytes())] } : null,
-      [WORKED_SHEET, example === "functions"] as const,
-    );
+    const isWorked = example === "functions";
+    const inputs = isWorked ? await desk.page.evaluate((area) => window.desk.host.inputs(area), WORKED_SHEET) : [];
+    const worked = isWorked ? { inputs, file: await bookLetters(desk.page) } : null;
     shared = { desk, settings, worked };
     return desk;
   }

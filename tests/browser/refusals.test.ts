@@ -3,7 +3,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { clickCell, selected as selectedIn, startAt, typeByHand, typeLine as typeInto } from "./by-hand";
-import { type Desk, type Desks, desks } from "./desk-page";
+import { bookBytes, type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
 let desk: Desk;
@@ -193,7 +193,6 @@ describe("what a check refuses at the desk", { timeout: 120_000 }, () => {
   test("leaves each cell its number format, and gives a date the one of dates", async () => {
     const cells = [{ sheet: "Cans", address: "G6" }, await leaching(), { sheet: "Actions", address: "D5" }];
     const came = await formats(readFileSync("templates/example-audit.xlsx"), cells);
-    const bytes = await desk.page.evaluate(async () => [...(await window.desk.host.bytes())]);
-    expect(await formats(new Uint8Array(bytes), cells)).toEqual([came[0], came[1], "yyyy-mm-dd"]);
+    expect(await formats(await bookBytes(desk.page), cells)).toEqual([came[0], came[1], "yyyy-mm-dd"]);
   });
 });
