@@ -125,7 +125,8 @@ describe("fixes of the grid that spare it work", { timeout: 120_000 }, () => {
         if (row === 4 && column === 1) ofFrames[ofFrames.length - 1]! += 1;
         return getCell.call(this, row, column, ...more);
       };
-      for (let frame = 0; frame < 5; frame++) {
+      // on a busy machine a frame may come before the grid knows that it is to draw
+      while (ofFrames.filter((times) => times > 0).length < 5) {
         ofFrames.push(0);
         sheet.refreshCanvas();
         await new Promise(requestAnimationFrame);
