@@ -87,7 +87,11 @@ function shared(name, production) {
         {
           test: /\.tsx?$/,
           exclude: /node_modules/,
-          loader: resolve(__dirname, "typescript-loader.js"),
+          loader: "ts-loader",
+          options: {
+            transpileOnly: true,
+            compilerOptions: { composite: false, emitDeclarationOnly: false, declaration: false },
+          },
         },
         { test: /\.css$/, use: ["style-loader", "css-loader"] },
         {
