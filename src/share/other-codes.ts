@@ -1,4 +1,5 @@
 import type { CheckedFile } from "./copy-report";
+import { sameToTheEye } from "./looks/sheets/look-alike";
 
 /** The file whose code an audit was first seen with. */
 export interface FirstCode {
@@ -12,7 +13,7 @@ export type FirstCodes = ReadonlyMap<string, FirstCode>;
 function keyOf({ report }: CheckedFile): string | null {
   if (!report || report.code === "") return null;
   const { site, block, date } = report.facts;
-  return [site, block, date].map((part) => part.trim().toLowerCase()).join("\n");
+  return [site, block, date].map(sameToTheEye).join("\n");
 }
 
 /** The first codes with those of more files, which take the place of none. */

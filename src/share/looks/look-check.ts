@@ -12,6 +12,7 @@ import { propertyFindings } from "./book/properties";
 import { cellLookFindings, lookOf } from "./cells/cell-looks";
 import { conditionalFindings } from "./cells/conditional";
 import { type FileLooks, fileLooks } from "./cells/file-looks";
+import { typedTextFindings } from "./cells/typed-texts";
 import { drawingFindings } from "./drawings/drawings";
 import { besideFindings } from "./sheets/beside";
 import { farFindings } from "./sheets/far-beside";
@@ -86,6 +87,7 @@ export function lookFindings(
       const frame = frames.get(sheet.name)!;
       return [
         ...cellLookFindings(one.name, one.cells, sheet, looks, formatOf),
+        ...typedTextFindings(one.name, one.cells, sheet),
         ...besideFindings(one, sheet, frame, looks),
         ...strayFindings(one, sheet),
         ...hiddenFindings(one, sheet, frame),

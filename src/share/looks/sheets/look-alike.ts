@@ -26,12 +26,31 @@ export const asSeen = (text: string): string =>
     .replace(/0/g, "o")
     .replace(/[^a-z]/g, "");
 
+/** A name without what tells it apart from another to a program only: case, blanks, signs unseen, letters of another script. */
+export const sameToTheEye = (name: string): string =>
+  [...name.normalize("NFKC")]
+    .map((sign) => LIKE[sign] ?? sign)
+    .join("")
+    .replace(/[\p{Cf}\u3164\u2800]/gu, "")
+    .replace(/\s+/g, " ")
+    .trim()
+    .toLowerCase();
+
 const SCRIPTS: readonly [RegExp, string][] = [
   [/\p{Script=Cyrillic}/u, "Cyrillic"],
   [/\p{Script=Greek}/u, "Greek"],
 ];
 
-/** `a Cyrillic letter that looks like C`, where a text holds such a letter or a sign that cannot be seen; else "". */
+const UNSEEN = /[\p{Cf}\p{Co}\p{Variation_Selector}\u00a0\u115f\u1160\u2800\u3164]|(?![\t\n\r])\p{Cc}/u;
+const BLANKS = /^\s|\s$|\s{2}|[\t\u2000-\u200a\u2028\u2029\u3000]/;
+
+/** Whether a word has letters of two scripts that look like one. */
+export const mixesScripts = (text: string): boolean =>
+  text
+    .split(/[^\p{L}\p{M}]+/u)
+    .some((word) => /\p{Script=Latin}/u.test(word) && [...word].some((sign) => sign in LIKE));
+
+/** `a Cyrillic letter that looks like C`, where a text holds such a letter, or what cannot be seen; else "". */
 export function strangeSign(text: string): string {
   for (const sign of text) {
     const script = SCRIPTS.find(([of]) => of.test(sign))?.[1];
@@ -40,7 +59,8 @@ export function strangeSign(text: string): string {
       return `a ${script} letter that looks like ${like}`;
     }
   }
-  return /[\p{Cf}\u00a0\u3164]/u.test(text) ? "a sign that cannot be seen" : "";
+  if (UNSEEN.test(text)) return "a sign that cannot be seen";
+  return BLANKS.test(text) ? "blanks or empty lines around it or within" : "";
 }
 
 /** How many texts of a sheet are at the same places as those of a sheet of the workbook. */
