@@ -49,6 +49,9 @@ const USUAL_MAP: Readonly<Record<string, string>> = { bg1: "lt1", tx1: "dk1", bg
 /** [English metric units]: 3 points. */
 const THICKEST_LINE = 38_100;
 const MOST_OFFSET = 200;
+/** Styles of charts by number, to which newer programs add a hundred; those after this one are on a dark ground. */
+const LAST_ON_PAPER = 40;
+const CHOSEN_BY_NEWER = 100;
 
 /** Whether a setting of a chart changes what it draws: gaps, days, lines, columns below nought, words far from an axis. */
 export function isOddSetting({ name, given }: XmlElement): boolean {
@@ -60,6 +63,8 @@ export function isOddSetting({ name, given }: XmlElement): boolean {
       return Number(given.get("w") ?? 0) > THICKEST_LINE;
     case "lblOffset":
       return Number(value) > MOST_OFFSET;
+    case "style":
+      return Number(value) % CHOSEN_BY_NEWER > LAST_ON_PAPER;
     case "dispBlanksAs":
       return value !== "gap";
     case "date1904":
@@ -72,7 +77,7 @@ export function isOddSetting({ name, given }: XmlElement): boolean {
 }
 
 const AXES = ["catAx", "valAx", "dateAx"];
-const UPWARDS = ["l", "r"];
+export const UPWARDS = ["l", "r"];
 /** A program writes so for a title without words. */
 export const NO_WORDS = "None";
 const squeezed = (text: string) => text.replace(/\s+/g, "");

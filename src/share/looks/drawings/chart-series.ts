@@ -58,6 +58,12 @@ export function isFilledWith(colour: string, series: XmlElement): boolean {
   );
 }
 
+/** Whether the columns of a series are edged in another colour than their own, which eats up the small ones. */
+export function isEdgedOtherwise(colour: string, series: XmlElement): boolean {
+  const ink = childNamed(childNamed(childNamed(series, "spPr"), "ln"), "solidFill");
+  return ink?.children.some(({ given }) => given.get("val")?.toLowerCase() !== colour.slice(1).toLowerCase()) ?? false;
+}
+
 const isOther = (kept: string, value: unknown) =>
   typeof value === "number"
     ? Number.isFinite(Number(kept)) &&

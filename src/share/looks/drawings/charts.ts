@@ -7,11 +7,12 @@ import { foreignIn, isDrawn } from "../book/foreign";
 import { contrast } from "../cells/colours";
 import type { OwnSheet } from "../sheets/own-sheet";
 import { areColumnsOtherwise, isAltered, isFaint, isLabelled, isLaidOtherwise, isTurned } from "./chart-looks";
-import { areOddWords, isOddSetting, NO_WORDS, saysOther, strangePart } from "./chart-parts";
-import { isArranged, isFilledWith, keepsOther, rangeOn } from "./chart-series";
+import { areOddWords, isOddSetting, NO_WORDS, saysOther, strangePart, UPWARDS } from "./chart-parts";
+import { isArranged, isEdgedOtherwise, isFilledWith, keepsOther, rangeOn } from "./chart-series";
 
 /** Formats that show a number or a day as it is: no scale, no further digits or words. */
-const PLAIN_FORMAT = /^(General|@|[#,0]*0(\.0+)?|([ymd]|\\?[-/. :])+)?$/i;
+const PLAIN_FORMAT = /^(General|@|[#,0]*0(\.0+)?|(?=.*[ymd])([ymd]|\\?[-/. :])+)?$/i;
+const DAYS = /[ymd]/i;
 /** Some programs write the name of a series as a formula. */
 const IN_QUOTES = /^".*"$/s;
 const LITERAL = ["numLit", "strLit"];
@@ -73,6 +74,12 @@ function isUnreadable(element: XmlElement): boolean {
   return ofTheme || onPaper(fill).some((reads) => !(reads < LIGHT));
 }
 
+/** Whether the numbers of an axis that goes upwards are written as days. */
+const showsDaysUpwards = (axis: XmlElement): boolean =>
+  axis.name === "valAx" &&
+  UPWARDS.includes(childNamed(axis, "axPos")?.given.get("val") ?? "") &&
+  DAYS.test((childNamed(axis, "numFmt")?.given.get("formatCode") ?? "").replace(/general/i, ""));
+
 /** What a chart draws. */
 function drawnBy({ parts }: FileBook, part: string): Drawn {
   const chart = xmlTree(textOf(parts, part));
@@ -96,7 +103,8 @@ function drawnBy({ parts }: FileBook, part: string): Drawn {
     laidOver: has(...LAID_OVER),
     otherFormat:
       has("dispUnits") ||
-      all.some(({ name, given }) => name === "numFmt" && !PLAIN_FORMAT.test(given.get("formatCode") ?? "")),
+      all.some(({ name, given }) => name === "numFmt" && !PLAIN_FORMAT.test(given.get("formatCode") ?? "")) ||
+      all.some(showsDaysUpwards),
     series: all.filter(({ name }) => name === "ser"),
     kinds: all.filter(({ name }) => /^\w+Chart$/.test(name)).map(({ name }) => name),
     grouping: all.find(({ name }) => name === "grouping")?.given.get("val") ?? "standard",
@@ -159,7 +167,10 @@ export function chartFindings(book: FileBook, own: OwnSheet, charts: readonly st
     const otherColour =
       drawn.some(({ colour }, i) => !colours[i]?.includes(colour.slice(1).toLowerCase())) ||
       drawing.all.some(isAltered) ||
-      (type === "bar" && drawn.some(({ colour }, i) => !series[i] || !isFilledWith(colour, series[i])));
+      (type === "bar" &&
+        drawn.some(
+          ({ colour }, i) => !series[i] || !isFilledWith(colour, series[i]) || isEdgedOtherwise(colour, series[i]),
+        ));
     const isOwn = own.charts[index] !== undefined;
     const arranged = !isOwn || isArranged(own.charts[index]!, own.name, series);
     const strangely = strangePart(drawing.all) ?? foreignIn(drawing.all[0]!, isDrawn, APART)?.name;

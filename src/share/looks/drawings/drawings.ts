@@ -19,6 +19,7 @@ const KNOWN_RELATIONS = [
   "comments",
   "vmlDrawing",
   "printerSettings",
+  "customProperty",
   "hyperlink",
   "threadedComment",
   "person",
