@@ -7,6 +7,8 @@ import type { OwnSheet } from "./own-sheet";
 const SCALE = [40, 250];
 /** [inches]. */
 const MOST_MARGIN = 1.5;
+/** What a line at the foot of a page takes of it [inches]. */
+const FOOT_LINE = 0.12;
 /** Rows of a page that can be read. */
 const MOST_ROWS = 150;
 const MOST_BREAKS = 10;
@@ -50,7 +52,8 @@ export function printFindings(own: OwnSheet, frame: XmlElement, code: string): F
   const across = childrenOf(childOf(frame, isMain, "colBreaks"), isMain, "brk").filter(({ given }) =>
     isOn(given.get("man")),
   );
-  if ((fits && Number(setup?.get("fitToWidth") ?? 1) > own.pagesAcross) || across.length > 0)
+  const wide = Number(setup?.get("fitToWidth") ?? 1);
+  if ((fits && (wide > own.pagesAcross || wide === 0)) || across.length > 0)
     found.push(added(own.name, "is printed with columns on pages of their own"));
   if (breaks.length > MOST_BREAKS || across.length > MOST_BREAKS_ACROSS)
     found.push(misleading(own.name, "is printed over many pages"));
@@ -68,6 +71,15 @@ export function printFindings(own: OwnSheet, frame: XmlElement, code: string): F
   }
   if (["header", "footer"].some((side) => Number(margins?.get(side) ?? 0.3) > MOST_MARGIN)) {
     found.push(misleading(own.name, "has its header or footer over the text of its pages"));
+  }
+  if (["left", "right", "top", "bottom", "header", "footer"].some((side) => Number(margins?.get(side) ?? 0) < 0)) {
+    found.push(misleading(own.name, "has margins below 0, so that a part is printed off the page"));
+  }
+  const [bottom, foot] = [Number(margins?.get("bottom") ?? 0.7), Number(margins?.get("footer") ?? 0.3)];
+  if (bottom < foot + FOOT_LINE) {
+    found.push(
+      misleading(own.name, "prints its cells over the foot of its pages, where the code is", "", `${bottom} in`),
+    );
   }
   if (isOn(setup?.get("useFirstPageNumber")) && Number(setup?.get("firstPageNumber") ?? 1) > 1) {
     found.push(added(own.name, "counts its pages from another number than 1"));

@@ -1,3 +1,4 @@
+import { areaOf, type SheetArea } from "../../../cells/sheet-area";
 import { isMain, isRelations } from "../../../xlsx/parts/namespaces";
 import { relationsOf } from "../../../xlsx/parts/relations";
 import type { SheetElement } from "../../../xlsx/parts/sheet-order";
@@ -16,6 +17,10 @@ const ZOOM_OF: Readonly<Record<string, readonly string[]>> = {
   pageBreakPreview: ["zoomScaleSheetLayoutView"],
 };
 const FIRST = "A1";
+/** So many rows or columns past its cells nobody leaves a sheet by chance. */
+const [FAR_ROWS, FAR_COLUMNS] = [60, 20];
+const isPast = ({ top, left }: SheetArea, row: number, column: number) =>
+  top > row + FAR_ROWS || left > column + FAR_COLUMNS;
 const PASSWORDS = ["password", "hashValue"];
 /** Elements that a sheet of the workbook has, or that programs add without showing anything else. */
 const USUAL: ReadonlySet<string> = new Set<SheetElement>([
@@ -80,6 +85,8 @@ function viewFindings(own: OwnSheet, frame: XmlElement): Finding[] {
         Number(given(name) ?? 100),
       );
       const zoom = zooms.find((one) => one > 0 && (one < ZOOM[0]! || one > ZOOM[1]!));
+      const start = areaOf(given("topLeftCell") ?? FIRST, "");
+      const isAway = start !== null && own.used.every(({ row, column }) => isPast(start, row, column));
       const moved = frozen.rows + frozen.columns > 0 && (given("topLeftCell") ?? FIRST) !== FIRST;
       return [
         ...said(isOn(given("showFormulas")), "shows formulas in place of values"),
@@ -98,6 +105,7 @@ function viewFindings(own: OwnSheet, frame: XmlElement): Finding[] {
           FIRST,
           given("topLeftCell"),
         ),
+        ...said(isAway, "opens at a place where it has no cells", FIRST, given("topLeftCell")),
         ...said(pane !== undefined && !pane.get("state")?.startsWith("frozen"), "is split into parts"),
       ];
     }),
