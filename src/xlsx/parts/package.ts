@@ -1,6 +1,6 @@
 import { InputError } from "../../core/errors";
 import { CONTENT_TYPES_SPACE, isMain, isRelations } from "./namespaces";
-import { onlyRelation, type Relation, relationsOf, relationsPart, textOf } from "./relations";
+import { onlyRelation, plainItems, type Relation, relationsOf, relationsPart, textOf } from "./relations";
 import { unzipped, WORKBOOK_TYPE } from "./safe-file";
 import { decoded, readXml } from "./xml";
 import { childrenOf, type XmlElement, xmlTree } from "./xml-tree";
@@ -49,7 +49,8 @@ const CONTENT_OF: Readonly<Record<string, string>> = {
 function contentTypes(parts: ReadonlyMap<string, Uint8Array>): ReadonlyMap<string, string> {
   const types = new Map<string, string>();
   const root = xmlTree(textOf(parts, CONTENT_TYPES));
-  const listed = (name: string) => childrenOf(root, (space) => space === CONTENT_TYPES_SPACE, name);
+  const items = plainItems(root, (space) => space === CONTENT_TYPES_SPACE, ["Default", "Override"], CONTENT_TYPES);
+  const listed = (wanted: string) => items.filter(({ name }) => name === wanted);
   for (const { given } of listed("Override")) {
     const part = given.get("PartName")?.toLowerCase() ?? "";
     if (types.has(part)) throw new InputError("the file", "give each part one kind of content", part);

@@ -1,7 +1,7 @@
 import { InputError } from "../../core/errors";
 import { kindOf, PACKAGE_RELATIONS } from "./namespaces";
 import { decoded } from "./xml";
-import { childrenOf, xmlTree } from "./xml-tree";
+import { type XmlElement, xmlTree } from "./xml-tree";
 
 /** What a part of a workbook points to. */
 export interface Relation {
@@ -35,12 +35,34 @@ export function resolved(target: string, from: string): string {
 
 export const inPackage = (space: string): boolean => space === PACKAGE_RELATIONS;
 
+const isPlainName = (name: string) => name === "xmlns" || name.startsWith("xmlns:");
+const isPlainValue = (value: string) => value === value.trim();
+
+/** The items of a list of parts; refused where it is written with more than items, which some programs unwrap or follow. */
+export function plainItems(
+  root: XmlElement,
+  space: (space: string) => boolean,
+  names: readonly string[],
+  part: string,
+): XmlElement[] {
+  const odd =
+    [...root.raw.keys()].find((name) => !isPlainName(name)) ??
+    root.children.find((one) => !(names.includes(one.name) && space(one.space)))?.name ??
+    root.children
+      .flatMap(({ raw }) => [...raw])
+      .find(
+        ([name, value]) => (name.includes(":") && !isPlainName(name)) || (name !== "Target" && !isPlainValue(value)),
+      )?.[0];
+  if (odd !== undefined) throw new InputError("the file", "list its parts plainly", odd, { place: part || "its root" });
+  return root.children;
+}
+
 /** The relations of a part, none of which is followed outside the file. */
 export function relationsOf(parts: ReadonlyMap<string, Uint8Array>, part: string): Relation[] {
   const content = parts.get(relationsPart(part));
   if (!content) return [];
   const ids = new Set<string>();
-  return childrenOf(xmlTree(decoded(content)), inPackage, "Relationship").map(({ given }) => {
+  return plainItems(xmlTree(decoded(content)), inPackage, ["Relationship"], part).map(({ given }) => {
     const [id, type] = [given.get("Id") ?? "", given.get("Type") ?? ""];
     if (ids.has(id)) throw new InputError("the file", "name each relation of a part once", id, { place: part });
     ids.add(id);
