@@ -30,10 +30,14 @@ interface Placed {
   chart: string | null;
   /** What its frame says or does beside showing it; "" for nothing. */
   frame: string;
+  /** What it is called where it is chosen. */
+  name: string;
   /** Cells that it covers; null where its place is not by cells. */
   box: { top: number; left: number; bottom: number; right: number } | null;
 }
 
+/** Charts are named by programs in each language: a word or two and a number. */
+const USUAL_NAME = /^([\p{L}\p{M}'-]+ ?){0,3}\d{0,4}$/u;
 const childNamed = (parent: XmlElement | undefined, name: string) => parent?.children.find((one) => one.name === name);
 const PLACE = /^\s*-?\d+\s*$/;
 const numberIn = (parent: XmlElement | undefined, name: string) => {
@@ -104,6 +108,7 @@ function placedIn({ parts }: FileBook, part: string): Placed[] {
       inside.some(({ name }) => BESIDE_CHART.includes(name));
     return {
       frame: frameSaid(inside),
+      name: inside.find((one) => one.name === "cNvPr")?.given.get("name") ?? "",
       what: relation && !more ? "a chart" : picture ? "a picture" : "a drawing or text box",
       chart: more ? null : (relation?.part ?? null),
       box: boxOf(anchor),
@@ -225,6 +230,11 @@ export function drawingFindings(book: FileBook, own: OwnSheet, sheet: BookSheet,
     }),
     ...moved.map(() => misleading(own.name, "a chart is in another place, or too small to read")),
     ...kept.flatMap(({ frame: said }) => (said === "" ? [] : [misleading(own.name, `a chart ${said}`)])),
+    ...kept.flatMap(({ name }) =>
+      USUAL_NAME.test(name)
+        ? []
+        : [added(own.name, `a chart is called "${shortened(name, 60)}", which is shown where it is chosen`)],
+    ),
     ...(kept.length < own.charts.length ? [added(own.name, "a chart of the workbook was taken away")] : []),
     ...chartFindings(
       book,
