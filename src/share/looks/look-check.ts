@@ -7,6 +7,7 @@ import { within, type XmlElement } from "../../xlsx/parts/xml-tree";
 import { EVIDENCE } from "../copy/evidence-rows";
 import { type Finding, misleading } from "../finding";
 import { bookFindings } from "./book/book-settings";
+import { escapeFindings } from "./book/escapes";
 import { oddNotation } from "./book/notations";
 import { propertyFindings } from "./book/properties";
 import { cellLookFindings, lookOf } from "./cells/cell-looks";
@@ -80,6 +81,7 @@ export function lookFindings(
       frames,
     ),
     ...propertyFindings(book, code),
+    ...escapeFindings(book),
     ...(specs.length > 1 ? ownSheetFindings(book, specs, [EVIDENCE]) : []),
     ...own.flatMap((one) => {
       const sheet = book.sheets.find(({ name }) => name === one.name);

@@ -33,7 +33,14 @@ function nameFindings({ allNames }: FileBook, own: ReadonlySet<string>): Finding
       return [misleading(`the name ${name}`, "fetches something from outside the file", "", shortened(text, 60))];
     }
     if (local === undefined && /^(_xlnm\.)?Print_(Area|Titles)$/i.test(name)) {
-      return [misleading(`the name ${name.replace("_xlnm.", "")}`, "says what is printed, but not of which sheet", "", shortened(text, 60))];
+      return [
+        misleading(
+          `the name ${name.replace("_xlnm.", "")}`,
+          "says what is printed, but not of which sheet",
+          "",
+          shortened(text, 60),
+        ),
+      ];
     }
     if (/^_xlnm\.(?!Print_|_?FilterDatabase|Extract|Criteria)/i.test(name)) {
       return [misleading(`the name ${name}`, "runs something when the file is opened", "", shortened(text, 60))];
