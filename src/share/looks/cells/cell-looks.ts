@@ -4,7 +4,7 @@ import type { CellSpec } from "../../../workbook/form/sheet-spec";
 import type { FileCell } from "../../../xlsx/parts/file-cell";
 import type { BookSheet } from "../../../xlsx/parts/workbook-file";
 import { type Finding, misleading } from "../../finding";
-import { contrast } from "./colours";
+import { channels, contrast } from "./colours";
 import type { FileLooks, Look } from "./file-looks";
 import { namesLanguage } from "./languages";
 import { ownLook } from "./own-look";
@@ -79,6 +79,11 @@ function colourSaid(own: Look, seen: Look): Said | null {
 
 const RECORD = "shows a picture or a record in place of its value";
 const OTHER_PAPER = "has another colour behind it than in the workbook";
+const OTHER_INK = "its letters have another colour than in the workbook";
+/** Colours so far apart, in any of red, green and blue, are seen as two. */
+const SEEN_APART = 64;
+const inkSaid = (own: Look, seen: Look) =>
+  channels(own.colour).some((value, index) => Math.abs(value - channels(seen.colour)[index]!) > SEEN_APART);
 const paperSaid = (own: Look, seen: Look) => seen.fill !== own.fill && seen.fill !== "pattern";
 
 /** Whether a cell has a text that may be longer than it; a line that a person ended breaks it anyway. */
@@ -97,6 +102,7 @@ function saidOf(cell: FileCell, own: Look, seen: Look, read: string | undefined)
   return [
     ...(text ? [text] : []),
     ...(colour ? [colour] : []),
+    ...said(!colour && inkSaid(own, seen), OTHER_INK, `#${own.colour}`, `#${seen.colour}`),
     ...said(!colour && paperSaid(own, seen), OTHER_PAPER, `#${own.fill}`, `#${seen.fill}`),
     ...said(seen.size < SMALLER * own.size, "its text is tiny", `${own.size} pt`, `${seen.size} pt`),
     ...said(seen.size > LARGER * own.size, "its text is too large for its cell", `${own.size} pt`, `${seen.size} pt`),

@@ -37,7 +37,7 @@ export function themeColours(theme: XmlElement | null): string[] {
   });
 }
 
-const channels = (colour: string) => [0, 2, 4].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
+export const channels = (colour: string) => [0, 2, 4].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
 const hex = (values: readonly number[]) =>
   values
     .map((value) =>
