@@ -86,6 +86,18 @@ describe("the register of copies", () => {
     expect([...later.values()]).toEqual([{ name: "a.xlsx", code: "1111" }]);
   });
 
+  it("takes a site for the same whose name differs by what nobody sees", () => {
+    const coded = (site: string, code: string): CheckedFile => ({
+      name: `${code}.xlsx`,
+      report: { ...report(site), code },
+      problem: "",
+    });
+    const same = ["Ex\u0430mple Nursery", "Example\u200b Nursery", "Example\u00a0 nursery "];
+    const others = otherCodes([coded("Example Nursery", "1"), ...same.map((site, index) => coded(site, `2${index}`))]);
+    expect(others.map((said) => said !== "")).toEqual([false, true, true, true]);
+    expect(otherCodes([coded("Example Nursery 1", "1"), coded("Example Nursery l", "2")])).toEqual(["", ""]);
+  });
+
   it("says why a file could not be read", async () => {
     const checked = await checkedFile("notes.txt", new TextEncoder().encode("hello"));
     expect(registerRow(checked)).toEqual([

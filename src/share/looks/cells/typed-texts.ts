@@ -15,7 +15,8 @@ const UNSEEN = /[\u00AD\u115F\u1160\u200B-\u200F\u2060-\u2064\u2800\u3164\uFEFF\
 /** Joins and marks that belong to a script or a picture. */
 const JOINED = /\p{Extended_Pictographic}|[\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Devanagari}\p{Script=Bengali}]/u;
 const LINES = /\r\n|[\n\r\u2028\u2029]/;
-const MOST_LINES = 6;
+const LAST_LINE = /(\r\n|\n)$/;
+const [MOST_LINES, MOST_EMPTY] = [6, 2];
 const LONG_BLANKS = /[^\S\n\r]{12}|\t{3}|\u2800{3}/;
 
 const isBlank = (line: string) => line.replace(/[\s\u2800\u3164]/g, "") === "";
@@ -25,9 +26,9 @@ function misreadBy(text: string): string {
   if (TURNING.test(text)) return "holds a sign that shows a part of its text backwards";
   if (LAID_OVER.test(text)) return "holds signs that are drawn over its letters";
   if (UNKNOWN.test(text)) return "holds a sign that each machine shows in its own way, or not at all";
-  const lines = text.split(LINES);
+  const lines = text.replace(LAST_LINE, "").split(LINES);
   const empty = lines.filter(isBlank).length;
-  if (lines.length > MOST_LINES || (lines.length > 2 && empty > 1)) {
+  if (lines.length > MOST_LINES || empty > MOST_EMPTY || (lines.length > 1 && isBlank(lines[0]!))) {
     return `has ${lines.length} lines${empty > 0 ? `, ${empty} of them empty` : ""}, of which its cell shows only some`;
   }
   return LONG_BLANKS.test(text) ? "has long blanks in it, which push a part of its text away" : "";
