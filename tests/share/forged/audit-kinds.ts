@@ -10,6 +10,7 @@ import { FOURTH_KINDS } from "./fourth-kinds";
 import { FURTHER_KINDS } from "./further-kinds";
 import { LOOK_KINDS } from "./kinds";
 import { PACKED_KINDS } from "./packed-kinds";
+import { SEVENTH_KINDS } from "./seventh-kinds";
 import { SHEET_KINDS } from "./sheet-kinds";
 import { SIXTH_FILE_KINDS } from "./sixth-file-kinds";
 import { SIXTH_KINDS } from "./sixth-kinds";
@@ -33,4 +34,5 @@ export const AUDIT_KINDS = [
   ...SIXTH_KINDS,
   ...SIXTH_SHEET_KINDS,
   ...SIXTH_FILE_KINDS,
+  ...SEVENTH_KINDS,
 ];

@@ -7,6 +7,7 @@ import { AUDIT_KINDS } from "./audit-kinds";
 import { forgedWithOpenpyxl } from "./openpyxl";
 import { found, outcomeOf } from "./outcome";
 import { PLAN_KINDS } from "./plan-kinds";
+import { TYPED_TEXTS } from "./seventh-kinds";
 
 const DAY = new Date(2026, 10, 25);
 const COMMENT = "but for a comment";
@@ -32,6 +33,11 @@ async function proof(): Promise<void> {
   for (const { kind, file } of await forgedWithOpenpyxl(copy)) {
     const { result, said } = await outcomeOf(file);
     told(kind.endsWith(COMMENT) ? result === "agrees" && said !== "" : result !== "agrees", kind, said);
+  }
+  const typed = await calculatedAudits(TYPED_TEXTS.map(([, text]) => ({ ...EXAMPLE_ENTRIES, Block_Name: text })));
+  for (const [index, [kind, , named]] of TYPED_TEXTS.entries()) {
+    const { result, said } = await outcomeOf(await shareCopy(typed[index]!, DAY));
+    told(said !== "" && (result === "agrees") === (named === true), `typed before the copy was made: ${kind}`, said);
   }
   console.log(`${count} forged copies: ${missed} not found`);
   const readings = EXAMPLE_ENTRIES.Cans_Readings as readonly (readonly (string | number)[])[];
