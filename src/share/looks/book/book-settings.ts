@@ -176,7 +176,7 @@ function ambiguousFindings({ workbook }: FileBook): Finding[] {
   const names = workbook.children.map(({ name }) => name);
   const doubled = names.filter((name, index) => names.indexOf(name) !== index && name !== "AlternateContent");
   if (doubled.length > 0) {
-    return [misleading(FILE, `holds ${doubled[0]} twice, of which programs read one or the other`)];
+    return [misleading(FILE, `holds settings twice (${doubled[0]}), of which programs read one or the other`)];
   }
   const foreign = workbook.children.filter(({ space, name }) => space !== workbook.space && name !== "extLst");
   const twofold =

@@ -195,7 +195,7 @@ function otherRelations(book: FileBook, own: OwnSheet, sheet: BookSheet): Findin
         (!KNOWN_RELATIONS.includes(kind) && !/threadedComment$/.test(type)) || (part !== "" && !book.parts.has(part)),
     )
     .map(({ kind }) =>
-      misleading(own.name, `points to a part that Canfall's own workbook does not have${kind ? ` (${kind})` : ""}`),
+      misleading(own.name, `carries something that Canfall's own workbook does not${kind ? ` (${kind})` : ""}`),
     );
 }
 

@@ -133,7 +133,8 @@ function otherParts(own: OwnSheet, frame: XmlElement): Finding[] {
     }
     const twice = seen.has(child.name) && child.name !== "conditionalFormatting";
     seen.add(child.name);
-    if (twice) return [misleading(own.name, `holds ${child.name} twice, of which programs read one or the other`)];
+    if (twice)
+      return [misleading(own.name, `holds settings twice (${child.name}), of which programs read one or the other`)];
     if (isOwn && USUAL.has(child.name)) return [];
     return [
       misleading(
