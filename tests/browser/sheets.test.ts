@@ -1,8 +1,8 @@
 import type {} from "@univerjs/preset-sheets-core";
-import { strFromU8, strToU8, zipSync } from "fflate";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { foreignParts } from "../foreign/foreign-parts";
-import { type Desk, type Desks, desks, openFile } from "./desk-page";
+import { type Desk, type Desks, desks, openFile, savedFile } from "./desk-page";
 
 let all: Desks;
 beforeAll(async () => {
@@ -75,5 +75,22 @@ describe("whole sheets", { timeout: 120_000 }, () => {
     expect(await sheets(desk)).toEqual(before);
     await desk.write("A2", 25, first);
     expect(await desk.read("A2", first)).toEqual([[25]]);
+  });
+
+  test("merged cells of a file that was just opened grow with a row that is inserted in them", async () => {
+    const parts = foreignParts();
+    const sheet = strFromU8(parts["xl/worksheets/sheet1.xml"]!)
+      .replace(/<sheetProtection [^>]*>/, "")
+      .replace(
+        "<conditionalFormatting",
+        '<mergeCells count="1"><mergeCell ref="F2:G3"/></mergeCells><conditionalFormatting',
+      );
+    const desk = await all.open();
+    await openFile(desk, zipSync({ ...parts, "xl/worksheets/sheet1.xml": strToU8(sheet) }), "merged.xlsx");
+    await desk.page.evaluate(() => {
+      window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!.insertRowsBefore(2, 1);
+    });
+    const saved = strFromU8(unzipSync(await savedFile(desk, "Save under this name"))["xl/worksheets/sheet1.xml"]!);
+    expect(saved).toContain('<mergeCell ref="F2:G4"/>');
   });
 });

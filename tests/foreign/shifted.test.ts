@@ -57,6 +57,14 @@ describe("after rows were inserted all of a file goes along", () => {
     expect(sheet).toContain("<xm:f>'Bed 7'!A2:A6</xm:f>");
   });
 
+  it("of several shifts each is of the sheet as the ones before left it", async () => {
+    const behind = async (...all: Shift[]) => (await opened(all)).behind;
+    const above: Shift = { axis: "rows", at: 0, count: 5 };
+    // the header of the table is in row 11, then in row 16
+    expect(await behind(above, { axis: "rows", at: 10, count: -1 })).toEqual([]);
+    expect(await behind(above, { axis: "rows", at: 15, count: -1 })).toEqual(["tables"]);
+  });
+
   it("charts, pictures, notes, tables and names", async () => {
     const { text } = await opened(shifts);
     expect(text("xl/charts/chart1.xml")).toContain("<c:f>'Bed 7'!$A$2:$A$6</c:f>");

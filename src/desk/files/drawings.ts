@@ -84,6 +84,7 @@ function drawing(picture: BookPicture, sheet: BookSheet, unitId: string, drawing
     axisAlignSheetTransform: position,
     name: picture.name,
     alternative: picture.alternative,
+    ...("width" in picture.to && { sized: true }),
   };
 }
 
@@ -98,7 +99,9 @@ export function drawingsOf(sheets: BookSheet[], unitId: string): { name: string;
 }
 
 /** A picture in the grid as files hold it; null for what files cannot hold. */
-export function pictureOf({ name, alternative, source, sheetTransform }: DeskDrawing): BookPicture | null {
+export function pictureOf(drawing: DeskDrawing): BookPicture | null {
+  const { name, alternative, source, sheetTransform, sized, transform } = drawing;
+  const size = sized && transform && { width: transform.width ?? 0, height: transform.height ?? 0 };
   const parts = DATA_URL.exec(source);
   if (!parts) return null;
   return {
@@ -107,6 +110,6 @@ export function pictureOf({ name, alternative, source, sheetTransform }: DeskDra
     extension: parts[1] as BookPicture["extension"],
     bytes: fromBase64(parts[2]!),
     from: spotOf(sheetTransform.from),
-    to: spotOf(sheetTransform.to),
+    to: size ? { width: Math.round(size.width), height: Math.round(size.height) } : spotOf(sheetTransform.to),
   };
 }

@@ -72,4 +72,6 @@ export function gridWorkbook({ sheets, names }: Book, id: string, name: string):
 export function showBook(grid: Grid, workbook: Partial<IWorkbookData>): void {
   grid.api.disposeUnit(bookOf(grid).getId());
   grid.api.createWorkbook(workbook);
+  // merged cells grow with rows in them from when their sheet came to the front, says the grid
+  bookOf(grid).setActiveSheet(bookOf(grid).getActiveSheet());
 }

@@ -5,4 +5,6 @@ export interface DeskDrawing extends ISheetImage {
   name: string;
   /** What it shows, in words. */
   alternative: string;
+  /** Whether its file gives it a size, not an end among cells. */
+  sized?: true;
 }

@@ -12,6 +12,7 @@ import { importSheets } from "../patch/import-sheets";
 import { leaningOn } from "../patch/leaning";
 import { leftBehind } from "../patch/shift-parts";
 import { differ, isSigned, removeSignatures } from "../patch/signatures";
+import { keepStrict } from "../patch/strict-form";
 import { anchoredKinds } from "./anchored";
 import type { Book, BookChange, Shift } from "./book";
 import { checkForDesk, type ReadSheet } from "./limits/desk-limits";
@@ -54,6 +55,8 @@ async function loaded(source: FilePackage, read: ReadonlyMap<string, ReadSheet>)
 export class XlsxFile {
   /** Whether its parts are not those that were opened: sheets of another file came. */
   private grown = false;
+  /** Its parts as they were opened. */
+  private readonly opened: ReadonlyMap<string, Uint8Array>;
   /** What it was saved as last, before cells. */
   private shaped: ShapedBook | null = null;
 
@@ -62,7 +65,9 @@ export class XlsxFile {
     /** The part of the sheet behind each key. */
     private sheets: Map<string, string>,
     private readonly content: Book,
-  ) {}
+  ) {
+    this.opened = new Map(source.parts);
+  }
 
   static blank(): XlsxFile {
     return new XlsxFile(openPackage(blankFile()), new Map(), {
@@ -163,7 +168,9 @@ export class XlsxFile {
   private patched(change: BookChange): Map<string, Uint8Array> {
     const { parts, main } = this.source;
     this.shaped = shapedBook({ parts, sheets: this.sheets }, main, change, this.shaped);
-    return patchBook(this.shaped, main);
+    const patched = patchBook(this.shaped, main);
+    keepStrict(patched, main, this.opened);
+    return patched;
   }
 
   /** Whether the file is signed and saving what changed would change what was signed. */

@@ -47,16 +47,27 @@ function shiftNotes(parts: Parts, part: string, shift: Shift, place: FormulaPlac
   );
 }
 
-/** What of a table or pivot table can't follow: its columns would need names, its header is gone. */
-function broken(parts: Parts, part: string, shift: Shift): boolean {
-  const root = xmlTree(textOf(parts, part));
-  const ref = root.given.get("ref") ?? root.children.find(({ name }) => name === "location")?.given.get("ref") ?? "";
+/** Where a shift takes the cells of a table or pivot table; null where it can't: columns would need names, a header is gone. */
+function follows(ref: string, shift: Shift): string | null {
   const [from = "", to = from] = ref.split(":");
   const [left, right] = [shiftedReference(from, shift), shiftedReference(to, shift)];
-  if (left === null || right === null) return true;
+  if (left === null || right === null) return null;
   const letters = (one: string) => one.replace(/\d+$/, "");
   const wide = (one: string, other: string) => columnsBetween(letters(one), letters(other));
-  return wide(from, to) !== wide(left, right);
+  return wide(from, to) === wide(left, right) ? `${left}:${right}` : null;
+}
+
+/** The cells of a table or pivot table. */
+function cellsOf(parts: Parts, part: string): string {
+  const root = xmlTree(textOf(parts, part));
+  return root.given.get("ref") ?? root.children.find(({ name }) => name === "location")?.given.get("ref") ?? "";
+}
+
+/** Whether one of these shifts, in their order, leaves a table or pivot table behind. */
+function staysBehind(parts: Parts, part: string, shifts: readonly Shift[]): boolean {
+  let ref: string | null = cellsOf(parts, part);
+  for (const shift of shifts) if (ref !== null) ref = follows(ref, shift);
+  return ref === null;
 }
 
 const number = (letters: string) => [...letters].reduce((sum, one) => sum * 26 + one.charCodeAt(0) - 64, 0);
@@ -66,7 +77,7 @@ const columnsBetween = (left: string, right: string) => number(right) - number(l
 export function leftBehind(parts: Parts, sheet: string, shifts: readonly Shift[]): string[] {
   const found = relationsOf(parts, sheet).flatMap(({ kind, part }) => {
     const words = kind === "table" ? "tables" : kind === "pivotTable" ? "pivot tables" : "";
-    return words !== "" && parts.has(part) && shifts.some((shift) => broken(parts, part, shift)) ? [words] : [];
+    return words !== "" && parts.has(part) && staysBehind(parts, part, shifts) ? [words] : [];
   });
   return [...new Set(found)];
 }
@@ -78,7 +89,7 @@ export function shiftSheet(parts: Parts, sheet: string, name: string, shift: Shi
   for (const { kind, type, part } of relations) {
     if (kind === "vmlDrawing") shiftNotes(parts, part, shift, { sheet: name, own: true });
     else if (KINDS.includes(kind) || isNewer(type)) {
-      const stays = (kind === "table" || kind === "pivotTable") && broken(parts, part, shift);
+      const stays = (kind === "table" || kind === "pivotTable") && staysBehind(parts, part, [shift]);
       if (!stays) along.add(part);
     }
   }
