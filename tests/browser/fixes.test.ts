@@ -121,4 +121,21 @@ describe("fixes of the grid", { timeout: 120_000 }, () => {
     await expect.poll(() => desk.read("B24:B25")).toEqual([[21], [22]]);
     expect(await look()).toEqual(before);
   });
+
+  test("names-list: the list of names goes with a click on a cell, with Escape and with a name that is chosen", async () => {
+    const { page } = desk;
+    const opener = page.locator('[data-u-comp="defined-name"] a');
+    const list = page.getByText("Test_Minutes", { exact: true });
+    for (const close of [
+      () => startAt(desk, "Example", "H15"),
+      () => page.keyboard.press("Escape"),
+      () => list.click(),
+    ]) {
+      await opener.click();
+      await list.waitFor();
+      await close();
+      await list.waitFor({ state: "hidden" });
+    }
+    expect((await page.evaluate(() => window.desk.host.selection())).address).toBe("E5");
+  });
 });

@@ -13,6 +13,7 @@ export const FIX_TESTS: Readonly<Record<string, readonly [file: string, title?: 
   "changed-names": ["browser/foreign", "is saved with rows that were inserted"],
   "deleted-sheets": ["browser/sheets", "deleted-sheets:"],
   "own-names": ["browser/foreign", "is saved with rows that were inserted"],
+  "names-list": ["browser/fixes", "names-list:"],
   "plain-paste": ["browser/fixes", "plain-paste:"],
   "formula-cache": ["browser/grid-work", "formula-cache:"],
   dependencies: ["browser/grid-work", "dependencies:"],

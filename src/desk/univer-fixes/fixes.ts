@@ -32,6 +32,7 @@ import { functionList } from "./typing/function-list";
 import { listOpening } from "./typing/list-opening";
 import { listSpelling } from "./typing/list-spelling";
 import { listValues } from "./typing/list-values";
+import { namesList } from "./typing/names-list";
 import { plainPaste } from "./typing/plain-paste";
 import { plainTexts } from "./typing/plain-texts";
 import { refusals } from "./typing/refusals";
@@ -70,6 +71,7 @@ export const FIXES: Fix[] = [
   listSpelling,
   listOpening,
   functionList,
+  namesList,
   typedValues,
   refusals,
   plainPaste,
