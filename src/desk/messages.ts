@@ -1,4 +1,7 @@
+import { type ICellData, ICommandService, type Nullable } from "@univerjs/core";
+import { SetRangeValuesMutation } from "@univerjs/preset-sheets-core";
 import { SheetDataValidationModel } from "@univerjs/preset-sheets-data-validation";
+import { cellAt } from "../cells/places";
 import { bookOf, type Grid } from "../hosts/desk/grid";
 import type { Host } from "../hosts/host";
 
@@ -13,6 +16,17 @@ function prompt(grid: Grid): string {
   return rule?.showInputMessage ? [rule.promptTitle, rule.prompt].filter(Boolean).join(": ") : "";
 }
 
+/** What a function of ours says of the first error that a calculation put into these cells. */
+function complaint(cells: Record<number, Record<number, Nullable<ICellData>> | undefined>): string {
+  for (const [row, line] of Object.entries(cells)) {
+    for (const [column, cell] of Object.entries(line ?? {})) {
+      const message: unknown = cell?.custom?.message;
+      if (message) return `${cellAt(Number(row) + 1, Number(column) + 1)} shows ${cell?.v}: ${message}`;
+    }
+  }
+  return "";
+}
+
 /** How long a refusal stays although the grid goes on with the refused act, which moves its selection. */
 const HELD_MS = 1000;
 
@@ -20,6 +34,8 @@ const HELD_MS = 1000;
 export class Messages {
   private newest = 0;
   private heldUntil = 0;
+  /** What the last entry made wrong elsewhere on its sheet. */
+  private entryMade = "";
 
   constructor(private readonly line: HTMLElement) {}
 
@@ -38,11 +54,22 @@ export class Messages {
     const wrong = cell !== null && typeof cell === "object" ? cell : null;
     this.line.textContent = wrong
       ? [`${first} shows ${wrong.error}`, wrong.message].filter(Boolean).join(": ")
-      : prompt(grid);
+      : prompt(grid) || this.entryMade;
   }
 
-  /** From now on says what is wrong in the selected cell, else what it asks for. */
+  /** From now on says what is wrong in the selected cell, else what it asks for, and what an entry made wrong. */
   async follow(host: Host, grid: Grid): Promise<void> {
+    grid.injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
+      if (id !== SetRangeValuesMutation.id || options?.kept) return;
+      const { subUnitId, cellValue = {} } = params as {
+        subUnitId: string;
+        cellValue?: Parameters<typeof complaint>[0];
+      };
+      if (!options?.applyFormulaCalculationResult) this.entryMade = "";
+      else if (bookOf(grid).getActiveSheet().getSheetId() === subUnitId) {
+        this.entryMade = complaint(cellValue) || this.entryMade;
+      }
+    });
     await host.watch(() => void this.show(host, grid));
     await this.show(host, grid);
   }

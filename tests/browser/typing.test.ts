@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { startAt } from "./by-hand";
+import { startAt, typeByHand } from "./by-hand";
 import { type Desk, type Desks, desks } from "./desk-page";
 
 let all: Desks;
@@ -109,5 +109,13 @@ describe("typing at the desk", () => {
     await desk.page.keyboard.type("=canfall.du");
     await desk.page.getByText("CANFALL.DU.QUARTER").first().waitFor();
     await desk.page.getByText("Low-quarter distribution uniformity").first().waitFor();
+  });
+
+  test("an entry that our functions refuse is named at once, wherever their cells are on the sheet", async () => {
+    const desk = await all.restored();
+    await startAt(desk, "Example", "B5");
+    await typeByHand(desk, "12 ml", "Enter");
+    const rule = /^[A-Z]+\d+ shows #VALUE!: readings must be .*got "12 ml" in row 4$/;
+    await expect.poll(() => desk.page.textContent("#message")).toMatch(rule);
   });
 });
