@@ -40,6 +40,19 @@ describe("forged copies, a tenth of the kinds", () => {
     expect(follows.length).toBeGreaterThan(50);
   });
 
+  // ECMA-376 part 1, 18.18.11: a cell of the type d holds a date of ISO 8601; 46336 days after 1899-12-30 is 2026-11-10.
+  it("a day written as the strict form of the file writes it accuses nobody, another day is found", async () => {
+    const checked = (written: string) => {
+      const file = new ForgedFile(copy);
+      file.cell("Block", "B9", (tag) => tag.replace("<v>46336</v>", `<v>${written}</v>`).replace("<c ", '<c t="d" '));
+      return checkCopy(file.bytes());
+    };
+    for (const day of ["2026-11-10", "2026-11-10T00:00:00", "2026-11-10T00:00:00Z"]) {
+      expect((await checked(day)).findings).toEqual([]);
+    }
+    expect((await checked("2026-11-11")).findings[0]?.text).toContain('was "2026-11-10"');
+  });
+
   // ECMA-376 part 1, 21.2.2 and 20.1: a layout by hand within the chart, words as they fit, the grey of words by default.
   it("a chart as other programs may save it, or moved a little, accuses nobody", async () => {
     const file = new ForgedFile(copy);

@@ -1,6 +1,6 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
 import type { Cell, Input } from "../../cells/cell";
-import { DAYS_TO_1904, dayAt } from "../../cells/day-number";
+import { DAYS_TO_1904 } from "../../cells/day-number";
 import { cellAt } from "../../cells/places";
 import { addressParts, areaOf } from "../../cells/sheet-area";
 import type { FileCell, SheetContent } from "../parts/file-cell";
@@ -15,17 +15,10 @@ import type { Dress } from "./palette";
 import { type Extent, extentOf } from "./place";
 import { validationsOf } from "./validation";
 
-/** A date of the strict form, such as 2026-01-02T00:00:00, as days. */
-function days(text: string): number | string {
-  const time = Date.parse(/Z$|[+-]\d\d:\d\d$/.test(text) ? text : `${text}${text.includes("T") ? "" : "T00:00:00"}Z`);
-  return Number.isNaN(time) ? text : dayAt(time);
-}
-
 /** What a cell shows; days of a file that counts them from 1904 are `late`. */
 function shownIn({ value: held, error, given }: FileCell, late: boolean): Cell {
   if (error !== undefined) return { error };
-  if (given.get("t") === "d" && typeof held === "string") return days(held);
-  return late && typeof held === "number" ? held + DAYS_TO_1904 : held;
+  return late && given.get("t") !== "d" && typeof held === "number" ? held + DAYS_TO_1904 : held;
 }
 
 /** What is typed in a cell, and what its formula gave. */

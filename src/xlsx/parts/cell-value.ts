@@ -1,3 +1,4 @@
+import { dayAt } from "../../cells/day-number";
 import { InputError } from "../../core/errors";
 import type { FileCell } from "./file-cell";
 
@@ -65,6 +66,15 @@ export function plainText(text: string): string {
     : text.replace(ESCAPED_SIGN, (_, code: string) => String.fromCharCode(Number.parseInt(code, 16)));
 }
 
+const ISO_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d(\.\d+)?)?)?(Z|[+-]\d\d:\d\d)?$/;
+
+/** A date of the strict form, such as 2026-01-02T00:00:00, as days; any other text as it is. */
+function dayIn(text: string): number | string {
+  if (!ISO_DAY.test(text)) return text;
+  const time = Date.parse(/Z$|[+-]\d\d:\d\d$/.test(text) ? text : `${text}${text.includes("T") ? "" : "T00:00:00"}Z`);
+  return Number.isNaN(time) ? text : dayAt(time);
+}
+
 /** Gives the cell the value that its texts hold; `type` is the attribute `t` of its tag. */
 export function readValue(cell: FileCell, type: string, texts: CellTexts, { shared, rich }: SharedTexts): void {
   const { value, inline, address } = texts;
@@ -84,7 +94,8 @@ export function readValue(cell: FileCell, type: string, texts: CellTexts, { shar
     if (!LOGICAL.includes(text)) throw refused("hold logical values as 0 or 1", text, address);
     cell.value = text === "1" || text === "true";
   } else if (type === "e") cell.error = text;
-  else if (type === "str" || type === "d" || type === "inlineStr") cell.value = plainText(value);
+  else if (type === "d") cell.value = dayIn(text);
+  else if (type === "str" || type === "inlineStr") cell.value = plainText(value);
   else if (type !== "n") throw refused("hold cells of a known kind", type, address);
   else if (text !== "") {
     const number = DECIMAL.test(text) ? Number(text) : Number.NaN;
