@@ -129,14 +129,24 @@ describe("work that was not saved", { timeout: 180_000 }, () => {
       const [part, texts] = ["xl/worksheets/sheet1.xml", "xl/sharedStrings.xml"] as const;
       const sheet = strFromU8(parts[part]!).replace(/<sheetProtection [^>]*>/, "");
       const words = strFromU8(parts[texts]!).replace("Caught", title);
-      return zipSync({ ...parts, [part]: strToU8(sheet), [texts]: strToU8(words) });
+      const book = strFromU8(parts["xl/workbook.xml"]!).replace(' state="veryHidden"', "");
+      return zipSync({
+        ...parts,
+        [part]: strToU8(sheet),
+        [texts]: strToU8(words),
+        "xl/workbook.xml": strToU8(book),
+      });
     };
     await openFile(desk, bed("As it was"), "bed.xlsx");
     await desk.page.evaluate(async () => {
-      window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!.insertRowsBefore(2, 1);
+      const book = window.desk.grid.api.getActiveWorkbook()!;
+      book.getSheetByName("Bed 7")!.insertRowsBefore(2, 1);
       await window.desk.write("Bed 7", "A3", 25);
+      // on the sheet that does not open in front
+      book.setActiveSheet(book.getSheetByName("Secret")!);
+      book.getSheetByName("Secret")!.deleteRows(2, 1);
     });
-    await expect.poll(() => desk.page.evaluate(noting, "edits" as const)).toBeGreaterThan(1);
+    await expect.poll(() => desk.page.evaluate(noting, "edits" as const)).toBeGreaterThan(2);
     await kill(desk.page);
     desk = await all.anew("?example=audit");
     await openFile(desk, bed("As it is now"), "bed.xlsx");

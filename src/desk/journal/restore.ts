@@ -80,7 +80,10 @@ export async function restore(
     for (const some of stretches(edits)) {
       const [{ shift, sheet: moved } = { shift: undefined, sheet: "" }] = some;
       const shifted = shift && book.getSheetByName(moved);
-      if (shifted) moveCells(shifted, shift);
+      if (shifted) {
+        book.setActiveSheet(shifted); // the grid lets the formulas of the sheet in front follow, whichever loses rows
+        moveCells(shifted, shift);
+      }
       for (const [name, value] of lastOf(some)) {
         const sheet = book.getSheetByName(name);
         if (!sheet) continue;
