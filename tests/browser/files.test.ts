@@ -172,9 +172,12 @@ describe("files at the desk", () => {
     await another.waitFor();
     const plain = new Workbook();
     plain.addWorksheet("Plain").getCell("A1").value = 1;
-    desk.page.once("dialog", (question) => question.accept()); // the step keeps the answer in the example
+    const kept = await desk.page.evaluate(() => window.desk.host.named("Answer_Text"));
+    await expect.poll(async () => (await desk.read(kept!.address, kept!.sheet))[0]![0]).toMatch(/^block 7: /);
+    const asked = declined(desk); // the answer that the step keeps is nobody's unsaved work
     await chooseFile(desk, new Uint8Array(await plain.xlsx.writeBuffer()), "sent.xlsx");
     await another.waitFor({ state: "hidden" });
+    expect(asked).toEqual([]);
   });
 
   test("that a share copy is not checked leads to the step where it can be", async () => {
