@@ -66,10 +66,10 @@ export const measureTable = (top: number) => ({
 });
 
 const WATER = [
-  ['"Used now"', "Used_Now_kL", "#,##0"],
-  [`"${WATER_FIGURES.NOW.name}"`, "Result_Water_kL", "#,##0"],
-  ['"Needed after"', "Needed_After_kL", "#,##0"],
-  [`"${WATER_FIGURES.SAVED.short}"`, "Saved_kL", "#,##0"],
+  ['"Used now [kL]"', "Used_Now_kL", "#,##0"],
+  [`"${WATER_FIGURES.NOW.name} [kL]"`, "Result_Water_kL", "#,##0"],
+  ['"Needed after [kL]"', "Needed_After_kL", "#,##0"],
+  [`"${WATER_FIGURES.SAVED.short} [kL]"`, "Saved_kL", "#,##0"],
   ['"Cost of the water needed now"&IF(Currency="",""," ["&Currency&"]")', "Result_Cost", "#,##0.00"],
   [`"${ENTRIES.Water_Days.label} a year"`, given("Water_Days"), "0"],
   ['"Beds on the valve"', given("Beds_On_Valve"), "0"],
@@ -108,7 +108,7 @@ export const waterTable = (top: number) => ({
       top,
       [
         ["A", "Water a year"],
-        ["B", "kL a year"],
+        ["B", "Value"],
         ["C", "Losses and run time"],
         ["D:X", ""],
       ],

@@ -27,7 +27,7 @@ const METHOD =
   "Method based on catch-can tests of common practice (Merriam and Keller 1978 for the low quarter, Christiansen 1942 for CU): cans alike, rim level, in a grid over the bed, one timed run, read at once. There is no standard for a nursery bed test.";
 const ASSUMPTIONS = [
   "The test is for this bed at this pressure and wind; figures follow from the readings in this workbook and can be calculated again from them.",
-  "Water needed: area · net depth · watering days · multiplier, as on Run time and Water and cost; a saving counts only where the pots that set the run time get enough now.",
+  "Water needed: area · beds on the valve · net depth · watering days · multiplier of the valve's run, over the share that lands in the bed where that is known; a saving counts only where the pots that set the run time get enough now.",
 ];
 
 /** A can takes so many cells across and along that the cans fill the picture. */
