@@ -87,7 +87,7 @@ describe("a Coverage sheet that was painted from other cells", () => {
 
   it.each([
     ["a reading elsewhere", "Bed 7", "B2", { value: 21 }, /'Bed 7'!B2/],
-    ["a rate", "Coverage", "Y14", { value: 12.5 }, /Coverage!Y14: shows "12.50"; what was typed gives "10.18/],
+    ["a rate", "Coverage", "Y14", { value: 12.5 }, /Coverage!Y14: shows "12.50"; what was typed gives "10.19"/],
     // another can's reading under this can's place
     ["a formula", "Coverage", "Y14", { formula: formulaOf("'Bed 7'!D2") }, /^What Coverage!Y14 draws on was/],
     [

@@ -7,6 +7,7 @@ import { plainFormat, plainNumber, shownText } from "../../src/share/looks/cells
 import { filledIn } from "../../src/share/report/filled-in";
 import { shortened } from "../../src/share/shortened";
 import { EXAMPLE_ENTRIES } from "../../src/workbook/audit/example";
+import { REPORT } from "../../src/workbook/audit/report/report";
 import { buildWorkbook } from "../../src/workbook/form/build";
 import { openBook } from "../../src/xlsx/parts/workbook-file";
 import { ForgedFile } from "./forged/forged-file";
@@ -35,10 +36,10 @@ describe("the authority's own report", () => {
     expect(texts(clean).slice(0, 4)).toEqual([
       "Report of the authority on a block audit",
       `✓ ${clean.sentence}`,
-      "Nothing was found changed, hidden or misleading.",
+      "Nothing was found changed, hidden or misleading. Against the limits that the file sets: ✗ outside: CU (Christiansen), DU (low quarter), SC (driest can), SC (low quarter); ✓ within: MAR.",
       `File: from-the-nursery.xlsx. Checked on 2026-11-29. Code of the copy: ${clean.code}.`,
     ]);
-    expect(texts(clean).at(-1)).toContain("Checked on 2026-11-29 by: ___");
+    expect(texts(clean).at(-1)).toMatch(/^Checked on 2026-11-29 for: _+ {3}by: _+ {3}Signature: _+$/);
   });
 
   it("has the set of limits with the years of its sources, every reading in its row, and the pressures", () => {
@@ -78,6 +79,18 @@ describe("the authority's own report", () => {
     expect(said).not.toMatch(/on the sheet Coverage|Photos and the raw readings/);
   });
 
+  it("marks a cell of the report that was typed over, and says what figure that is", async () => {
+    const place = REPORT.cells.find(({ formula }) => formula === "Used_CU")!.at;
+    const report = await changed((file) => file.value("Report", place, 86.6));
+    expect(report.own!.cells.find(({ at }) => at === place)).toMatchObject({
+      kind: "caution",
+      value: "✗ 66.6 (the file shows: 86.6)", // the example's CU is 66.6 %
+    });
+    expect(report.findings.map(({ text }) => text)).toContain(
+      `Report!${place}: shows "86.6" for CU (Christiansen); what was typed gives "66.6".`,
+    );
+  });
+
   it("counts the findings that it has no line for", async () => {
     const report = await changed((file) => file.value(...file.place("Cans_Readings"), 21));
     const said = texts(report);
@@ -85,7 +98,7 @@ describe("the authority's own report", () => {
     const listed = said.slice(from).findIndex((text) => /^And \d+ more, which the check on screen lists\.$/.test(text));
     expect(listed).toBe(6);
     const left = Number(/\d+/.exec(said[from + listed]!)![0]);
-    expect(said[2]).toMatch(new RegExp(` And ${listed + left - 1} more: see Findings below\\.$`));
+    expect(said[2]).toContain(` And ${listed + left - 1} more: see Findings below. Against the limits`);
   });
 
   it("does not tell the officer what to press in the add-in", () => {
@@ -97,6 +110,7 @@ describe("the authority's own report", () => {
     const other = "Of the same site, block and date as first.xlsx, whose code is 1.";
     const [, verdict, against, file] = filledIn(own!, { ...HERE, other }).cells.map(({ value }) => String(value));
     expect(verdict).toMatch(/^✗ /);
+    expect(against).not.toContain("Nothing was found");
     expect(against).toMatch(/^✗ Of the same site, block and date as first\.xlsx.* changed: The reading in Cans!/);
     expect(file).toContain(`Code of what is typed in it now: ${code}. Its pages have the code ${clean.code}.`);
   });

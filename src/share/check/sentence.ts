@@ -4,15 +4,15 @@ import { NOT_GIVEN } from "./agreement";
 
 const MEANING = "This means that the figures follow from these readings, not that the readings are true.";
 
-const are = (count: number) => (count === 1 ? "is" : "are");
-
 /** `2 changed, 1 hides or misleads`, by the classes that speak against a copy. */
 function countsOf(findings: readonly Finding[]): string {
   const count = (wanted: Finding["class"]) => findings.filter((one) => one.class === wanted).length;
   const [changed, hides] = [count("changed"), count("hides or misleads")];
   return [
     changed > 0 &&
-      `${changed} ${changed === 1 ? "thing was" : "things were"} changed or ${are(changed)} not as it should be`,
+      (changed === 1
+        ? "1 thing was changed or is not as it should be"
+        : `${changed} things were changed or are not as they should be`),
     hides > 0 && `${hides} ${hides === 1 ? "thing hides or misleads" : "things hide or mislead"}`,
   ]
     .filter(Boolean)

@@ -6,7 +6,7 @@ import type { FileCell } from "../../xlsx/parts/file-cell";
 import type { FileBook } from "../../xlsx/parts/workbook-file";
 import { added, changed, type Finding } from "../finding";
 import { formatAt } from "../looks/cells/formats";
-import { readable } from "../looks/cells/shown";
+import { readable, shownText } from "../looks/cells/shown";
 import { type FormulaCell, formulaCells } from "../native/formula-cells";
 import { NativeValues } from "../native/native-values";
 import { NativeError, type Scalar, Unsure } from "../native/value";
@@ -29,12 +29,25 @@ function same(given: Scalar, stated: Stated): boolean {
   return given instanceof NativeError || sameValue(stated, given);
 }
 
+/** Two numbers as they are shown where that tells them apart, else with all their digits. */
+function twoWords(given: Stated, stated: Stated | undefined, format: string): [string, string] {
+  if (typeof given === "number" && typeof stated === "number") {
+    const shown = [given, stated].map((value) => shownText(value, format)) as [string, string];
+    if (shown[0] !== shown[1]) return [`"${shown[0]}"`, `"${shown[1]}"`];
+  }
+  return [scalarWords(given, format), scalarWords(stated, format)];
+}
+
 const scalarWords = (value: Stated | undefined, format: string) =>
   value === null || value === undefined || value === ""
     ? "nothing"
     : `"${typeof value === "number" ? readable(value, format) : readable(value)}"`;
 
-function valueAt(values: NativeValues, sheet: string, { row, column }: FormulaCell): Scalar | undefined {
+function valueAt(
+  values: NativeValues,
+  sheet: string,
+  { row, column }: Pick<FormulaCell, "row" | "column">,
+): Scalar | undefined {
   try {
     return values.at(sheet, row, column);
   } catch (error) {
@@ -77,8 +90,12 @@ export function valueFindings(
       }
       const format = formatAt(specs, key);
       if (given === 0 && (stated ?? null) === null && readable(0, format) === "") return [];
-      const [was, is] = [scalarWords(given, format), scalarWords(stated, format)];
-      return [changed(placeName(spec.name, address), `shows ${is}; what was typed gives ${was}`, was, is, "shows")];
+      const [was, is] = twoWords(given, stated, format);
+      const label = typeof given === "number" ? valueAt(values, spec.name, { ...own, column: 1 }) : "";
+      const of = typeof label === "string" && label !== "" && own.column > 1 ? ` for ${label}` : "";
+      return [
+        changed(placeName(spec.name, address), `shows ${is}${of}; what was typed gives ${was}`, was, is, "shows"),
+      ];
     });
   });
 }

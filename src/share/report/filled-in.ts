@@ -1,5 +1,7 @@
 import type { CellSpec, SheetSpec } from "../../workbook/form/sheet-spec";
-import { AGAINST_PLACE, FILE_PLACE, SIGNED } from "./own-report";
+import { AGAINST_PLACE, FILE_PLACE, NOTHING_FOUND, SIGNED } from "./own-report";
+
+const LINE = "_".repeat(30);
 
 interface Filled {
   /** The file's name. */
@@ -14,9 +16,11 @@ interface Filled {
 export function filledIn(report: SheetSpec, { file, day, other }: Filled): SheetSpec {
   const filled = (cell: CellSpec): CellSpec => {
     if (cell.at === FILE_PLACE) return { ...cell, value: `File: ${file}. Checked on ${day}. ${cell.value}` };
-    if (cell.at === AGAINST_PLACE && other !== "") return { ...cell, value: `✗ ${other} ${cell.value}` };
+    if (cell.at === AGAINST_PLACE && other !== "") {
+      return { ...cell, value: `✗ ${other} ${String(cell.value).replace(NOTHING_FOUND, "").trim()}` };
+    }
     if (cell.value === SIGNED) {
-      return { ...cell, value: `Checked on ${day} by: ${"_".repeat(30)}   ${SIGNED}${"_".repeat(30)}` };
+      return { ...cell, value: `Checked on ${day} for: ${LINE}   by: ${LINE}   ${SIGNED}${LINE}` };
     }
     return cell;
   };

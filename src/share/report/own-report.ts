@@ -43,6 +43,7 @@ const [TITLE, VERDICT, AGAINST, FILE] = [1, 2, 3, 4];
 export const AGAINST_PLACE = ALL(AGAINST);
 export const FILE_PLACE = ALL(FILE);
 export const SIGNED = "Signature: ";
+export const NOTHING_FOUND = "Nothing was found changed, hidden or misleading.";
 
 /** A value that a sheet of the workbook gives from what was typed; blank where it cannot be told. */
 function valueAt(values: NativeValues, sheet: string, row: number, column: number): Stated {
@@ -56,8 +57,8 @@ function valueAt(values: NativeValues, sheet: string, row: number, column: numbe
 }
 
 const MARKS: Readonly<Record<string, string>> = {
-  within: "✓ within",
   outside: "✗ outside",
+  within: "✓ within",
   "near the limit": "≈ near the limit",
 };
 
@@ -103,6 +104,19 @@ const figureLines = (figures: readonly Figure[], from: number): CellSpec[] =>
       { at: `E${row}:J${row}`, kind: "entry", value: verdictOn(figure) },
     ];
   });
+
+const VERDICTS = REPORT.cells.filter(({ formula }) => formula?.startsWith("Verdict_"));
+
+/** Which measures are outside and within the limits of the file, outside first; "" where none has a verdict. */
+function limitWords(drawn: readonly CellSpec[]): string {
+  const at = new Map(drawn.map((cell) => [firstCell(cell.at), String(cell.value ?? "")]));
+  const said = VERDICTS.map((cell) => [at.get(firstCell(cell.at))!, at.get(`A${rowOf(cell)}`)!] as const);
+  const groups = Object.values(MARKS).flatMap((mark) => {
+    const labels = said.filter(([verdict]) => verdict === mark).map(([, label]) => label);
+    return labels.length > 0 ? [`${mark}: ${labels.join(", ")}`] : [];
+  });
+  return groups.length > 0 ? ` Against the limits that the file sets: ${groups.join("; ")}.` : "";
+}
 
 /** Texts of the audit's own report that speak of what comes with it, as an authority says them. */
 const SAID_OF_FILE: readonly [from: string, to: string][] = [
@@ -151,13 +165,22 @@ export function ownReport(
   const looks = fileLooks(book);
   const recomputed = new Map(figures.map((one) => [one.name, one.recomputed] as const));
   const values = new NativeValues(book, specs, recomputed);
+  const onReport = `${REPORT.name}!`;
+  const changedCells = new Set(
+    findings
+      .filter(({ class: kind, where }) => kind === "changed" && where.startsWith(onReport))
+      .map(({ where }) => where.slice(onReport.length)),
+  );
   const drawn = REPORT.cells
     .filter(({ name }) => name !== "Copy_Code")
     .map((spec): CellSpec => {
       const { formula, name: _, ...rest } = spec;
       if (formula === undefined) return typeof rest.value === "string" ? { ...rest, value: ofFile(rest.value) } : rest;
       const { row, column } = addressParts(firstCell(spec.at));
-      return { ...rest, ...besides(book, looks, spec, valueAt(values, REPORT.name, row, column)) };
+      const shown = besides(book, looks, spec, valueAt(values, REPORT.name, row, column));
+      return changedCells.has(firstCell(spec.at))
+        ? { ...rest, ...shown, kind: "caution", value: `✗ ${shown.value}` }
+        : { ...rest, ...shown };
     });
   const cells = drawn.filter((cell) => rowOf(cell) > FILE && cell.kind !== "signature");
   const words = auditWords(
@@ -171,7 +194,7 @@ export function ownReport(
   ];
   const said = all.map(({ class: kind, text }) => `${kind}: ${text}`);
   const listed = [
-    ...(said.length === 0 ? ["Nothing was found changed, hidden or misleading."] : said.slice(0, MOST_FINDINGS)),
+    ...(said.length === 0 ? [NOTHING_FOUND] : said.slice(0, MOST_FINDINGS)),
     ...(said.length > MOST_FINDINGS
       ? [`And ${said.length - MOST_FINDINGS} more, which the check on screen lists.`]
       : []),
@@ -191,7 +214,7 @@ export function ownReport(
   const written: CellSpec[] = [
     { at: ALL(TITLE), kind: "title", value: "Report of the authority on a block audit" },
     { at: ALL(VERDICT), kind: "caution", value: `${agrees ? "✓" : "✗"} ${sentence}` },
-    { at: AGAINST_PLACE, kind: "answer", value: `${listed[0]}${more}` },
+    { at: AGAINST_PLACE, kind: "answer", value: `${listed[0]}${more}${limitWords(drawn)}` },
     { at: FILE_PLACE, kind: "note", value: codeWords(code, oldCode) },
     ...cells,
     { at: LEFT(beside), kind: "heading", value: "Figures from the readings, and what the file's cell shows" },

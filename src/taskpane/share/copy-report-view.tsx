@@ -125,7 +125,7 @@ function Report({ host, report, name, other }: Props) {
           Code of what was typed: <strong>{code}</strong>.{" "}
           {oldCode
             ? `Its pages have the code ${oldCode} of the copy as it was made.`
-            : "An unchanged copy has it on Report and at the foot of each page."}
+            : "It is of entries alone: an unchanged copy has it on Report and at the foot of each page, and so may one whose figures or looks were changed."}
         </p>
       )}
       {agrees && <MainFigures figures={figures} />}
