@@ -64,6 +64,7 @@ export function OwnReport({ host, file, report: { own: drawn, agrees }, other }:
           onClick={() =>
             task.attempt("Placing the report", async () => {
               await host.insertSheets(await workbook());
+              await host.select({ sheet: own.name, address: "A1" });
               return `The sheet ${own.name} is in the open workbook.`;
             })
           }
