@@ -1,7 +1,7 @@
 import type { ICellData, IWorkbookData, IWorksheetData } from "@univerjs/core";
 import { entered } from "../../hosts/desk/cells";
 import { bookOf, type Grid } from "../../hosts/desk/grid";
-import type { Book, BookSheet } from "../../xlsx/desk-file/book";
+import type { Book, BookCell, BookSheet } from "../../xlsx/desk-file/book";
 import { definedNames } from "./defined-names";
 import { drawingsOf } from "./drawings";
 import { styleOf } from "./looks";
@@ -10,10 +10,19 @@ import { sheetParts } from "./sheet-parts";
 
 const SPARE = { rows: 100, columns: 10 };
 
+const TEXT = 1;
+
+/** What a cell of a file holds; its texts stay texts, also those that would be numbers if they were typed. */
+function contentOf({ input, cached }: BookCell): ICellData {
+  const isText = typeof input === "string" && input !== "" && cached === undefined && !input.startsWith("=");
+  return isText ? { v: input, t: TEXT } : entered(input);
+}
+
 function cellData(sheet: BookSheet): Record<number, Record<number, ICellData>> {
   const cells: Record<number, Record<number, ICellData>> = {};
-  for (const { row, column, input, cached, look } of sheet.cells) {
-    const content = Object.fromEntries(Object.entries(entered(input)).filter(([, part]) => part !== null));
+  for (const cell of sheet.cells) {
+    const { row, column, cached, look } = cell;
+    const content = Object.fromEntries(Object.entries(contentOf(cell)).filter(([, part]) => part !== null));
     const known = typeof cached === "object" ? undefined : cached;
     cells[row] ??= {};
     cells[row][column] = {
