@@ -135,6 +135,9 @@ describe("an audit from the pane", () => {
     expect(await report.locator(".own-tile").allTextContents()).toEqual(
       expect.arrayContaining(["1", "2", "3", "4", "5", "6", "7", "75 %"]),
     );
+    const said = await report.locator(".own-entry").allTextContents();
+    expect(said).toContain("needs watering days");
+    expect(said.filter((text) => text.includes("(the file shows: needs"))).toEqual([]);
     const points = await report.evaluate((drawn) => Number.parseFloat(drawn.style.fontSize));
     expect([points >= 5.5, points <= 8]).toEqual([true, true]);
     await desk.page.emulateMedia({ media: "print" });

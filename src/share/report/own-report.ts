@@ -64,6 +64,9 @@ const MARKS: Readonly<Record<string, string>> = {
 
 const rowOf = ({ at }: CellSpec) => addressParts(firstCell(at)).row;
 
+/** What the file says of a figure that cannot be given, without a number. */
+const IS_NEEDED = /^needs [^\d]+$/;
+
 /** Beside a text of the file that is another one, what the file shows a reader. */
 function besides(book: FileBook, looks: FileLooks, spec: CellSpec, value: Stated): Pick<CellSpec, "value" | "format"> {
   const plain = shownText(value, spec.format ?? "General");
@@ -78,6 +81,7 @@ function besides(book: FileBook, looks: FileLooks, spec: CellSpec, value: Stated
       ...(apart && { format: plainFormat(value) }),
     };
   }
+  if (own === NOT_GIVEN && IS_NEEDED.test(shown)) return { value: shown };
   return { value: `${own || "blank"} (the file shows: ${shortened(shown, MOST_SHOWN) || "nothing"})` };
 }
 
