@@ -28,12 +28,22 @@ export function fileButtons(
   chooser.hidden = true;
   open.after(chooser);
 
+  let turns = 0;
+  /** Says what comes of the last thing that was asked for; one from before that ends later says nothing. */
+  const turn = () => {
+    turns += 1;
+    const own = turns;
+    return (sentence: string) => {
+      if (own === turns) say(sentence);
+    };
+  };
   const attempt = async (words: string, work: () => Promise<string>) => {
-    say(`${words} …`);
+    const told = turn();
+    told(`${words} …`);
     try {
-      say(await work());
+      told(await work());
     } catch (problem) {
-      say(`${words} failed: ${problem instanceof Error ? problem.message : String(problem)}`);
+      told(`${words} failed: ${problem instanceof Error ? problem.message : String(problem)}`);
     }
   };
   const show = (file: File, more = "") =>
@@ -76,7 +86,7 @@ export function fileButtons(
   return (dropped) => {
     const [file] = workbooksAmong(dropped);
     const more = dropped.length > 1 ? ` (one of ${dropped.length} dropped files: one opens at a time)` : "";
-    if (!file) say(`Opening ${dropped[0]!.name} failed: the file must be an .xlsx workbook`);
+    if (!file) turn()(`Opening ${dropped[0]!.name} failed: the file must be an .xlsx workbook`);
     else if (files.mayGo()) void show(file, more);
   };
 }
