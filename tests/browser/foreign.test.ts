@@ -67,7 +67,8 @@ describe("a file of another program at the desk", () => {
     const desk = await all.open();
     await openFile(desk, zipSync(unprotected()), "rows.xlsx");
     await desk.page.evaluate(() => {
-      window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!.getRange("A2").setFontWeight("bold");
+      const cell = window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!.getRange("A2");
+      cell.setFontWeight("bold").setFontLine("line-through");
     });
     expect(await unsaved(desk)).toBe(true); // looks are work too
     await desk.page.evaluate(() => {
@@ -83,6 +84,7 @@ describe("a file of another program at the desk", () => {
     expect(text(SHEET)).toContain('<row r="4" ht="30" customHeight="1"'); // 40 px are 30 points
     expect(text(SHEET)).toMatch(/<row r="13" hidden="1"/);
     expect(text("xl/charts/chart1.xml")).toContain("<c:f>'Bed 7'!$A$2:$A$6</c:f>");
+    expect(text("xl/styles.xml")).toContain("<b/><strike/>");
     // a conditional format fills A2; the new cells below it have its bold letters, not that fill
     expect(text("xl/styles.xml")).not.toMatch(/<fgColor rgb="FFFFC7CE"/i);
     const { cells } = openBook(file).sheets[0]!;
@@ -96,6 +98,12 @@ describe("a file of another program at the desk", () => {
     expect(text(BOOK)).toContain(">'Bed 7'!$A$5<");
     // the style of a locked cell with turned text is not among the looks of the desk: it went along
     expect(cells.get("C2")?.given.get("s")).toBe("5");
+    await openFile(desk, file, "again.xlsx");
+    const struck = await desk.page.evaluate(() => {
+      const sheet = window.desk.grid.api.getActiveWorkbook()!.getSheetByName("Bed 7")!;
+      return ["A2", "B2"].map((address) => sheet.getRange(address).getCellStyleData()?.st?.s);
+    });
+    expect(struck).toEqual([1, undefined]);
   });
 
   test("what was undone leaves the file as if it had never been, also after a save", async () => {

@@ -29,6 +29,7 @@ export interface Look {
   bold?: true;
   italic?: true;
   underline?: true;
+  struck?: true;
   size?: number;
   colour?: string;
   fill?: string;

@@ -31,6 +31,7 @@ export function lookOf({ font, fill, alignment, numFmt, border }: Dressed): Look
     ...(font?.bold && { bold: true }),
     ...(font?.italic && { italic: true }),
     ...(font?.underline && font.underline !== "none" && { underline: true }),
+    ...(font?.strike && { struck: true }),
     ...(font?.size && { size: font.size }),
     ...(colour && { colour }),
     ...(filled && { fill: filled }),

@@ -20,6 +20,7 @@ const FONT_PARTS: Partial<Record<keyof Look, string[]>> = {
   bold: ["b"],
   italic: ["i"],
   underline: ["u"],
+  struck: ["strike"],
   size: ["sz"],
   colour: ["color"],
 };
@@ -99,6 +100,7 @@ export class Styles {
     const own = [
       changed.has("bold") && look.bold ? `<${p}b/>` : "",
       changed.has("italic") && look.italic ? `<${p}i/>` : "",
+      changed.has("struck") && look.struck ? `<${p}strike/>` : "",
       changed.has("underline") && look.underline ? `<${p}u/>` : "",
       ...kept.map((one) => this.raw(one)),
       changed.has("size") && look.size ? `<${p}sz val="${look.size}"/>` : "",
