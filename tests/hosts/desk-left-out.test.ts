@@ -3,9 +3,12 @@ import { leftOut, unsavedParts } from "../../src/desk/files/saving/left-out";
 import type { Grid } from "../../src/hosts/desk/grid";
 
 /** A grid whose workbook holds these parts. */
-const holding = (parts: Record<string, unknown>, sheets = ["example"]): Grid => {
+const holding = (parts: Record<string, unknown>, sheets = ["example"], config = {}): Grid => {
   const resources = Object.entries(parts).map(([name, data]) => ({ name, data: JSON.stringify(data) }));
-  const book = { getId: () => "book", getSheets: () => sheets.map((key) => ({ getSheetId: () => key })) };
+  const book = {
+    getId: () => "book",
+    getSheets: () => sheets.map((key) => ({ getSheetId: () => key, getSheet: () => ({ getConfig: () => config }) })),
+  };
   const injector = { get: () => ({ getResources: () => resources }) };
   return { api: { getActiveWorkbook: () => book }, injector } as unknown as Grid;
 };
@@ -58,4 +61,11 @@ test("a check whose formula went along, or speaks of cells that are gone, was no
   const before = unsavedParts(check("=LEN(E1)<5"));
   const made = (formula: string) => leftOut(before, check(formula), true);
   expect([made("=LEN(#REF!)<5"), made("=LEN(F1)<5"), made("=SUM(F1)<5")]).toEqual([[], [], ["data checks"]]);
+});
+
+test("a sheet that was hidden or shown and a tab that was coloured are named, those of the file are not", () => {
+  const [plain, set] = [holding({}), holding({}, ["example"], { hidden: 1, tabColor: "#ff0000" })];
+  const kinds = ["hiding of sheets", "colours of tabs"];
+  expect([leftOut(unsavedParts(plain), set), leftOut(unsavedParts(set), plain)]).toEqual([kinds, kinds]);
+  expect(leftOut(unsavedParts(set), set, true)).toEqual([]);
 });

@@ -7,6 +7,9 @@ const KINDS: Record<string, string> = {
   SHEET_CONDITIONAL_FORMATTING_PLUGIN: "conditional formats",
 };
 
+/** What of a whole sheet, as the grid keeps it, is not saved. */
+const SETTINGS = { "hiding of sheets": "hidden", "colours of tabs": "tabColor" } as const;
+
 const isEmpty = (part: unknown): boolean =>
   part === null || (typeof part === "object" && Object.values(part).every(isEmpty));
 
@@ -20,14 +23,20 @@ export type UnsavedParts = Record<string, Record<string, string>>;
 export function unsavedParts(grid: Grid): UnsavedParts {
   const parts = grid.injector.get(IResourceManagerService);
   const resources = parts.getResources(bookOf(grid).getId(), UniverInstanceType.UNIVER_SHEET);
-  return Object.fromEntries(
-    resources.flatMap(({ name, data }) => {
+  const sheets = bookOf(grid).getSheets();
+  const settings = Object.entries(SETTINGS).map(([kind, name]) => {
+    const set = sheets.map((sheet) => [sheet.getSheetId(), String(sheet.getSheet().getConfig()[name] || "")] as const);
+    return [kind, Object.fromEntries(set.filter(([, value]) => value !== ""))] as const;
+  });
+  return Object.fromEntries([
+    ...settings,
+    ...resources.flatMap(({ name, data }) => {
       const kind = KINDS[name];
       if (!kind || !data) return [];
       const filled = Object.entries(JSON.parse(data)).filter(([, part]) => !isEmpty(part));
-      return [[kind, Object.fromEntries(filled.map(([key, part]) => [key, JSON.stringify(part)]))]];
+      return [[kind, Object.fromEntries(filled.map(([key, part]) => [key, JSON.stringify(part)]))] as const];
     }),
-  );
+  ]);
 }
 
 /** What of a note, check or format says where it is. */
@@ -60,9 +69,9 @@ export function leftOut(before: UnsavedParts, grid: Grid, shifted = false): stri
   const after = unsavedParts(grid);
   // what went with its sheet is not in the file either
   const sheets = bookOf(grid).getSheets();
-  return Object.values(KINDS).filter((kind) => {
+  return [...Object.values(KINDS), ...Object.keys(SETTINGS)].filter((kind) => {
     const [was, is] = [before[kind] ?? {}, after[kind] ?? {}];
-    if (shifted) return madeSince(was, is);
+    if (shifted && !(kind in SETTINGS)) return madeSince(was, is);
     return sheets.some((sheet) => was[sheet.getSheetId()] !== is[sheet.getSheetId()]);
   });
 }
