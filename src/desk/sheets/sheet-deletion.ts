@@ -12,8 +12,8 @@ import { WHOLE_BOOK } from "../../hosts/desk/names";
 import { ask } from "../question";
 import { readsSheet } from "./reads-sheet";
 
-/** The formulas on other sheets that read a sheet, as `Sheet!A1`. */
-function readersOf(grid: Grid, sheet: Sheet): string[] {
+/** The formulas on the other sheets that read a sheet, as `Sheet!A1`. */
+function readersOf(grid: Grid, sheet: Sheet, others: readonly Sheet[]): string[] {
   const unit = bookOf(grid).getId();
   const names = Object.values(grid.injector.get(IDefinedNamesService).getDefinedNameMap(unit) ?? {});
   const reads = readsSheet(
@@ -24,9 +24,6 @@ function readersOf(grid: Grid, sheet: Sheet): string[] {
     })),
   );
   const formulas = grid.injector.get(FormulaDataModel).getFormulaData()[unit] ?? {};
-  const others = bookOf(grid)
-    .getSheets()
-    .filter((one) => one.getSheetId() !== sheet.getSheetId());
   return others.flatMap((one) =>
     Object.entries(formulas[one.getSheetId()] ?? {}).flatMap(([row, line]) =>
       Object.entries((line ?? {}) as Record<string, { f?: string } | null>).flatMap(([column, held]) =>
@@ -57,7 +54,7 @@ export function askBeforeDeleting(grid: Grid, refuse: (sentence: string) => void
     if (others.every((one) => one.isSheetHidden())) {
       return refuse("A workbook needs a sheet that is not hidden: show another one first");
     }
-    const answer = await ask(question(sheet.getSheetName(), readersOf(grid, sheet)), [
+    const answer = await ask(question(sheet.getSheetName(), readersOf(grid, sheet, others)), [
       ["delete", "Delete the sheet"],
       ["not", "Cancel"],
     ]);
