@@ -7,14 +7,9 @@ import type { OwnSheet } from "../sheets/own-sheet";
 import { carriedFindings } from "./carried";
 import { foreignIn } from "./foreign";
 import { oddNotation } from "./notations";
+import { reachesOut, reachingFindings, STRINGS } from "./reaching-out";
 
 const FILE = "the file";
-/** Functions that fetch or run something outside the file. */
-const REACHING_OUT =
-  /\b(WEBSERVICE|RTD|DDE|DDEAUTO|CALL|REGISTER|EXEC|IMPORTXML|IMPORTDATA|IMAGE|STOCKHISTORY|CUBE\w+|FILTERXML|SQL\.REQUEST|INFO)\s*\(|\|'?[^'"]*'?!|\[\d+\]/i;
-const STRINGS = /"(?:[^"]|"")*"/g;
-const reachesOut = (formula: string) => REACHING_OUT.test(formula.replace(STRINGS, '""'));
-
 /** Names of the workbook's own that are given twice, for one sheet only, or lead out of the file. */
 function nameFindings({ allNames }: FileBook, own: ReadonlySet<string>): Finding[] {
   const seen = new Set<string>();
@@ -193,42 +188,11 @@ function ambiguousFindings({ workbook }: FileBook): Finding[] {
   ];
 }
 
-const IN_RULES = ["formula", "formula1", "formula2"];
-
-/** Rules of a sheet, of any cells, that fetch something from outside the file. */
-function reachingRules(frames: ReadonlyMap<string, XmlElement>): Finding[] {
-  return [...frames].flatMap(([name, frame]) =>
-    [...within(frame)]
-      .filter((one) => IN_RULES.includes(one.name) && reachesOut(one.text))
-      .map(({ text }) =>
-        misleading(name, "a rule fetches something from outside the file", "", shortened(text, 60), "out"),
-      ),
-  );
-}
-
 function chosenFindings(frames: ReadonlyMap<string, XmlElement>): Finding[] {
   const chosen = [...frames.values()].filter((frame) =>
     [...within(frame)].some(({ name, given }) => name === "sheetView" && isOn(given.get("tabSelected"))),
   );
   return chosen.length > 1 ? [added(FILE, "opens with several sheets chosen: what is typed goes into each")] : [];
-}
-
-function reachingFindings({ sheets }: FileBook): Finding[] {
-  return sheets.flatMap(({ name, cells }) =>
-    [...cells].flatMap(([address, { formula }]) =>
-      formula && reachesOut(formula)
-        ? [
-            misleading(
-              `${name}!${address}`,
-              "its formula fetches something from outside the file",
-              "",
-              shortened(formula, 60),
-              "out",
-            ),
-          ]
-        : [],
-    ),
-  );
 }
 
 /** What of a file as a whole shows, fetches or carries something else than its sheets say. */
@@ -246,8 +210,7 @@ export function bookFindings(
     ...sheetStateFindings(book, sheets),
     ...carriedFindings(book),
     ...ambiguousFindings(book),
-    ...reachingFindings(book),
-    ...reachingRules(frames),
+    ...reachingFindings(book, frames),
     ...chosenFindings(frames),
   ];
 }
